@@ -1,0 +1,28 @@
+import type { IsoDay } from '../quantities/isoDay.ts';
+import type { Unit } from '../quantities/unit.ts';
+import type { SourceId } from './bibliography.ts';
+
+/** What stands behind a value. A quote is at most 25 words, from a source that was opened. */
+export type Backing =
+  | Readonly<{ status: 'published'; source: SourceId; where: string; quote: string }>
+  | Readonly<{ status: 'computed'; from: readonly string[]; note: string }>
+  | Readonly<{ status: 'common-practice' | 'from-memory' | 'assumed'; note: string }>;
+
+/** One number (or word) of the trade: the only place where it is written. */
+export type Fact<T = number> = Readonly<{
+  value: T;
+  unit: Unit;
+  backing: Backing;
+  range?: readonly [T, T];
+  reviewed: IsoDay;
+}>;
+
+export type Status = Backing['status'];
+
+const strongestFirst: readonly Status[] = ['published', 'computed', 'common-practice', 'from-memory', 'assumed'];
+
+/** The weakest status among facts: a result is no stronger than its weakest number. */
+export function weakestStatus(facts: readonly Fact<unknown>[]): Status {
+  const ranks = facts.map((fact) => strongestFirst.indexOf(fact.backing.status));
+  return strongestFirst[Math.max(0, ...ranks)] ?? 'assumed';
+}

@@ -1,0 +1,17 @@
+import type { IsoDay } from '../quantities/isoDay.ts';
+
+/** The chip's word; the pencil stroke before it says how strong the kind is. */
+export type SourceKind = 'law' | 'standard' | 'label' | 'study' | 'review' | 'data';
+
+/** One published source, cited by key. `read` says how much of it was opened, `readOn` when. */
+export type Source = Readonly<{
+  kind: SourceKind;
+  authors: string;
+  year: number;
+  title: string;
+  where: string;
+  doi?: string;
+  address?: string;
+  read: 'whole' | 'part' | 'abstract' | 'copy';
+  readOn: IsoDay;
+}>;
