@@ -1,0 +1,42 @@
+import { unified } from '@astrojs/markdown-remark';
+import mdx from '@astrojs/mdx';
+import preact from '@astrojs/preact';
+import sitemap from '@astrojs/sitemap';
+import { defineConfig } from 'astro/config';
+import rehypeKatex from 'rehype-katex';
+import remarkMath from 'remark-math';
+import { house } from './src/build/house.ts';
+import { scriptHash } from './src/build/scriptHash.ts';
+import { themeScript } from './src/build/themeScript.ts';
+
+export default defineConfig({
+  site: 'https://tautline.example',
+  output: 'static',
+  trailingSlash: 'always',
+  build: { inlineStylesheets: 'never', format: 'directory' },
+  devToolbar: { enabled: false },
+  markdown: {
+    // Formulas leave as MathML: no styles, no script. Errors are caught by a gate on the built pages.
+    syntaxHighlight: false,
+    processor: unified({ remarkPlugins: [remarkMath], rehypePlugins: [[rehypeKatex, { output: 'mathml', strict: 'error' }]] }),
+  },
+  integrations: [preact(), mdx(), sitemap(), house()],
+  security: {
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "img-src 'self' data: blob:",
+        "font-src 'self'",
+        "connect-src 'self'",
+        "worker-src 'self'",
+        "manifest-src 'self'",
+        "object-src 'none'",
+        "base-uri 'none'",
+        "form-action 'self'",
+      ],
+      styleDirective: { resources: ["'self'"] },
+      // The search index is WebAssembly, compiled in the page when a reader asks for it.
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"], hashes: [scriptHash(themeScript)] },
+    },
+  },
+});

@@ -1,0 +1,28 @@
+import { switchTheme } from './switchTheme.ts';
+
+for (const button of document.querySelectorAll('[data-theme-switch]')) button.addEventListener('click', switchTheme);
+
+const dialog = document.querySelector<HTMLDialogElement>('#find');
+const openSearch = async () => {
+  if (!dialog || dialog.open) return;
+  dialog.showModal();
+  const { startSearch } = await import('./startSearch.ts');
+  startSearch(dialog);
+};
+for (const button of document.querySelectorAll('[data-search-open]')) button.addEventListener('click', openSearch);
+document.addEventListener('keydown', (event) => {
+  const isTyping = event.target instanceof HTMLElement && event.target.closest('input, textarea, select, [contenteditable]');
+  const wantsSearch = (event.key === '/' && !isTyping) || (event.key === 'k' && (event.ctrlKey || event.metaKey));
+  if (!wantsSearch || event.altKey) return;
+  event.preventDefault();
+  openSearch();
+});
+
+for (const menu of document.querySelectorAll<HTMLDetailsElement>('details.menu')) {
+  menu.addEventListener('keydown', (event) => {
+    if (event.key !== 'Escape') return;
+    menu.open = false;
+    menu.querySelector('summary')?.focus();
+  });
+}
+for (const button of document.querySelectorAll('[data-print]')) button.addEventListener('click', () => print());

@@ -1,0 +1,78 @@
+type Result = { url: string; excerpt: string; meta: { title?: string; kind?: string }; sub_results?: { title: string; url: string; excerpt: string }[] };
+type Engine = {
+  init: () => Promise<void>;
+  debouncedSearch: (words: string) => Promise<{ results: { data: () => Promise<Result> }[] } | null>;
+};
+
+const mostShown = 8;
+let engine: Promise<Engine> | undefined;
+
+async function load(): Promise<Engine> {
+  // The index exists only in the built site, so the bundler must not follow this address.
+  const address = '/pagefind/pagefind.js';
+  const loaded: Engine = await import(/* @vite-ignore */ address);
+  await loaded.init();
+  return loaded;
+}
+
+/** Excerpts arrive as text with <mark> around the hits; everything else is shown as plain text. */
+function excerptNodes(excerpt: string): Node[] {
+  const parsed = new DOMParser().parseFromString(excerpt, 'text/html');
+  return [...parsed.body.childNodes].map((node) => {
+    if (node.nodeName !== 'MARK') return document.createTextNode(node.textContent ?? '');
+    const mark = document.createElement('mark');
+    mark.textContent = node.textContent;
+    return mark;
+  });
+}
+
+function resultItem({ url, excerpt, meta, sub_results }: Result): HTMLLIElement {
+  const item = document.createElement('li');
+  const link = document.createElement('a');
+  const best = sub_results?.[0];
+  link.href = best?.url ?? url;
+  const kind = document.createElement('span');
+  kind.className = 'find-kind';
+  kind.textContent = meta.kind ?? 'Page';
+  const title = document.createElement('b');
+  title.textContent = meta.title ?? url;
+  const text = document.createElement('span');
+  text.className = 'find-text';
+  text.append(...excerptNodes(best?.excerpt ?? excerpt));
+  link.append(kind, title, text);
+  item.append(link);
+  return item;
+}
+
+/** Wires the search dialog once; the index loads at the first focus, never before. */
+export function startSearch(dialog: HTMLDialogElement): void {
+  const input = dialog.querySelector<HTMLInputElement>('#find-words');
+  const list = dialog.querySelector<HTMLOListElement>('#find-list');
+  const count = dialog.querySelector<HTMLElement>('#find-count');
+  if (!input || !list || !count) return;
+  input.focus();
+  if (dialog.dataset['ready']) return;
+  dialog.dataset['ready'] = 'yes';
+  engine ??= load();
+  engine.catch(() => {
+    engine = undefined;
+    count.textContent = 'The search could not load. Check the connection and open it again.';
+    delete dialog.dataset['ready'];
+  });
+  input.addEventListener('input', async () => {
+    const words = input.value.trim();
+    if (words.length < 2) {
+      list.replaceChildren();
+      count.textContent = 'Type a word, such as midline or tilt.';
+      return;
+    }
+    const found = await (await engine)?.debouncedSearch(words);
+    if (!found || input.value.trim() !== words) return;
+    const shown = await Promise.all(found.results.slice(0, mostShown).map((result) => result.data()));
+    if (input.value.trim() !== words) return;
+    list.replaceChildren(...shown.map(resultItem));
+    const total = found.results.length;
+    count.textContent = total === 0 ? `Nothing found for “${words}”. Try one plain word.` : `${total} found${total > shown.length ? `, first ${shown.length} shown` : ''}.`;
+  });
+  dialog.addEventListener('close', () => document.querySelector<HTMLElement>('[data-search-open]')?.focus());
+}
