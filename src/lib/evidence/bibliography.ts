@@ -1,6 +1,13 @@
 import type { Source } from './source.ts';
+import { faceSources } from './sources/faces.ts';
+import { measuringSources } from './sources/measuring.ts';
+import { studySources } from './sources/study.ts';
 
-/** Every source the site cites. Keys are first author and year. */
-export const bibliography = {} as const satisfies Readonly<Record<string, Source>>;
+/** Every source the site cites. Keys are first author and year, or a plain name where there is no author. */
+export const bibliography = {
+  ...faceSources,
+  ...measuringSources,
+  ...studySources,
+} as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceId = keyof typeof bibliography;

@@ -14,15 +14,21 @@ export type Fact<T = number> = Readonly<{
   unit: Unit;
   backing: Backing;
   range?: readonly [T, T];
+  /** What keeps the value from saying more than it says: who was measured, how. */
+  caveat?: string;
   reviewed: IsoDay;
 }>;
 
+/** A habit of the trade: no number and no source, said as what it is. */
+export type Practice = Fact<'practice'>;
+
 export type Status = Backing['status'];
 
-const strongestFirst: readonly Status[] = ['published', 'computed', 'common-practice', 'from-memory', 'assumed'];
+/** All statuses, strongest first. */
+export const statuses: readonly Status[] = ['published', 'computed', 'common-practice', 'from-memory', 'assumed'];
 
 /** The weakest status among facts: a result is no stronger than its weakest number. */
 export function weakestStatus(facts: readonly Fact<unknown>[]): Status {
-  const ranks = facts.map((fact) => strongestFirst.indexOf(fact.backing.status));
-  return strongestFirst[Math.max(0, ...ranks)] ?? 'assumed';
+  const ranks = facts.map((fact) => statuses.indexOf(fact.backing.status));
+  return statuses[Math.max(0, ...ranks)] ?? 'assumed';
 }

@@ -1,0 +1,170 @@
+import type { Source } from '../source.ts';
+
+const readOn = '2026-11-25';
+
+/** Standards, papers and printed worked examples for the mathematics of measuring. */
+export const measuringSources = {
+  'jcgm-100-2008': {
+    kind: 'standard', authors: 'Joint Committee for Guides in Metrology', year: 2008,
+    title: 'Evaluation of measurement data – Guide to the expression of uncertainty in measurement (GUM)',
+    where: 'JCGM 100:2008', address: 'https://www.iso.org/sites/JCGM/GUM/JCGM100/C045315e-html/C045315e_FILES/MAIN_C045315e/04_e.html',
+    read: 'part', readOn,
+  },
+  'nist-tn-1297': {
+    kind: 'standard', authors: 'Taylor BN, Kuyatt CE', year: 1994,
+    title: 'Guidelines for evaluating and expressing the uncertainty of NIST measurement results',
+    where: 'NIST Technical Note 1297, section 4', address: 'https://www.nist.gov/pml/nist-technical-note-1297/nist-tn-1297-4-type-b-evaluation-standard-uncertainty',
+    read: 'part', readOn,
+  },
+  'quam-2012': {
+    kind: 'standard', authors: 'EURACHEM / CITAC', year: 2012,
+    title: 'Quantifying uncertainty in analytical measurement', where: 'Appendix E.1, copied page', read: 'copy', readOn,
+  },
+  'gtc-h1': {
+    kind: 'data', authors: 'Measurement Standards Laboratory of New Zealand', year: 2018,
+    title: 'GUM Tree Calculator, gauge block example (GUM H.1) with printed output',
+    where: 'GTC documentation, docs/API/GUM_H1.rst', address: 'https://github.com/MSLNZ/GTC', read: 'whole', readOn,
+  },
+  'gtc-a1': {
+    kind: 'data', authors: 'Measurement Standards Laboratory of New Zealand', year: 2018,
+    title: 'GUM Tree Calculator, calibration standard example (CITAC A1) with printed output',
+    where: 'GTC documentation, docs/API/CITAC_A1.rst', address: 'https://github.com/MSLNZ/GTC', read: 'whole', readOn,
+  },
+  'bland-repeatability': {
+    kind: 'review', authors: 'Bland M', year: 2005,
+    title: 'What is the origin of the formula for repeatability?',
+    where: 'University of York, frequently asked questions', address: 'http://www-users.york.ac.uk/~mb55/meas/repeat.htm', read: 'whole', readOn,
+  },
+  'bland-altman-1999': {
+    kind: 'study', authors: 'Bland JM, Altman DG', year: 1999,
+    title: 'Measuring agreement in method comparison studies',
+    where: 'Statistical Methods in Medical Research 8:135–160', read: 'abstract', readOn,
+  },
+  'nicholls-repeatability': {
+    kind: 'data', authors: 'Nicholls R', year: 2021,
+    title: 'Repeatability coefficient', where: 'Statistics notes, section 1',
+    address: 'https://rowannicholls.github.io/R/statistics/agreement/repeatability_coefficient.html', read: 'part', readOn,
+  },
+  'galvao-2012': {
+    kind: 'study', authors: 'Galvão MCS, Sato JR, Coelho EC', year: 2012,
+    title: 'Dahlberg formula – a novel approach for its evaluation',
+    where: 'Dental Press Journal of Orthodontics 17', read: 'abstract', readOn,
+  },
+  'dahlberg-1940': {
+    kind: 'study', authors: 'Dahlberg G', year: 1940,
+    title: 'Statistical methods for medical and biological students', where: 'Allen and Unwin', read: 'none', readOn,
+  },
+  'perini-2005': {
+    kind: 'study', authors: 'Perini TA, Oliveira GL, Ornellas JS, Oliveira FP', year: 2005,
+    title: 'Technical error of measurement in anthropometry',
+    where: 'Revista Brasileira de Medicina do Esporte 11:81–85', doi: '10.1590/S1517-86922005000100009', read: 'abstract', readOn,
+  },
+  'sidak-article': {
+    kind: 'review', authors: 'encyclopaedia article', year: 2016,
+    title: 'Šidák correction', where: 'copy of the article', address: 'https://alchetron.com/%C5%A0id%C3%A1k-correction', read: 'copy', readOn,
+  },
+  'sidak-1967': {
+    kind: 'study', authors: 'Šidák Z', year: 1967,
+    title: 'Rectangular confidence regions for the means of multivariate normal distributions',
+    where: 'Journal of the American Statistical Association 62:626–633', read: 'none', readOn,
+  },
+  'familywise-article': {
+    kind: 'review', authors: 'encyclopaedia article', year: 2025,
+    title: 'Šidák correction: background and motivation', where: 'section on several tests at once', read: 'copy', readOn,
+  },
+  'nist-t-table': {
+    kind: 'data', authors: 'NIST/SEMATECH', year: 2012,
+    title: 'e-Handbook of Statistical Methods: upper critical values of Student’s t distribution',
+    where: 'reprinted as Table 8', read: 'copy', readOn,
+  },
+  'normal-table': {
+    kind: 'data', authors: 'math.com', year: 2005,
+    title: 'z-distribution: standard normal probabilities', where: 'table',
+    address: 'http://www.math.com/tables/stat/distributions/z-dist.htm', read: 'part', readOn,
+  },
+  'python-statistics': {
+    kind: 'data', authors: 'Python Software Foundation', year: 2019,
+    title: 'statistics: mathematical statistics functions, NormalDist examples with printed output',
+    where: 'Doc/library/statistics.rst', address: 'https://docs.python.org/3/library/statistics.html', read: 'part', readOn,
+  },
+  'keller-normal': {
+    kind: 'data', authors: 'Keller G, worked in R by FOSSEE', year: 2018,
+    title: 'Statistics for management and economics, example 8.4: the value that 5 % lie above',
+    where: 'CH8/EX8.4/Ex8_4.R', address: 'https://github.com/FOSSEE/R_TBC_Uploads_old', read: 'whole', readOn,
+  },
+  'wichura-1988': {
+    kind: 'study', authors: 'Wichura MJ', year: 1988,
+    title: 'Algorithm AS 241: the percentage points of the normal distribution',
+    where: 'Applied Statistics 37:477–484', read: 'none', readOn,
+  },
+  'statsmodels-biweight': {
+    kind: 'data', authors: 'statsmodels developers', year: 2025,
+    title: 'Tukey’s biweight function for M-estimation', where: 'statsmodels.robust.norms.TukeyBiweight',
+    address: 'https://www.statsmodels.org/devel/generated/statsmodels.robust.norms.TukeyBiweight.html', read: 'whole', readOn,
+  },
+  'dataplot-biweight': {
+    kind: 'data', authors: 'National Institute of Standards and Technology', year: 2003,
+    title: 'Dataplot: difference of biweight locations, Iris data with printed output',
+    where: 'reference manual, volume 2', address: 'https://www.itl.nist.gov/div898/software/dataplot/refman2/auxillar/diffbilo.htm', read: 'whole', readOn,
+  },
+  'beaton-tukey-1974': {
+    kind: 'study', authors: 'Beaton AE, Tukey JW', year: 1974,
+    title: 'The fitting of power series, meaning polynomials, illustrated on band-spectroscopic data',
+    where: 'Technometrics 16:147–185', read: 'none', readOn,
+  },
+  'pearson-1901': {
+    kind: 'study', authors: 'Pearson K', year: 1901,
+    title: 'On lines and planes of closest fit to systems of points in space',
+    where: 'Philosophical Magazine 2:559–572; data and answer as reprinted in the Kapteyn Package tutorial',
+    address: 'https://github.com/kapteyn-astro/kapteyn', read: 'copy', readOn,
+  },
+  'nist-norris': {
+    kind: 'data', authors: 'National Institute of Standards and Technology', year: 1996,
+    title: 'Statistical Reference Datasets: Norris, certified values',
+    where: 'linear least squares; data and values as copied in open test suites', address: 'https://www.itl.nist.gov/div898/strd/lls/data/Norris.shtml', read: 'copy', readOn,
+  },
+  'numpy-eigvalsh': {
+    kind: 'data', authors: 'NumPy developers', year: 2024,
+    title: 'numpy.linalg.eigvalsh: example with printed output', where: 'reference',
+    address: 'https://numpy.org/devdocs/reference/generated/numpy.linalg.eigvalsh.html', read: 'whole', readOn,
+  },
+  'eigen-worked': {
+    kind: 'data', authors: 'worked example', year: 2025,
+    title: 'Eigenvalues of the matrix 2, 1; 1, 2', where: 'steps 1 to 7', read: 'whole', readOn,
+  },
+  'scipy-procrustes': {
+    kind: 'data', authors: 'SciPy community', year: 2025,
+    title: 'scipy.spatial.procrustes: example (a larger, shifted, mirrored L)', where: 'reference',
+    address: 'https://docs.scipy.org/doc/scipy/reference/generated/scipy.spatial.procrustes.html', read: 'part', readOn,
+  },
+  'mardia-2000': {
+    kind: 'study', authors: 'Mardia KV, Bookstein FL, Moreton IJ', year: 2000,
+    title: 'Statistical assessment of bilateral symmetry of shapes',
+    where: 'Biometrika 87:285–300; method as told by Bookstein in a 2005 mailing-list answer', read: 'copy', readOn,
+  },
+  'klingenberg-2002': {
+    kind: 'study', authors: 'Klingenberg CP, Barluenga M, Meyer A', year: 2002,
+    title: 'Shape analysis of symmetric structures: quantifying variation among individuals and asymmetry',
+    where: 'Evolution 56; abstract on a research index', read: 'abstract', readOn,
+  },
+  'fnv-vectors': {
+    kind: 'data', authors: 'Noll LC', year: 2012,
+    title: 'FNV hash test vectors, 32-bit FNV-1a', where: 'fnv_test_str with and without a closing zero byte', read: 'copy', readOn,
+  },
+  'go-fnv': {
+    kind: 'data', authors: 'The Go Authors', year: 2011,
+    title: 'hash/fnv: golden values', where: 'src/hash/fnv/fnv_test.go', address: 'https://github.com/golang/go', read: 'whole', readOn,
+  },
+  'murmur-vectors': {
+    kind: 'data', authors: 'Bitcoin developers', year: 2013,
+    title: 'MurmurHash3 test vectors', where: 'T(0x81f16f39, 0xffffffff, "")', read: 'copy', readOn,
+  },
+  'box-muller-article': {
+    kind: 'review', authors: 'encyclopaedia article', year: 2005,
+    title: 'Box–Muller transform', where: 'zero expectation, unit variance', read: 'copy', readOn,
+  },
+  'trig-table': {
+    kind: 'data', authors: 'calculator page', year: 2025,
+    title: 'Table of common trigonometric values', where: 'row of 1 degree', read: 'whole', readOn,
+  },
+} as const satisfies Readonly<Record<string, Source>>;

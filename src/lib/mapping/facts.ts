@@ -1,0 +1,16 @@
+import { habitFacts } from './facts/habits.ts';
+import { measuringFacts } from './facts/measuring.ts';
+import { midlineFacts } from './facts/midline.ts';
+import { seeingFacts } from './facts/seeing.ts';
+import { sizeFacts } from './facts/sizes.ts';
+
+/** Every number and habit of mapping, by id. */
+export const mappingFacts = {
+  ...seeingFacts,
+  ...midlineFacts,
+  ...measuringFacts,
+  ...sizeFacts,
+  ...habitFacts,
+} as const;
+
+export type MappingFactId = keyof typeof mappingFacts;

@@ -1,0 +1,57 @@
+import { assumed, computed, published } from '../../evidence/backing.ts';
+import type { Fact } from '../../evidence/fact.ts';
+
+const reviewed = '2026-11-25';
+
+/** Leaning noses, fronts that follow them, and what a tilted head fakes. */
+export const midlineFacts = {
+  'fronts-uneven': {
+    value: 96, unit: '%', backing: published('katira-2014', 'abstract, results', '96 patients had measurable eyebrow asymmetry, including 96 percent of men and 96 percent of women'), reviewed,
+    caveat: '100 people asking for nose surgery; every one had a nose off the midline at some level.',
+  },
+  'front-shift-men-mm': {
+    value: 1.8, unit: 'mm', backing: published('katira-2014', 'abstract, results', 'Mean eyebrow shift distance for male patients (1.8 mm) and female patients (1.3 mm)'), reviewed,
+    caveat: '27 men asking for nose surgery, life-size photographs.',
+  },
+  'front-shift-women-mm': {
+    value: 1.3, unit: 'mm', backing: published('katira-2014', 'abstract, results', 'Mean eyebrow shift distance for male patients (1.8 mm) and female patients (1.3 mm)'), range: [1.3, 1.4], reviewed,
+    caveat: '73 women asking for nose surgery; the meeting abstract of the same work prints 1.4.',
+  },
+  'front-shift-with-nose': {
+    value: 71.2, unit: '%', backing: published('gultekin-2020', 'abstract, results', '67 (71.2%) had ipsilateral eyebrow shift with external nasal deviation'), reviewed,
+    caveat: '94 women asking for nose surgery.',
+  },
+  'front-shift-second-study-mm': {
+    value: 1.18, unit: 'mm', backing: published('gultekin-2020', 'abstract, results', 'preoperative eyebrow shift was 1.18 ± 1.06 mm'), reviewed,
+    caveat: '94 women asking for nose surgery; measured from the middle of the inner corners.',
+  },
+  'nose-off-midline-mm': {
+    value: 1.81, unit: 'mm', backing: published('gultekin-2020', 'abstract, results', 'preoperative external nasal deviation amount was 1.81 ± 1.21 mm'), reviewed,
+    caveat: 'Women asking for nose surgery: more than in the street.',
+  },
+  'nose-off-midline-spread-mm': {
+    value: 1.21, unit: 'mm', backing: published('gultekin-2020', 'abstract, results', 'preoperative external nasal deviation amount was 1.81 ± 1.21 mm'), reviewed,
+  },
+  'head-tilt-repeat-deg': {
+    value: 1.15, unit: '°', backing: { status: 'from-memory', note: 'An abstract was read that prints 1.15 degrees for frontal head position, 22 dental students one week apart; its authors and year could not be found.' }, reviewed,
+  },
+  'biweight-constant': {
+    value: 4.685, unit: '1', backing: published('statsmodels-biweight', 'parameters', "The tuning constant for Tukey's Biweight. The default value is c = 4.685."), reviewed,
+    caveat: 'How many times the usual scatter a mark may lie off before it counts for nothing.',
+  },
+  'arches-apart-mm': {
+    value: 82, unit: 'mm', backing: assumed('A round distance from arch to arch, used to say what a tilt does.'), range: [70, 95], reviewed,
+  },
+  'tilt-1-deg-fakes-mm': {
+    value: 1.43, unit: 'mm', backing: computed('82 mm times the tangent of 1 degree', 'arches-apart-mm'), reviewed,
+  },
+  'tilt-2-deg-fakes-mm': {
+    value: 2.86, unit: 'mm', backing: computed('82 mm times the tangent of 2 degrees', 'arches-apart-mm'), reviewed,
+  },
+  'tilt-3-deg-fakes-mm': {
+    value: 4.3, unit: 'mm', backing: computed('82 mm times the tangent of 3 degrees', 'arches-apart-mm'), reviewed,
+  },
+  'placing-tolerance-mm': {
+    value: 1, unit: 'mm', backing: assumed('Placing a point by hand is marked by about the smallest real difference, not by 0.1 mm.'), range: [0.6, 1.5], reviewed,
+  },
+} as const satisfies Readonly<Record<string, Fact>>;
