@@ -1,0 +1,22 @@
+/**
+ * The library's entry for use from outside: everything it computes, by subject. The site's own parts import the modules
+ * themselves. Points are in the picture's frame (x to the client's left, y up), lengths in millimetres, angles in degrees.
+ * Nothing throws for what a user can type: expected absence is `{ ok: false, reason }`.
+ */
+export type { PointMm } from './geometry/point.ts';
+export { reflectInLine, signedDistanceMm, type Line } from './geometry/line.ts';
+export { fitSimilarity, type SimilarityFit } from './geometry/similarity.ts';
+export { includesZero, intervalAround, type Interval } from './quantities/interval.ts';
+export { drawFrom, seedFrom } from './quantities/seed.ts';
+
+export { browMarks, facePairs, faceSingles, type MarkSet } from './mapping/markSet.ts';
+export { readFace, type FaceReading, type ReadingChoices } from './mapping/readFace.ts';
+export { compareSets, type SetComparison } from './mapping/compareSets.ts';
+export { fitMidline, type MidlineFit } from './mapping/midline.ts';
+export { fitRobustMidline, type RobustMidline } from './mapping/robustMidline.ts';
+export { rollDeg } from './mapping/roll.ts';
+export { faceFrame, toFace, toPicture, type FaceFrame, type FacePoint } from './mapping/faceFrame.ts';
+export { compareSides, decomposeBrows } from './mapping/sides.ts';
+export { technicalError, repeatabilityMm } from './mapping/technicalError.ts';
+export { budgetMm, markUncertaintyMm, readingsNeeded, smallestRealDifferenceMm } from './mapping/budget.ts';
+export { falseAlarmRate, familyCoverageFactor } from './mapping/familyWise.ts';
