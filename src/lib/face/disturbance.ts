@@ -1,0 +1,47 @@
+import { drawFrom, seedFrom } from '../quantities/seed.ts';
+import { mapBrow, type BrowSpots } from './landmarks.ts';
+import { drawNorm, practiceNorms } from './practiceNorms.ts';
+
+/** 0 symmetric (right answer: change nothing); 1 one brow higher; 2 also roll, tilt and size; 3 also a leaning nose. */
+export type PracticeLevel = 0 | 1 | 2 | 3;
+
+/** What was done to the symmetric face. Differences are left minus right; lean and roll towards the client's left are positive. */
+export type Disturbance = Readonly<{
+  heightDifferenceMm: number;
+  browTiltDeg: number;
+  browSize: number;
+  rollDeg: number;
+  noseLeanMm: number;
+}>;
+
+/** Each level adds only what it says; what a seed adds is the same at every level that has it. */
+export function disturbanceFor(seed: number, level: PracticeLevel): Disturbance {
+  const draw = drawFrom(seedFrom('disturbance', seed));
+  const drawn: Disturbance = {
+    heightDifferenceMm: drawNorm(draw, practiceNorms.heightDifferenceMm),
+    browTiltDeg: drawNorm(draw, practiceNorms.browTiltDeg),
+    browSize: drawNorm(draw, practiceNorms.browSize),
+    rollDeg: drawNorm(draw, practiceNorms.rollDeg),
+    noseLeanMm: drawNorm(draw, practiceNorms.noseLeanMm),
+  };
+  return {
+    heightDifferenceMm: level >= 1 ? drawn.heightDifferenceMm : 0,
+    browTiltDeg: level >= 2 ? drawn.browTiltDeg : 0,
+    browSize: level >= 2 ? drawn.browSize : 1,
+    rollDeg: level >= 2 ? drawn.rollDeg : 0,
+    noseLeanMm: level >= 3 ? drawn.noseLeanMm : 0,
+  };
+}
+
+/** The mirrored brow turned and sized about its middle, then lifted. */
+export function disturbedBrow(brow: BrowSpots, { heightDifferenceMm, browTiltDeg, browSize }: Disturbance): BrowSpots {
+  const marks = Object.values(brow);
+  const middleU = marks.reduce((sum, [u]) => sum + u, 0) / marks.length;
+  const middleV = marks.reduce((sum, [, v]) => sum + v, 0) / marks.length;
+  const cos = Math.cos((browTiltDeg * Math.PI) / 180) * browSize;
+  const sin = Math.sin((browTiltDeg * Math.PI) / 180) * browSize;
+  return mapBrow(brow, ([u, v]) => [
+    middleU + (u - middleU) * cos - (v - middleV) * sin,
+    middleV + (u - middleU) * sin + (v - middleV) * cos + heightDifferenceMm,
+  ]);
+}

@@ -1,0 +1,75 @@
+import type { Side } from '../mapping/markSet.ts';
+import type { Spot } from './draw/spot.ts';
+import type { BrowSpots } from './landmarks.ts';
+
+/** How the upper lid lies: crease in sight, fold over the crease, no crease, deep-set. */
+export type Lid = 'open' | 'hooded' | 'single' | 'deep';
+export type HairStyle = 'bald' | 'crop' | 'short' | 'tied' | 'bob' | 'long' | 'curls' | 'locs' | 'scarf' | 'wrap';
+
+/** Brow hair of one side. Places: t along (0 front, 1 tail), s across (0 lower edge, 1 upper edge). */
+export type BrowHair = Readonly<{
+  /** Hairs a side at close range; a small picture draws about half. */
+  count: number;
+  /** 0 to 1, small natural gaps. */
+  gaps: number;
+  /** 0 to 1, share of the tail hairs missing. */
+  sparseTail: number;
+  patch?: Readonly<{ t: number; s: number; radiusMm: number }>;
+  cowlick?: Readonly<{ t: number; radiusMm: number; turnDeg: number }>;
+}>;
+
+/** What is drawn but not marked. Half widths for skull, cheek and jaw; heights against the pupil line; millimetres. */
+export type Form = Readonly<{
+  lid: Lid;
+  /** 1 = usual. */
+  eyeOpening: number;
+  bridgeWidthMm: number;
+  skullMm: number;
+  cheekMm: number;
+  jawMm: number;
+  jawV: number;
+  chinHalfWidthMm: number;
+  hairlineV: number;
+  mouthV: number;
+  mouthWidthMm: number;
+  upperLipMm: number;
+  lowerLipMm: number;
+  /** 0 to 1 each. */
+  browBone: number;
+  age: number;
+  beard: number;
+  hair: HairStyle;
+  glasses: boolean;
+  freckles: number;
+  browHair: BrowHair;
+  /** A bare line across one brow: t along the brow, lean in mm outwards per mm up. */
+  scar?: Readonly<{ side: Side; t: number; lean: number }>;
+  /** Pale patches, picture x and v of the upright face. */
+  vitiligo?: readonly Readonly<{ at: Spot; radiusMm: number }>[];
+  oldWork?: Readonly<Partial<Record<Side, BrowSpots>>>;
+  /** A pigment plan drawn instead of hair. */
+  strokes?: Readonly<{ count: number; lengthMm: number; widthMm: number; spreadMm: number }>;
+}>;
+
+export const defaultForm: Form = {
+  lid: 'open',
+  eyeOpening: 1,
+  bridgeWidthMm: 15,
+  skullMm: 73,
+  cheekMm: 67,
+  jawMm: 54,
+  jawV: -76,
+  chinHalfWidthMm: 20,
+  hairlineV: 66,
+  mouthV: -68,
+  mouthWidthMm: 49,
+  upperLipMm: 6.6,
+  lowerLipMm: 8.6,
+  browBone: 0.15,
+  age: 0.1,
+  beard: 0,
+  hair: 'tied',
+  glasses: false,
+  freckles: 0,
+  browHair: { count: 230, gaps: 0.15, sparseTail: 0 },
+};

@@ -1,0 +1,43 @@
+import { drawFrom, seedFrom } from '../quantities/seed.ts';
+import type { MarkSet } from '../mapping/markSet.ts';
+import { landmarksFrom } from './bones.ts';
+import { plannedBrow } from './browPlan.ts';
+import { disturbanceFor, disturbedBrow, type PracticeLevel } from './disturbance.ts';
+import { clamp } from './draw/spot.ts';
+import type { Face } from './face.ts';
+import { faceMarks } from './faceMarks.ts';
+import { practiceBones, practiceBrowPlan } from './practiceBones.ts';
+import { practiceForm } from './practiceForm.ts';
+import { trueAnswers, type TrueAnswers } from './trueAnswers.ts';
+
+export type PracticeFace = Readonly<{ face: Face; markSet: MarkSet; truth: TrueAnswers; solvable: boolean }>;
+
+/**
+ * A fresh face for a drill, always the same for a seed. The symmetric face behind it depends on the seed alone,
+ * so levels 0 to 3 of one seed are one person with more and more to see.
+ */
+export function practiceFace(seed: number, level: PracticeLevel): PracticeFace {
+  const ageDraw = drawFrom(seedFrom('age', seed));
+  const age = clamp(ageDraw() * 1.1 - 0.1, 0, 1);
+  const bones = practiceBones(drawFrom(seedFrom('bones', seed)));
+  const form = practiceForm(drawFrom(seedFrom('form', seed)), bones, age);
+  const right = plannedBrow(bones, practiceBrowPlan(drawFrom(seedFrom('brow', seed)), age));
+  const disturbance = disturbanceFor(seed, level);
+  const left = disturbedBrow(right, disturbance);
+  const landmarks = landmarksFrom({ ...bones, noseLeanMm: disturbance.noseLeanMm }, right, left);
+  const face: Face = { landmarks, form, rollDeg: disturbance.rollDeg };
+  const truth = trueAnswers(face, disturbance);
+  return { face, markSet: faceMarks(landmarks, disturbance.rollDeg), truth, solvable: isSettled(disturbance.heightDifferenceMm) };
+}
+
+/**
+ * Smallest real height difference for one reading a side at a technical error of 0.3 mm, and the standard uncertainty behind it
+ * (k = 1.96; the example budget of pencil line, caliper and thread).
+ */
+const smallestRealMm = 1.01;
+const uncertaintyMm = 0.51;
+
+/** False when the true difference lies within one standard uncertainty of the smallest real difference: a careful reader may answer either way. */
+function isSettled(heightDifferenceMm: number): boolean {
+  return Math.abs(Math.abs(heightDifferenceMm) - smallestRealMm) > uncertaintyMm;
+}
