@@ -10,7 +10,8 @@ export type HowMuchRead = 'whole' | 'part' | 'abstract' | 'copy' | 'none';
 export type Source = Readonly<{
   kind: SourceKind;
   authors: string;
-  year: number;
+  /** Left out where the copy read does not say. */
+  year?: number;
   title: string;
   where: string;
   doi?: string;

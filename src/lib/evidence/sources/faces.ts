@@ -84,6 +84,11 @@ export const faceSources = {
     title: 'Is photogrammetry of the face reliable?',
     where: 'Plastic and Reconstructive Surgery 66', read: 'abstract', readOn,
   },
+  'frontal-head-position': {
+    kind: 'study', authors: 'author list and year not in the copy read',
+    title: 'Natural head position recording on frontal skull radiographs',
+    where: 'abstract on a research index', read: 'abstract', readOn,
+  },
   'photographic-system-2009': {
     kind: 'study', authors: 'author list not in the copy read', year: 2009,
     title: 'A photographic system for the three-dimensional study of facial soft tissues (title in part)',

@@ -92,11 +92,6 @@ export const measuringSources = {
     title: 'Statistics for management and economics, example 8.4: the value that 5 % lie above',
     where: 'CH8/EX8.4/Ex8_4.R', address: 'https://github.com/FOSSEE/R_TBC_Uploads_old', read: 'whole', readOn,
   },
-  'wichura-1988': {
-    kind: 'study', authors: 'Wichura MJ', year: 1988,
-    title: 'Algorithm AS 241: the percentage points of the normal distribution',
-    where: 'Applied Statistics 37:477–484', read: 'none', readOn,
-  },
   'statsmodels-biweight': {
     kind: 'data', authors: 'statsmodels developers', year: 2025,
     title: 'Tukey’s biweight function for M-estimation', where: 'statsmodels.robust.norms.TukeyBiweight',

@@ -33,7 +33,18 @@ export const midlineFacts = {
     value: 1.21, unit: 'mm', backing: published('gultekin-2020', 'abstract, results', 'preoperative external nasal deviation amount was 1.81 ± 1.21 mm'), reviewed,
   },
   'head-tilt-repeat-deg': {
-    value: 1.15, unit: '°', backing: { status: 'from-memory', note: 'An abstract was read that prints 1.15 degrees for frontal head position, 22 dental students one week apart; its authors and year could not be found.' }, reviewed,
+    value: 1.15, unit: '°', backing: published('frontal-head-position', 'abstract', 'The reproducibility of the head position with regard to the craniovertical angle was 1.15 degrees'), reviewed,
+    caveat: '22 dental students holding the head upright, twice, one week apart.',
+  },
+  'head-tilt-usual-deg': {
+    value: 5, unit: '°', backing: published('frontal-head-position', 'abstract', 'Head position varied in the range of +/- 5 degrees with regard to the vertical.'), reviewed,
+    caveat: 'Healthy students standing as they usually stand.',
+  },
+  'trusted-from-weight': {
+    value: 0.5, unit: '1', backing: assumed('A mark that counts for less than half is called not trusted.'), range: [0.3, 0.7], reviewed,
+  },
+  'scatter-floor-mm': {
+    value: 0.6, unit: 'mm', backing: assumed('Marks are never taken to scatter less than this, so that a fair mark is not thrown out by luck.'), range: [0.3, 1], reviewed,
   },
   'biweight-constant': {
     value: 4.685, unit: '1', backing: published('statsmodels-biweight', 'parameters', "The tuning constant for Tukey's Biweight. The default value is c = 4.685."), reviewed,

@@ -1,0 +1,16 @@
+import type { SourceId } from '../evidence/bibliography.ts';
+
+/** A piece of mathematics and where it comes from. Papers not opened are named, and no printed value rests on them. */
+export type Method = Readonly<{ sources: readonly SourceId[]; file: string }>;
+
+/** The mathematics of mapping, for the Evidence page. */
+export const mappingMethods = {
+  'midline-by-reflection': { sources: ['mardia-2000', 'klingenberg-2002'], file: 'src/lib/mapping/midline.ts' },
+  'weighing-marks-down': { sources: ['beaton-tukey-1974', 'statsmodels-biweight'], file: 'src/lib/mapping/robustMidline.ts' },
+  'technical-error': { sources: ['dahlberg-1940', 'galvao-2012', 'perini-2005'], file: 'src/lib/mapping/technicalError.ts' },
+  repeatability: { sources: ['bland-repeatability', 'bland-altman-1999'], file: 'src/lib/mapping/technicalError.ts' },
+  'adding-uncertainties': { sources: ['jcgm-100-2008', 'nist-tn-1297'], file: 'src/lib/mapping/budget.ts' },
+  'many-comparisons': { sources: ['sidak-1967', 'sidak-article'], file: 'src/lib/mapping/familyWise.ts' },
+} as const satisfies Readonly<Record<string, Method>>;
+
+export type MappingMethodId = keyof typeof mappingMethods;

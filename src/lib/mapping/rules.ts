@@ -1,0 +1,97 @@
+import type { Rule } from '../evidence/rule.ts';
+import type { MappingFactId } from './facts.ts';
+
+/** What the rules of the midline thread ask. Answers: yes/no, a number, or one of the words given. */
+export const mappingQuestions = [
+  'midline-uses-brows',
+  'midline-marks',
+  'marks-not-trusted',
+  'level-reference-named',
+  'same-pose',
+  'same-posture',
+  'same-skin',
+  'eyes-closed-reading',
+  'fronts-measured-from',
+  'thread-checked',
+  'comparisons-counted',
+  /** 'not-shown', 'few-see' or 'most-see' */
+  'band',
+  /** 'skin' or 'photo' */
+  'read-from',
+  /** 'height' or 'width' */
+  'read-what',
+  'photo-level-and-resting',
+] as const;
+export type MappingQuestion = (typeof mappingQuestions)[number];
+
+type MappingRule = Rule<MappingQuestion, MappingFactId>;
+
+const anywhere = { jurisdiction: 'anywhere' } as const;
+
+/** The rules of the midline thread. Ids are the addresses of their cards. */
+export const mappingRules = [
+  {
+    id: 'brows-never-feed-the-midline', when: { question: 'midline-uses-brows', is: true }, outcome: 'refuse',
+    facts: ['fronts-uneven', 'front-shift-men-mm', 'front-shift-women-mm', 'front-shift-with-nose', 'front-shift-second-study-mm'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'take-the-midline-from-many-marks', when: { question: 'midline-marks', below: 4 }, outcome: 'measure-again',
+    facts: ['nose-off-midline-mm', 'biweight-constant'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'which-mark-not-to-trust', when: { question: 'marks-not-trusted', atLeast: 1 }, outcome: 'leave-out',
+    facts: ['biweight-constant', 'trusted-from-weight', 'scatter-floor-mm'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'name-the-level-reference', when: { question: 'level-reference-named', is: false }, outcome: 'ask',
+    facts: ['tilt-1-deg-fakes-mm', 'tilt-2-deg-fakes-mm', 'arches-apart-mm', 'head-tilt-repeat-deg'], disputedBy: ['head-tilt-usual-deg'], ...anywhere,
+  },
+  {
+    id: 'compare-like-with-like',
+    when: { any: [{ question: 'same-pose', is: false }, { question: 'same-posture', is: false }, { question: 'same-skin', is: false }] },
+    outcome: 'refuse', facts: ['upright-to-draw'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'measure-again-eyes-closed', when: { question: 'eyes-closed-reading', is: false }, outcome: 'measure-again',
+    facts: ['measure-again-eyes-closed'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'fronts-equally-far', when: { not: { question: 'fronts-measured-from', is: 'bridge' } }, outcome: 'measure-again',
+    facts: ['fronts-equally-far', 'nose-off-midline-mm', 'client-sees-in-mirror'], disputedBy: ['front-shift-with-nose'], ...anywhere,
+  },
+  {
+    id: 'taut-thread-levels', when: { question: 'thread-checked', is: false }, outcome: 'measure-again',
+    facts: ['taut-thread-levels', 'one-side-lower', 'right-lower', 'thread-half-width-mm'], disputedBy: ['tilt-1-deg-fakes-mm'], ...anywhere,
+  },
+  {
+    id: 'real-or-not', when: { question: 'comparisons-counted', is: false }, outcome: 'ask',
+    facts: ['factor-95', 'ten-comparisons', 'false-alarm-of-ten', 'factor-of-ten', 'family-false-alarm', 'repeat-factor', 'caliper-error-near-eye-mm'],
+    disputedBy: ['example-error-mm', 'photo-error-near-eye-mm'], ...anywhere,
+  },
+  {
+    id: 'who-would-see-it', when: { question: 'band', is: 'most-see' }, outcome: 'tell',
+    facts: ['seen-at-1-mm', 'seen-at-6-mm', 'few-see-mm', 'almost-all-see-mm', 'most-see-mm', 'viewers-asked'], disputedBy: ['own-brows-seen-mm'], ...anywhere,
+  },
+  {
+    id: 'not-shown-is-not-equal', when: { question: 'band', is: 'not-shown' }, outcome: 'tell',
+    facts: ['unequal-at-front-mm', 'unequal-at-middle-mm', 'unequal-at-tail-mm', 'over-1-mm-somewhere', 'brows-unequal'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'change-nothing-is-an-answer', when: { any: [{ question: 'band', is: 'not-shown' }, { question: 'band', is: 'few-see' }] }, outcome: 'leave-as-is',
+    facts: ['brows-unequal', 'over-1-mm-somewhere', 'few-see-mm'], disputedBy: ['own-brows-seen-mm'], ...anywhere,
+  },
+  {
+    id: 'from-a-photo-heights-only',
+    when: {
+      all: [
+        { question: 'read-from', is: 'photo' },
+        { any: [{ question: 'read-what', is: 'width' }, { question: 'photo-level-and-resting', is: false }] },
+      ],
+    },
+    outcome: 'refuse',
+    facts: ['photo-measures-tried', 'photo-measures-reliable', 'second-photo-mm', 'same-photo-again-mm', 'photo-error-two-people-mm', 'iris-width-mm', 'iris-width-second-study-mm'],
+    disputedBy: ['photo-error-near-eye-mm'], ...anywhere,
+  },
+] as const satisfies readonly MappingRule[];
+
+export type MappingRuleId = (typeof mappingRules)[number]['id'];
