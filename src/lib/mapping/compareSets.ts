@@ -28,7 +28,7 @@ export function compareSets(earlier: MarkSet, later: MarkSet, choices: ReadingCh
   if (!after.ok) return after;
   const k = familyCoverageFactor(choices.comparisons === 'one' ? 1 : choices.comparisons);
   const change = (fromMm: number, toMm: number, fromRow: MarkRow, toRow: MarkRow): Interval => {
-    const uncertaintyMm = Math.hypot(rowUncertainty(fromRow, before.markUncertaintyMm), rowUncertainty(toRow, after.markUncertaintyMm));
+    const uncertaintyMm = Math.hypot(rowUncertainty(fromRow), rowUncertainty(toRow));
     return intervalAround(toMm - fromMm, uncertaintyMm, k);
   };
   const sideChange = (mark: keyof MarkSet['brows'], side: Side): MarkChange => {

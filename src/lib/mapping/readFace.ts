@@ -8,6 +8,7 @@ import type { LevelReference } from './levelReference.ts';
 import { addRow, rowUncertainty, type MarkRow } from './markRow.ts';
 import type { FacePair, FaceSingle, MarkSet } from './markSet.ts';
 import { everyMarkIsFinite, midlineMarks, mirrorMarksOf, type MidlineMark } from './mirrorMarks.ts';
+import { disagreementMm } from './disagreement.ts';
 import { midlineAtBrowsMm, propagate, type FaceRows } from './propagate.ts';
 import { fitRobustMidline, trustedFromWeight } from './robustMidline.ts';
 import { rollDeg } from './roll.ts';
@@ -43,8 +44,10 @@ export type FaceReading = Readonly<{
   notTrusted: readonly (FacePair | FaceSingle)[];
   brows: BrowRecord<BrowReading>;
   decomposition: BrowDecompositionFit;
-  /** Standard uncertainty of one coordinate of one mark, mm. */
-  markUncertaintyMm: number;
+  /** Standard uncertainty of one coordinate of one mark by reading, mm. */
+  readingMm: number;
+  /** The same for the midline's marks: larger where they disagree by more than reading explains. */
+  midlineMm: number;
   /** Coverage factor of the differences. */
   k: number;
   /** For changes between two sets. */
@@ -58,7 +61,7 @@ export const greatestRollDeg = 60;
 /**
  * Everything the brow calculator says about one face: midline, what was weighed down, both sides in the face's frame,
  * left minus right for ten numbers with intervals and bands, and the brows as shift, tilt, size and remaining shape.
- * The intervals hold the error of reading the marks. They do not hold the doubt whether a living face has one midline.
+ * The intervals hold the error of reading the marks and, for the midline, how far its own marks disagree.
  */
 export function readFace(set: MarkSet, choices: ReadingChoices): FaceReading | NoFaceReading {
   if (!everyMarkIsFinite(set)) return { ok: false, reason: 'mark-not-a-number' };
@@ -67,17 +70,18 @@ export function readFace(set: MarkSet, choices: ReadingChoices): FaceReading | N
   const { line, weights, residualsMm } = fit;
   if (Math.abs(rollDeg(line)) > greatestRollDeg) return { ok: false, reason: 'face-not-upright' };
   const frame = faceFrame(set, line, choices.levelReference);
-  const rows = propagate(set, frame, fit.cutOffMm, choices.levelReference);
+  const readingMm = markUncertaintyMm({ ...choices, budgetMm: budgetMm(choices.budget) });
+  const midlineMm = Math.max(readingMm, disagreementMm(mirrorMarksOf(set), fit));
+  const rows = propagate(set, frame, fit.cutOffMm, choices.levelReference, { readingMm, midlineMm });
   if (!rows.ok) return rows;
 
-  const markMm = markUncertaintyMm({ ...choices, budgetMm: budgetMm(choices.budget) });
   const alone = familyCoverageFactor(1);
   const k = choices.comparisons === 'one' ? alone : familyCoverageFactor(choices.comparisons);
   const sides = compareSides(set, frame);
   const difference = (valueMm: number, left: MarkRow, right: MarkRow): Difference => {
     const row = [...left];
     addRow(row, right, -1);
-    const interval = intervalAround(valueMm, rowUncertainty(row, markMm), k);
+    const interval = intervalAround(valueMm, rowUncertainty(row), k);
     return { ...interval, band: bandOf(interval, choices.notice) };
   };
   const mark = (name: MidlineMark) => {
@@ -87,8 +91,8 @@ export function readFace(set: MarkSet, choices: ReadingChoices): FaceReading | N
   return {
     ok: true,
     frame,
-    rollDeg: intervalAround(rollDeg(line), (rowUncertainty(rows.angle, markMm) * 180) / Math.PI, alone),
-    midlineAtBrowsMm: intervalAround(midlineAtBrowsMm(set, line), rowUncertainty(rows.midlineAtBrows, markMm), alone),
+    rollDeg: intervalAround(rollDeg(line), (rowUncertainty(rows.angle) * 180) / Math.PI, alone),
+    midlineAtBrowsMm: intervalAround(midlineAtBrowsMm(set, line), rowUncertainty(rows.midlineAtBrows), alone),
     marks: {
       innerCorner: mark('innerCorner'),
       outerCorner: mark('outerCorner'),
@@ -106,7 +110,8 @@ export function readFace(set: MarkSet, choices: ReadingChoices): FaceReading | N
       return { right, left, outward: difference(outwardMm, row.left.u, row.right.u), up: difference(upMm, row.left.v, row.right.v) };
     }),
     decomposition: decomposeBrows(sides),
-    markUncertaintyMm: markMm,
+    readingMm,
+    midlineMm,
     k,
     rows,
   };

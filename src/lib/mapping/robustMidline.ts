@@ -6,9 +6,9 @@ export const tukeyConstant = 4.685;
 /** Makes the median of |x| estimate the spread of a normal x. */
 export const medianToSpread = 1.4826;
 /** The spread is never taken to be smaller than this, mm: marks that agree by luck must not throw out a fair one. */
-export const spreadFloorMm = 0.6;
-/** A mark weighted below this is "not trusted". */
-export const trustedFromWeight = 0.5;
+export const spreadFloorMm = 0.3;
+/** A mark that counts for less than this is "not trusted". */
+export const trustedFromWeight = 0.25;
 
 export type RobustMidline =
   | Readonly<{
