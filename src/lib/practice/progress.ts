@@ -33,9 +33,8 @@ export type ReadProgress =
   | Readonly<{ ok: false; reason: 'newer-schema'; schema: number }>
   | Readonly<{ ok: false; reason: 'not-progress' }>;
 
-const mostAnswers = 20_000;
-
-function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+/** True for a plain record; arrays and null are not. */
+export function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
@@ -68,7 +67,7 @@ export function readProgress(value: unknown): ReadProgress {
   if (value['schema'] > progressSchema) return { ok: false, reason: 'newer-schema', schema: value['schema'] };
   const { answers } = value;
   if (value['schema'] !== progressSchema || !Array.isArray(answers)) return { ok: false, reason: 'not-progress' };
-  const read = answers.slice(0, mostAnswers).map(readAnswered).filter((answered) => answered !== undefined);
+  const read = answers.map(readAnswered).filter((answered) => answered !== undefined);
   const progress = mergeProgress(noProgress, { schema: progressSchema, answers: read });
   return { ok: true, progress, dropped: answers.length - read.length };
 }

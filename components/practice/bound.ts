@@ -1,0 +1,17 @@
+import type { ComponentType } from 'preact';
+import type { Skill } from '#skills/skill.ts';
+import type { ProblemWords } from '#words/skills/problemWords.ts';
+
+/** What a picture is given: the numbers, and after marking the learner's answer beside the right one. */
+export type PictureProps<G> = Readonly<{ given: G; at: string; yours?: number | string; right?: number | string }>;
+
+/** One skill with its sentences and its picture: everything a problem on the page needs. */
+export type Bound<G> = Readonly<{ skill: Skill<G>; words: ProblemWords<G>; Picture: ComponentType<PictureProps<G>> }>;
+
+/** What a page decides about a problem. `at` is unique on the page. */
+export type ProblemSettings = Readonly<{
+  at: string;
+  level: 1 | 2 | 3;
+  /** The practice page's own problem: reads ?seed=, remembers the rung, counts a set on beads. */
+  main?: boolean;
+}>;
