@@ -9,6 +9,9 @@ import { house } from './src/build/house.ts';
 import { scriptHash } from './src/build/scriptHash.ts';
 import { themeScript } from './src/build/themeScript.ts';
 
+// No usage reports leave this machine.
+process.env.ASTRO_TELEMETRY_DISABLED = '1';
+
 export default defineConfig({
   site: 'https://tautline.example',
   output: 'static',
