@@ -1,4 +1,7 @@
+import { keepOffline } from './offline.ts';
 import { switchTheme } from './switchTheme.ts';
+
+keepOffline();
 
 for (const button of document.querySelectorAll('[data-theme-switch]')) button.addEventListener('click', switchTheme);
 

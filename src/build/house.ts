@@ -1,9 +1,45 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { builtPages, filesUnder } from './builtPages.ts';
+import { faultsIn, gates } from './gates/index.ts';
+import { sourcesHash, stampName } from './sourcesHash.mjs';
+import { writeHeaders } from './writeHeaders.ts';
+import { writeSearchIndex } from './writeSearchIndex.ts';
+import { writeServiceWorker } from './writeServiceWorker.ts';
 
-/** What the build does after the pages are written: search index, gates, headers, offline list. */
+const mostShown = 100;
+const kilobytes = (bytes: number): string => `${Math.round(bytes / 1000)} kB`;
+
+/** What the build does after the pages are written: gates, search index, headers, offline list. */
 export function house(): AstroIntegration {
+  let origin = '';
+  let sources = '';
   return {
     name: 'house',
-    hooks: {},
+    hooks: {
+      'astro:config:done': ({ config }) => {
+        origin = new URL(config.site ?? 'http://localhost').origin;
+      },
+      'astro:build:start': () => {
+        sources = sourcesHash();
+      },
+      'astro:build:done': async ({ dir, logger }) => {
+        const folder = fileURLToPath(dir).replace(/[/\\]$/, '');
+        const pages = builtPages(folder);
+        const site = { origin, files: new Set(filesUnder(folder)) };
+        const faults = faultsIn(pages, site);
+        for (const line of faults.slice(0, mostShown)) logger.error(line);
+        if (faults.length > 0) throw new Error(`The built pages do not pass the gates: ${faults.length} fault${faults.length === 1 ? '' : 's'}, named above.`);
+        logger.info(`${pages.length} pages passed ${Object.keys(gates).length} gates`);
+        writeFileSync(join(folder, 'robots.txt'), `User-agent: *\nAllow: /\nSitemap: ${origin}/sitemap-index.xml\n`);
+        writeHeaders(folder, pages);
+        logger.info(`${await writeSearchIndex(folder)} pages can be searched`);
+        const { version, count, bytes, transferBytes } = await writeServiceWorker(folder);
+        logger.info(`offline list, version ${version}: ${count} files, ${kilobytes(bytes)} on the device, ${kilobytes(transferBytes)} sent`);
+        writeFileSync(join(folder, stampName), sources);
+      },
+    },
   };
 }

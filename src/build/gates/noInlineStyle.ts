@@ -1,0 +1,16 @@
+import { elementsOf, lineOf } from '../builtPages.ts';
+import type { Gate } from './fault.ts';
+
+/** The content policy blocks `style=` and `on…=` attributes, silently for the reader: neither may be written. */
+export const noInlineStyle: Gate = (pages) =>
+  pages.flatMap((page) =>
+    [...elementsOf(page)].flatMap((element) =>
+      element.attrs
+        .filter(({ name }) => name === 'style' || /^on[a-z]+$/.test(name))
+        .map(({ name, value }) => ({
+          file: page.file,
+          line: lineOf(element),
+          says: `<${element.tagName} ${name}="${value.slice(0, 40)}">: the content policy blocks this attribute; use a class or an SVG attribute`,
+        })),
+    ),
+  );
