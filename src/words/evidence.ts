@@ -1,0 +1,128 @@
+import { factOf, type FactId } from '#lib/catalogue.ts';
+import { bibliography, type SourceId } from '#lib/evidence/bibliography.ts';
+import type { Backing, Fact, Status } from '#lib/evidence/fact.ts';
+import type { HowMuchRead, Source, SourceKind } from '#lib/evidence/source.ts';
+import type { MappingMethodId } from '#lib/mapping/methods.ts';
+import { factNames } from './factNames.ts';
+import { withUnit } from './units.ts';
+
+export { factNames } from './factNames.ts';
+
+/** The grade word of a value. */
+export const gradeWords = {
+  published: 'Published',
+  computed: 'Computed',
+  'common-practice': 'Common practice',
+  'from-memory': 'From memory',
+  assumed: 'Assumed',
+} as const satisfies Readonly<Record<Status, string>>;
+
+/** The word of a published source, by kind. */
+export const kindWords = {
+  law: 'Law',
+  standard: 'Standard',
+  label: 'Label',
+  study: 'Study',
+  review: 'Review',
+  data: 'Data',
+} as const satisfies Readonly<Record<SourceKind, string>>;
+
+/** How much of a source was opened. */
+export const readWords = {
+  whole: 'read whole',
+  part: 'read in part',
+  abstract: 'abstract read',
+  copy: 'read as a copy',
+  none: 'named, not read',
+} as const satisfies Readonly<Record<HowMuchRead, string>>;
+
+/** What a grade means, one sentence each. */
+export const gradeMeanings = {
+  published: 'Read in the source named beside it, on the day given.',
+  computed: 'Worked out here from other values on this page.',
+  'common-practice': 'How artists work; no study was found for it.',
+  'from-memory': 'Known, but not read again for this site; to be replaced.',
+  assumed: 'Chosen so that there is something to show; you can change it.',
+} as const satisfies Readonly<Record<Status, string>>;
+
+/** Names of the mathematics, for the Evidence page. */
+export const methodNames = {
+  'midline-by-reflection': 'The midline: the line in which the marks mirror each other best',
+  'weighing-marks-down': 'Weighing down marks that disagree',
+  'technical-error': 'Technical error from readings taken twice',
+  repeatability: 'How far two readings may lie apart',
+  'adding-uncertainties': 'Adding uncertainties',
+  'many-comparisons': 'Judging many comparisons at once',
+} as const satisfies Readonly<Record<MappingMethodId, string>>;
+
+/** The pencil stroke before a chip says how strong the ground is. */
+export type Stroke = 'law' | 'standard' | 'label' | 'study' | 'calc' | 'habit' | 'memory';
+export type Chip = Readonly<{ stroke: Stroke; word: string; name: string }>;
+
+const strokes = { law: 'law', standard: 'standard', label: 'label', study: 'study', review: 'study', data: 'study' } as const satisfies Readonly<Record<SourceKind, Stroke>>;
+
+/** The chip of a backing: stroke, grade word, and the source's short name where there is one. */
+export function chipOfBacking(backing: Backing): Chip {
+  if (backing.status === 'published') {
+    const { kind } = sourceOf(backing.source);
+    return { stroke: strokes[kind], word: kindWords[kind], name: shortName(backing.source) };
+  }
+  const stroke = backing.status === 'computed' ? 'calc' : backing.status === 'common-practice' ? 'habit' : 'memory';
+  return { stroke, word: gradeWords[backing.status], name: '' };
+}
+
+/** The chip of a fact. */
+export function chip(id: FactId): Chip {
+  return chipOfBacking(factOf(id).backing);
+}
+
+/** The chip of a bare status, for results that rest on several facts. */
+export function chipOfStatus(status: Status): Chip {
+  const stroke = { published: 'study', computed: 'calc', 'common-practice': 'habit', 'from-memory': 'memory', assumed: 'memory' } as const;
+  return { stroke: stroke[status], word: gradeWords[status], name: '' };
+}
+
+/** The value of a fact as text, with its unit; a habit's sentence where there is no number. */
+export function factText(id: FactId): string {
+  const { value, unit, backing } = factOf(id);
+  if (typeof value === 'number') return withUnit(value, unit);
+  return 'note' in backing ? backing.note : factNames[id];
+}
+
+/** The range of a fact as text: "1.14 to 1.54 mm"; nothing where it has none. */
+export function rangeText(id: FactId): string {
+  const { range, unit } = factOf(id);
+  if (range === undefined || typeof range[0] !== 'number' || typeof range[1] !== 'number') return '';
+  return `${withUnit(range[0], '1')} to ${withUnit(range[1], unit)}`;
+}
+
+/** What stands behind a fact, one sentence for the Evidence page. */
+export function backingText({ backing }: Fact<unknown>): string {
+  if (backing.status !== 'published') return backing.note;
+  return `${shortName(backing.source)}, ${backing.where}: “${backing.quote}”`;
+}
+
+/** First author's family name and year, or the title's first words where there is no author. */
+export function shortName(id: SourceId): string {
+  const { authors, year, title } = sourceOf(id);
+  const family = authors.split(/,| and /)[0] ?? authors;
+  const unnamed = /author|article|example|page/.test(authors) || family.length < 3;
+  const name = unnamed ? title.split(/[:,]/)[0] ?? title : family.replace(/ [A-Z]{1,4}$/, '');
+  return year === undefined ? name : `${name} ${year}`;
+}
+
+/** A full citation. */
+export function citation(id: SourceId): string {
+  const { authors, year, title, where } = sourceOf(id);
+  return `${authors}${year === undefined ? '' : ` (${year})`}. ${title}. ${where}.`;
+}
+
+/** Where a source can be opened: its own address, or its DOI. */
+export function addressOf(id: SourceId): string | undefined {
+  const { address, doi } = sourceOf(id);
+  return address ?? (doi === undefined ? undefined : `https://doi.org/${doi}`);
+}
+
+export function sourceOf(id: SourceId): Source {
+  return bibliography[id];
+}

@@ -1,0 +1,64 @@
+import type { Jurisdiction, Outcome } from '#lib/evidence/rule.ts';
+import type { MappingQuestion, MappingRuleId } from '#lib/mapping/rules.ts';
+
+/** What an outcome asks for. `none` is never "safe" or "all is well". */
+export const outcomeWords = {
+  refuse: 'Do not use it',
+  physician: 'A physician first',
+  wait: 'Wait',
+  ask: 'Ask first',
+  'measure-again': 'Measure again',
+  'leave-out': 'Weigh it down, and say so',
+  tell: 'Tell the client',
+  'leave-as-is': 'Leave it as it is',
+  none: 'No rule speaks',
+} as const satisfies Readonly<Record<Outcome | 'none', string>>;
+
+export const jurisdictionWords = {
+  anywhere: 'Anywhere',
+  england: 'England',
+  'european-union': 'European Union',
+  'united-states': 'United States',
+} as const satisfies Readonly<Record<Jurisdiction, string>>;
+
+/** The question in words, as a learner is asked it. */
+export const mappingQuestionWords = {
+  'midline-uses-brows': 'Was a brow used to find the midline?',
+  'midline-marks': 'How many marks was the midline taken from?',
+  'marks-not-trusted': 'How many marks disagree with the rest?',
+  'level-reference-named': 'Did you say what counts as level?',
+  'same-pose': 'Were both readings taken in the same pose?',
+  'same-posture': 'Were both readings taken in the same posture?',
+  'same-skin': 'Was the skin in the same state both times?',
+  'eyes-closed-reading': 'Was there a reading with the eyes closed and the face relaxed?',
+  'fronts-measured-from': 'Where was the midline taken for the fronts?',
+  'thread-checked': 'Were the levels checked with a taut thread?',
+  'comparisons-counted': 'Did you count how many comparisons you make?',
+  band: 'What does the difference show?',
+  'read-from': 'Was it read from the skin or from a photo?',
+  'read-what': 'Was a height read or a width?',
+  'photo-level-and-resting': 'Was the head level and the face at rest in the photo?',
+} as const satisfies Readonly<Record<MappingQuestion, string>>;
+
+/** The title of a rule's card. */
+export const mappingRuleTitles = {
+  'brows-never-feed-the-midline': 'The brows never feed the midline',
+  'take-the-midline-from-many-marks': 'Take the midline from many marks',
+  'which-mark-not-to-trust': 'Say which mark you do not trust',
+  'name-the-level-reference': 'Name what counts as level',
+  'compare-like-with-like': 'Compare like with like',
+  'measure-again-eyes-closed': 'Measure again, eyes closed',
+  'fronts-equally-far': 'Fronts equally far, from the bridge',
+  'taut-thread-levels': 'Check the levels with a taut thread',
+  'real-or-not': 'Real, or not shown to be real',
+  'who-would-see-it': 'Who would see it?',
+  'not-shown-is-not-equal': 'Not shown is not equal',
+  'change-nothing-is-an-answer': 'Change nothing is an answer',
+  'from-a-photo-heights-only': 'From a photo, heights only',
+} as const satisfies Readonly<Record<MappingRuleId, string>>;
+
+/** The line under a verdict when questions were not asked. */
+export function unaskedText(count: number): string {
+  if (count === 0) return 'Nothing is left to ask for these rules.';
+  return count === 1 ? 'One question was not asked. It can still change the verdict.' : `${count} questions were not asked. They can still change the verdict.`;
+}

@@ -1,0 +1,37 @@
+import type { Unit } from '#lib/quantities/unit.ts';
+import { fixed } from './number.ts';
+
+/** Units beyond the site's own that printed checks are in. */
+export type PrintedUnit = Unit | 'nm' | 'l/min' | 'mg/l';
+
+/** What stands after a number; nothing for a plain number. A degree sign and a percent sign follow as usage has it. */
+export function unitAfter(unit: PrintedUnit): string {
+  if (unit === '1') return '';
+  return unit === '°' ? '°' : `\u00a0${unit}`;
+}
+
+/** The unit in full, for reading aloud. */
+export const unitInFull = {
+  mm: 'millimetres',
+  'mm²': 'square millimetres',
+  '°': 'degrees',
+  '%': 'per cent',
+  '1': '',
+  people: 'people',
+  days: 'days',
+  nm: 'nanometres',
+  'l/min': 'litres a minute',
+  'mg/l': 'milligrams a litre',
+} as const satisfies Readonly<Record<PrintedUnit, string>>;
+
+/** As many decimals as the number was written with, at most five. */
+export function decimalsOf(value: number): number {
+  const text = String(value);
+  return text.includes('e') ? 5 : Math.min(5, text.split('.')[1]?.length ?? 0);
+}
+
+/** A number with its unit, as written in its source: 1.8 mm, 23 %, 4.3°. Thousands are parted by a thin space. */
+export function withUnit(value: number, unit: PrintedUnit, decimals = decimalsOf(value)): string {
+  const parted = fixed(value, decimals).replace(/\B(?=(\d{3})+(?!\d))(?<!\.\d*)/g, '\u202f');
+  return parted + unitAfter(unit);
+}
