@@ -1,0 +1,62 @@
+import { expect, test } from '@playwright/test';
+import { builtAddresses } from '#tests/tools/builtSite.ts';
+import { showWhole } from './showWhole.ts';
+
+/** Runs in the page: what sticks out sideways, unless it scrolls inside a box of its own. */
+function stickingOut(): string[] {
+  const limit = document.documentElement.clientWidth + 1;
+  if (document.documentElement.scrollWidth <= limit) return [];
+  return [...document.body.querySelectorAll('*')].filter((element) => element.getBoundingClientRect().right > limit).slice(0, 5).map((element) => `${element.tagName.toLowerCase()}.${element.getAttribute('class') ?? ''}`);
+}
+
+/** Runs in the page: text that its own box cuts off. */
+function cutOff(): string[] {
+  return [...document.body.querySelectorAll<HTMLElement>('p, li, a, button, label, legend, summary, h1, h2, h3, td, th, dt, dd, output, figcaption')]
+    .filter((element) => {
+      const { overflowX, overflowY } = getComputedStyle(element);
+      const cutsX = /hidden|clip/.test(overflowX) && element.scrollWidth > element.clientWidth + 1;
+      const cutsY = /hidden|clip/.test(overflowY) && element.scrollHeight > element.clientHeight + 1;
+      return element.clientWidth > 1 && (cutsX || cutsY);
+    })
+    .slice(0, 5)
+    .map((element) => `${element.tagName.toLowerCase()}: ${element.textContent?.trim().slice(0, 40)}`);
+}
+
+/** Runs in the page: things to press or type in that are smaller than 24 px and not inside a sentence. */
+function tooSmall(): string[] {
+  return [...document.querySelectorAll<HTMLElement>('button, input, select, textarea, summary, [role=button], [role=slider], [role=radio], [role=checkbox], [role=tab]')]
+    .filter((element) => element.checkVisibility({ opacityProperty: true, visibilityProperty: true }))
+    .map((element) => ({ element, box: (element.closest('label') ?? element).getBoundingClientRect() }))
+    .filter(({ box }) => box.width > 0 && (box.width < 24 || box.height < 24))
+    .map(({ element, box }) => `${element.tagName.toLowerCase()} ${element.getAttribute('aria-label') ?? element.textContent?.trim().slice(0, 30)} ${box.width.toFixed(0)} × ${box.height.toFixed(0)}`);
+}
+
+/** Runs in the page: the widest spacing a reader may set (WCAG 1.4.12), in a way the content policy allows. */
+function spaceText(): void {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync('*{line-height:1.5!important;letter-spacing:.12em!important;word-spacing:.16em!important} p{margin-bottom:2em!important}');
+  document.adoptedStyleSheets.push(sheet);
+}
+
+for (const address of builtAddresses) {
+  test(`[hand] ${address} keeps its shape: 320 px, 200 % zoom, targets, text spacing, still when asked`, async ({ page }) => {
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await page.setViewportSize({ width: 320, height: 800 });
+    await page.goto(process.env['TAUTLINE_ORIGIN'] + address);
+    await showWhole(page);
+    expect.soft(await page.evaluate(stickingOut), 'nothing sticks out at 320 px').toEqual([]);
+    expect.soft(await page.evaluate(tooSmall), 'targets are at least 24 px at 320 px').toEqual([]);
+    await page.setViewportSize({ width: 640, height: 450 });
+    expect.soft(await page.evaluate(stickingOut), 'nothing sticks out at 200 % of a 1280 px window').toEqual([]);
+    await page.setViewportSize({ width: 1280, height: 900 });
+    expect.soft(await page.evaluate(tooSmall), 'targets are at least 24 px at 1280 px').toEqual([]);
+    const moving = await page.evaluate(() => [...document.querySelectorAll('*')].filter((element) => Math.max(...getComputedStyle(element).transitionDuration.split(',').map(parseFloat)) > 0.01 || getComputedStyle(element).animationName !== 'none').map((element) => `${element.tagName} ${element.getAttribute('class')}`));
+    expect.soft(moving, 'nothing moves with reduced motion').toEqual([]);
+    await page.evaluate(spaceText);
+    for (const width of [1280, 390]) {
+      await page.setViewportSize({ width, height: 900 });
+      expect.soft(await page.evaluate(cutOff), `no text is cut off with wide spacing at ${width} px`).toEqual([]);
+      expect.soft(await page.evaluate(stickingOut), `nothing sticks out with wide spacing at ${width} px`).toEqual([]);
+    }
+  });
+}

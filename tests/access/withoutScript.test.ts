@@ -1,0 +1,25 @@
+import { expect, test } from '@playwright/test';
+import { addressesUnder, builtAddresses } from '#tests/tools/builtSite.ts';
+
+test.use({ javaScriptEnabled: false });
+
+for (const address of builtAddresses) {
+  test(`[hand] ${address} can be read without scripts`, async ({ page }) => {
+    await page.goto(process.env['TAUTLINE_ORIGIN'] + address);
+    await expect(page.locator('h1')).toBeVisible();
+    expect((await page.locator('main').innerText()).length).toBeGreaterThan(20);
+    for (const control of await page.locator('.needs-js').all()) await expect(control).toBeHidden();
+  });
+}
+
+for (const address of [...addressesUnder('/calculators/'), ...addressesUnder('/lessons/')]) {
+  test(`[hand] ${address} shows its default answer and drawing without scripts`, async ({ page }) => {
+    await page.goto(process.env['TAUTLINE_ORIGIN'] + address);
+    const sentence = page.locator('main .says, main [role=status], main [aria-live]').first();
+    await expect(sentence).toBeVisible();
+    expect((await sentence.innerText()).trim()).toMatch(/\S.*\d.*\.|\S+ \S+ \S+.*\./s);
+    const drawing = page.locator('main figure svg, main .fig svg').first();
+    await expect(drawing).toBeVisible();
+    expect(await drawing.locator('path, line, circle, polyline, polygon, ellipse').count()).toBeGreaterThan(5);
+  });
+}

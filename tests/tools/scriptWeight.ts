@@ -1,0 +1,31 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { attribute, type BuiltPage, elementsOf } from '#build/builtPages.ts';
+
+const staticImport = /(?:\bimport|\bfrom)\s*["'](\.[^"']+|\/[^"']+)["']/g;
+
+/** The scripts a page loads without being asked: its own, its islands', and all they import statically. */
+export function scriptsOf(page: BuiltPage, folder: string): readonly string[] {
+  const waiting = [...elementsOf(page)].flatMap((element) => {
+    if (element.tagName === 'script') return attribute(element, 'src') ?? [];
+    if (element.tagName !== 'astro-island') return [];
+    return ['component-url', 'renderer-url', 'before-hydration-url'].flatMap((name) => attribute(element, name) ?? []);
+  });
+  const found = new Set<string>();
+  for (let path = waiting.pop(); path !== undefined; path = waiting.pop()) {
+    if (found.has(path)) continue;
+    found.add(path);
+    const file = join(folder, path);
+    if (!existsSync(file)) throw new Error(`${page.file} loads ${path}, which is not built.`);
+    for (const [, target = ''] of readFileSync(file, 'utf8').matchAll(staticImport)) waiting.push(new URL(target, `http://localhost${path}`).pathname);
+  }
+  return [...found].sort();
+}
+
+/** The weight of those scripts and of the inline ones, in bytes as sent with gzip. */
+export function scriptWeight(page: BuiltPage, folder: string): number {
+  const files = scriptsOf(page, folder).map((path) => readFileSync(join(folder, path)));
+  const inline = [...elementsOf(page)].filter((element) => element.tagName === 'script' && attribute(element, 'src') === undefined).map((element) => element.childNodes.map((child) => ('value' in child ? child.value : '')).join(''));
+  return [...files, ...inline.filter((text) => text !== '').map((text) => Buffer.from(text))].reduce((sum, text) => sum + gzipSync(text).length, 0);
+}
