@@ -23,6 +23,10 @@ export type Form = Readonly<{
   lid: Lid;
   /** 1 = usual. */
   eyeOpening: number;
+  /** -1 almond to 1 round. */
+  eyeRoundness: number;
+  /** Highest point of the upper lid: -1 towards the nose, 1 outwards. */
+  lidPeak: number;
   bridgeWidthMm: number;
   skullMm: number;
   cheekMm: number;
@@ -39,6 +43,8 @@ export type Form = Readonly<{
   age: number;
   beard: number;
   hair: HairStyle;
+  /** 0 white to 1 black; brow hair follows it. */
+  hairTone: number;
   glasses: boolean;
   freckles: number;
   browHair: BrowHair;
@@ -54,6 +60,8 @@ export type Form = Readonly<{
 export const defaultForm: Form = {
   lid: 'open',
   eyeOpening: 1,
+  eyeRoundness: 0,
+  lidPeak: 0,
   bridgeWidthMm: 15,
   skullMm: 73,
   cheekMm: 67,
@@ -69,6 +77,7 @@ export const defaultForm: Form = {
   age: 0.1,
   beard: 0,
   hair: 'tied',
+  hairTone: 0.6,
   glasses: false,
   freckles: 0,
   browHair: { count: 230, gaps: 0.15, sparseTail: 0 },

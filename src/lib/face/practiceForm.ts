@@ -11,6 +11,8 @@ export function practiceForm(draw: Draw, bones: Bones, age: number): Form {
     ...defaultForm,
     lid: drawOne(draw, ['open', 'open', 'hooded', 'single', 'deep']),
     eyeOpening: drawNormalWithin(draw, 0.98, 0.08, 0.8, 1.12),
+    eyeRoundness: drawNormalWithin(draw, 0, 0.5, -1, 1),
+    lidPeak: drawNormalWithin(draw, 0, 0.5, -1, 1),
     bridgeWidthMm: drawNormalWithin(draw, 15.8, 1.4, 13, 19),
     skullMm: cheekMm + drawNormalWithin(draw, 6, 1.5, 3, 9),
     cheekMm,
@@ -26,6 +28,7 @@ export function practiceForm(draw: Draw, bones: Bones, age: number): Form {
     age,
     beard: draw() < 0.25 ? 0.35 + 0.65 * draw() : 0,
     hair: drawOne(draw, ['bald', 'crop', 'short', 'tied', 'bob', 'long', 'curls', 'locs', 'scarf', 'wrap']),
+    hairTone: age > 0.65 ? drawOne(draw, [0.05, 0.15, 0.35]) : drawOne(draw, [0.3, 0.55, 0.8, 0.95]),
     glasses: false,
     freckles: draw() < 0.15 ? drawWhole(draw, 30, 90) : 0,
     browHair: {
