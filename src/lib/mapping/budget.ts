@@ -16,7 +16,7 @@ export type Reading = Readonly<{ temMm: number; readings: number; budgetMm: numb
 
 /** Standard uncertainty of one mark, √(TEM²/n + u_B²), mm. Averaging shrinks the first part only. */
 export function markUncertaintyMm({ temMm, readings, budgetMm }: Reading): number {
-  return Math.sqrt((temMm * temMm) / Math.max(1, readings) + budgetMm * budgetMm);
+  return Math.sqrt((temMm * temMm) / (readings > 1 ? readings : 1) + budgetMm * budgetMm);
 }
 
 /** Standard uncertainty of left minus right, sides read alike: √2 u, mm. The midline's own part is not in it: see propagate. */

@@ -17,6 +17,6 @@ export function falseAlarmRate(comparisons: number, each: number = acceptedFalse
  * Comparisons below 1 count as 1.
  */
 export function familyCoverageFactor(comparisons: number, overall: number = acceptedFalseAlarms): number {
-  const each = 1 - (1 - overall) ** (1 / Math.max(1, comparisons));
+  const each = 1 - (1 - overall) ** (1 / (comparisons > 1 ? comparisons : 1));
   return normalUpperPoint(each / 2);
 }

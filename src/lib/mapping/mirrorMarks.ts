@@ -10,8 +10,11 @@ export function mirrorMarksOf({ pairs, singles }: MarkSet): readonly MirrorMarks
   return [...facePairs.map((name) => pairs[name]), ...faceSingles.map((name) => ({ right: singles[name], left: singles[name] }))];
 }
 
-/** True when no coordinate of the set is missing or infinite. */
-export function everyMarkIsFinite({ pairs, singles, brows }: MarkSet): boolean {
+/** No mark of a face lies farther than this from the picture's origin, mm: far above any picture, far below overflow. */
+export const reachMm = 10_000;
+
+/** True when every coordinate of the set is a number within reach. */
+export function everyMarkIsInReach({ pairs, singles, brows }: MarkSet): boolean {
   const points = [...[...Object.values(pairs), ...Object.values(brows)].flatMap(({ right, left }) => [right, left]), ...Object.values(singles)];
-  return points.every(({ xMm, yMm }) => Number.isFinite(xMm) && Number.isFinite(yMm));
+  return points.every(({ xMm, yMm }) => Math.abs(xMm) <= reachMm && Math.abs(yMm) <= reachMm);
 }

@@ -7,7 +7,7 @@ import { familyCoverageFactor } from './familyWise.ts';
 import type { LevelReference } from './levelReference.ts';
 import { addRow, rowUncertainty, type MarkRow } from './markRow.ts';
 import type { FacePair, FaceSingle, MarkSet } from './markSet.ts';
-import { everyMarkIsFinite, midlineMarks, mirrorMarksOf, type MidlineMark } from './mirrorMarks.ts';
+import { everyMarkIsInReach, midlineMarks, mirrorMarksOf, type MidlineMark } from './mirrorMarks.ts';
 import { disagreementMm } from './disagreement.ts';
 import { midlineAtBrowsMm, propagate, type FaceRows } from './propagate.ts';
 import { fitRobustMidline, trustedFromWeight } from './robustMidline.ts';
@@ -64,7 +64,7 @@ export const greatestRollDeg = 60;
  * The intervals hold the error of reading the marks and, for the midline, how far its own marks disagree.
  */
 export function readFace(set: MarkSet, choices: ReadingChoices): FaceReading | NoFaceReading {
-  if (!everyMarkIsFinite(set)) return { ok: false, reason: 'mark-not-a-number' };
+  if (!everyMarkIsInReach(set)) return { ok: false, reason: 'mark-not-a-number' };
   const fit = fitRobustMidline(mirrorMarksOf(set));
   if (!fit.ok) return fit;
   const { line, weights, residualsMm } = fit;

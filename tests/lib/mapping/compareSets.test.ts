@@ -1,0 +1,71 @@
+import { expect, test } from 'vitest';
+import { compareSets } from '#lib/mapping/compareSets.ts';
+import { browMarks, type Taken } from '#lib/mapping/markSet.ts';
+import { readFace } from '#lib/mapping/readFace.ts';
+import { rowUncertainty } from '#lib/mapping/markRow.ts';
+import { drawFrom, drawNormal } from '#lib/quantities/seed.ts';
+import { choices, movePoints, noisy, plainFace, symmetricFace, turned } from './faces.ts';
+
+test('[hand] sets that were not taken alike are not compared', () => {
+  const other = (taken: Partial<Taken>) => ({ ...plainFace, taken: { ...plainFace.taken, ...taken } });
+  expect(compareSets(plainFace, other({ pose: 'raised' }), choices)).toEqual({ ok: false, reason: 'pose-differs' });
+  expect(compareSets(plainFace, other({ posture: 'lying' }), choices)).toEqual({ ok: false, reason: 'posture-differs' });
+  expect(compareSets(plainFace, other({ skin: 'swollen' }), choices)).toEqual({ ok: false, reason: 'skin-differs' });
+  expect(compareSets(other({ skin: 'swollen' }), other({ skin: 'swollen' }), choices).ok).toBe(true);
+});
+
+test('[hand] a set that cannot be read is refused with its own reason', () => {
+  const point = movePoints(plainFace, () => ({ xMm: 0, yMm: 0 }));
+  expect(compareSets(point, plainFace, choices)).toEqual({ ok: false, reason: 'marks-do-not-fix-a-midline' });
+  expect(compareSets(plainFace, turned(plainFace, 80), choices)).toEqual({ ok: false, reason: 'face-not-upright' });
+});
+
+test('[hand] later minus earlier, each side outward, whatever roll and place each picture has', () => {
+  const later = movePoints(plainFace, (p, name, side) => {
+    if (name === 'tail' && side === 'right') return { xMm: p.xMm - 2, yMm: p.yMm + 1 };
+    return name === 'archTop' && side === 'left' ? { xMm: p.xMm - 0.5, yMm: p.yMm - 3 } : p;
+  });
+  const result = compareSets(turned(plainFace, -3, 5, 9), turned(later, 6, -20, 14), choices);
+  if (!result.ok) throw new Error(result.reason);
+  expect(result.changes.tail.right.outward.value).toBeCloseTo(2, 10);
+  expect(result.changes.tail.right.up.value).toBeCloseTo(1, 10);
+  expect(result.changes.archTop.left.outward.value).toBeCloseTo(-0.5, 10);
+  expect(result.changes.archTop.left.up.value).toBeCloseTo(-3, 10);
+  expect(result.changes.frontTop.left.up.value).toBeCloseTo(0, 10);
+});
+
+test('[hand] uncertainties add as squares; k follows the number of comparisons', () => {
+  const face = readFace(plainFace, choices);
+  if (!face.ok) throw new Error(face.reason);
+  const ten = compareSets(plainFace, plainFace, choices);
+  const one = compareSets(plainFace, plainFace, { ...choices, comparisons: 'one' });
+  if (!ten.ok || !one.ok) throw new Error('sets alike');
+  expect(ten.changes.tail.left.outward.standardUncertainty).toBeCloseTo(Math.SQRT2 * rowUncertainty(face.rows.brows.tail.left.u), 12);
+  expect(ten.changes.tail.left.up.standardUncertainty).toBeCloseTo(Math.SQRT2 * rowUncertainty(face.rows.brows.tail.left.v), 12);
+  expect(ten.k).toBeCloseTo(2.8, 2);
+  expect(one.k).toBeCloseTo(1.96, 3);
+  expect(one.changes.tail.left.up.k).toBe(one.k);
+});
+
+test('[property] intervals of change cover 93 to 97 % of 2,000 true changes', () => {
+  const sd = Math.sqrt(0.3 ** 2 + (2 * 0.25 ** 2 + 0.05 ** 2) / 3);
+  const hits = new Map<string, number>();
+  for (let seed = 0; seed < 2000; seed++) {
+    const draw = drawFrom(seed + 400_000);
+    const set = symmetricFace(seed);
+    const result = compareSets(noisy(turned(set, 3 * drawNormal(draw)), sd, draw), noisy(turned(set, 3 * drawNormal(draw)), sd, draw), { ...choices, comparisons: 'one' });
+    if (!result.ok) throw new Error(result.reason);
+    for (const mark of browMarks) {
+      for (const side of ['right', 'left'] as const) {
+        for (const part of ['outward', 'up'] as const) {
+          const { lo, hi } = result.changes[mark][side][part];
+          const name = `${mark} ${side} ${part}`;
+          hits.set(name, (hits.get(name) ?? 0) + (lo <= 0 && hi >= 0 ? 1 : 0));
+        }
+      }
+    }
+  }
+  expect(hits.size).toBe(20);
+  expect(Math.min(...hits.values()) / 2000).toBeGreaterThanOrEqual(0.93);
+  expect(Math.max(...hits.values()) / 2000).toBeLessThanOrEqual(0.97);
+});
