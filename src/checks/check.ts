@@ -1,5 +1,5 @@
 import type { SourceId } from '#lib/evidence/bibliography.ts';
-import type { Unit } from '#lib/quantities/unit.ts';
+import type { PrintedUnit } from '#words/units.ts';
 
 /**
  * One comparison with something outside the project, as data: the Evidence page computes it at build and the
@@ -16,7 +16,7 @@ export type Check = Readonly<{
   /** What is compared, in a few plain words. */
   what: string;
   printed: number;
-  unit: Unit;
+  unit: PrintedUnit;
   tolerance: number;
   because: string;
   ours: (factor?: number) => number;
@@ -25,4 +25,12 @@ export type Check = Readonly<{
 /** True when our value lies within the tolerance of the printed one. */
 export function holds(check: Check, factor = 1): boolean {
   return Math.abs(check.ours(factor) - check.printed) <= check.tolerance;
+}
+
+export type CheckRow = Check & Readonly<{ value: number; difference: number; holds: boolean }>;
+
+/** The row as the Evidence page shows it: printed, ours, difference. */
+export function rowOf(check: Check): CheckRow {
+  const value = check.ours();
+  return { ...check, value, difference: value - check.printed, holds: holds(check) };
 }

@@ -102,13 +102,12 @@ export function backingText({ backing }: Fact<unknown>): string {
   return `${shortName(backing.source)}, ${backing.where}: “${backing.quote}”`;
 }
 
-/** First author's family name and year, or the title's first words where there is no author. */
+/** The chip's name of a source: first author's family name and year, or the short name given. */
 export function shortName(id: SourceId): string {
-  const { authors, year, title } = sourceOf(id);
-  const family = authors.split(/,| and /)[0] ?? authors;
-  const unnamed = /author|article|example|page/.test(authors) || family.length < 3;
-  const name = unnamed ? title.split(/[:,]/)[0] ?? title : family.replace(/ [A-Z]{1,4}$/, '');
-  return year === undefined ? name : `${name} ${year}`;
+  const { authors, year, short } = sourceOf(id);
+  if (short !== undefined) return short;
+  const family = (authors.split(/,| and /)[0] ?? authors).replace(/ [A-Z]{1,4}$/, '');
+  return year === undefined ? family : `${family} ${year}`;
 }
 
 /** A full citation. */

@@ -10,6 +10,8 @@ export type HowMuchRead = 'whole' | 'part' | 'abstract' | 'copy' | 'none';
 export type Source = Readonly<{
   kind: SourceKind;
   authors: string;
+  /** The chip's name, where first author and year do not make one. */
+  short?: string;
   /** Left out where the copy read does not say. */
   year?: number;
   title: string;

@@ -20,7 +20,7 @@ export const faceSources = {
     where: 'Aesthetic Surgery Journal 27:513–517', read: 'abstract', readOn,
   },
   'eyelid-brow-2014': {
-    kind: 'study', authors: 'KM, AM, SMT and others (full names not in the copy read)', year: 2014,
+    kind: 'study', short: 'Lid and brow study 2014', authors: 'KM, AM, SMT and others (full names not in the copy read)', year: 2014,
     title: 'Eyelid and brow asymmetry in patients evaluated for upper lid blepharoplasty',
     where: 'Journal of Otolaryngology – Head & Neck Surgery 43', doi: '10.1186/s40463-014-0036-4', read: 'abstract', readOn,
   },
@@ -80,17 +80,17 @@ export const faceSources = {
     where: 'Journal of Oral Biology and Craniofacial Research 9:331–335', doi: '10.1016/j.jobcr.2019.07.001', read: 'abstract', readOn,
   },
   'farkas-1980': {
-    kind: 'study', authors: 'Farkas LG and others', year: 1980,
+    kind: 'study', short: 'Farkas 1980', authors: 'Farkas LG and others (names and year from memory; the abstract was read)', year: 1980,
     title: 'Is photogrammetry of the face reliable?',
     where: 'Plastic and Reconstructive Surgery 66', read: 'abstract', readOn,
   },
   'frontal-head-position': {
-    kind: 'study', authors: 'author list and year not in the copy read',
+    kind: 'study', short: 'Frontal head position', authors: 'author list and year not in the copy read',
     title: 'Natural head position recording on frontal skull radiographs',
     where: 'abstract on a research index', read: 'abstract', readOn,
   },
   'photographic-system-2009': {
-    kind: 'study', authors: 'author list not in the copy read', year: 2009,
+    kind: 'study', short: 'Angle Orthodontist 2009', authors: 'author list not in the copy read', year: 2009,
     title: 'A photographic system for the three-dimensional study of facial soft tissues (title in part)',
     where: 'The Angle Orthodontist 79:1070', read: 'abstract', readOn,
   },

@@ -4,7 +4,8 @@ import type { Fact } from '../../evidence/fact.ts';
 const reviewed = '2026-11-25';
 const matros = 'was 15.7, 19.8, and 21.3 mm above the medial canthus, pupil, and lateral canthus, respectively';
 const matrosOlder = 'the brow was 19.1, 22.4, and 22.4 mm above the medial canthus, pupil, and lateral canthus, respectively';
-const icd = 'African 38.5 ± 3.2, Asian 36.4 ± 1.6, Southeast Asian 32.8 ± 2.0, Hispanic 32.3 ± 2.0, White 31.4 ± 2.5, and Middle Eastern 31.2 ± 1.5';
+const icdWidest = 'African 38.5 ± 3.2, Asian 36.4 ± 1.6';
+const icdNarrowest = 'White 31.4 ± 2.5, and Middle Eastern 31.2 ± 1.5';
 const women = 'upper margin above the plane of the inner corners, 36 women of 20 to 30 years';
 const older = 'upper margin above the plane of the inner corners, 34 women of 50 to 60 years';
 
@@ -16,10 +17,10 @@ export const sizeFacts = {
   'brow-height-inner-older-mm': { value: 19.1, unit: 'mm', backing: published('matros-2009', 'abstract, results', matrosOlder), caveat: older, reviewed },
   'brow-height-pupil-older-mm': { value: 22.4, unit: 'mm', backing: published('matros-2009', 'abstract, results', matrosOlder), caveat: older, reviewed },
   'brow-height-outer-older-mm': { value: 22.4, unit: 'mm', backing: published('matros-2009', 'abstract, results', matrosOlder), caveat: older, reviewed },
-  'inner-corners-widest-group-mm': { value: 38.5, unit: 'mm', backing: published('bouhadana-2022', 'abstract, results', icd), reviewed },
-  'inner-corners-narrowest-group-mm': { value: 31.2, unit: 'mm', backing: published('bouhadana-2022', 'abstract, results', icd), reviewed },
-  'inner-corners-largest-spread-mm': { value: 3.2, unit: 'mm', backing: published('bouhadana-2022', 'abstract, results', icd), reviewed },
-  'inner-corners-smallest-spread-mm': { value: 1.5, unit: 'mm', backing: published('bouhadana-2022', 'abstract, results', icd), reviewed },
+  'inner-corners-widest-group-mm': { value: 38.5, unit: 'mm', backing: published('bouhadana-2022', 'abstract, results', icdWidest), reviewed },
+  'inner-corners-narrowest-group-mm': { value: 31.2, unit: 'mm', backing: published('bouhadana-2022', 'abstract, results', icdNarrowest), reviewed },
+  'inner-corners-largest-spread-mm': { value: 3.2, unit: 'mm', backing: published('bouhadana-2022', 'abstract, results', icdWidest), reviewed },
+  'inner-corners-smallest-spread-mm': { value: 1.5, unit: 'mm', backing: published('bouhadana-2022', 'abstract, results', icdNarrowest), reviewed },
   'inner-corners-people': {
     value: 22638, unit: 'people', backing: published('bouhadana-2022', 'abstract, results', '67 studies accounting for 22,638 patients and 118 ethnic cohorts were included'), reviewed,
   },

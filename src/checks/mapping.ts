@@ -1,0 +1,9 @@
+import type { Check } from './check.ts';
+import { faceChecks } from './mapping/faces.ts';
+import { normalChecks } from './mapping/normal.ts';
+import { seedChecks } from './mapping/seeds.ts';
+import { shapeChecks } from './mapping/shape.ts';
+import { uncertaintyChecks } from './mapping/uncertainty.ts';
+
+/** Outside checks of everything the midline thread computes. */
+export const mappingChecks = [...normalChecks, ...uncertaintyChecks, ...shapeChecks, ...seedChecks, ...faceChecks] as const satisfies readonly Check[];

@@ -1,0 +1,51 @@
+import { factIds, factOf, type FactId } from '#lib/catalogue.ts';
+import { bibliography, type SourceId } from '#lib/evidence/bibliography.ts';
+import type { Status } from '#lib/evidence/fact.ts';
+import { mappingMethods, type MappingMethodId } from '#lib/mapping/methods.ts';
+import { mappingRules, type MappingRuleId } from '#lib/mapping/rules.ts';
+import { checks } from './index.ts';
+
+/** What rests on a source. */
+export type SourceUses = Readonly<{ facts: readonly FactId[]; checks: readonly string[]; methods: readonly MappingMethodId[] }>;
+
+export const sourceIds: readonly SourceId[] = Object.keys(bibliography).filter((id): id is SourceId => id in bibliography);
+
+export function usesOfSource(source: SourceId): SourceUses {
+  return {
+    facts: factIds.filter((id) => {
+      const { backing } = factOf(id);
+      return backing.status === 'published' && backing.source === source;
+    }),
+    checks: checks.filter((check) => check.source === source).map(({ id }) => id),
+    methods: methodIds.filter((id) => mappingMethods[id].sources.some((name) => name === source)),
+  };
+}
+
+export const methodIds: readonly MappingMethodId[] = Object.keys(mappingMethods).filter((id): id is MappingMethodId => id in mappingMethods);
+
+/** Facts with this grade, in the order they are written. */
+export function factsByStatus(status: Status): readonly FactId[] {
+  return factIds.filter((id) => factOf(id).backing.status === status);
+}
+
+/** Rules that rest on a fact, and rules it speaks against. */
+export function rulesOfFact(fact: FactId): Readonly<{ restOn: readonly MappingRuleId[]; disputed: readonly MappingRuleId[] }> {
+  return {
+    restOn: mappingRules.filter(({ facts }) => facts.some((id) => id === fact)).map(({ id }) => id),
+    disputed: mappingRules.filter(({ disputedBy }) => disputedBy.some((id) => id === fact)).map(({ id }) => id),
+  };
+}
+
+/** Facts worked out from a fact. */
+export function computedFrom(fact: FactId): readonly FactId[] {
+  return factIds.filter((id) => {
+    const { backing } = factOf(id);
+    return backing.status === 'computed' && backing.from.includes(fact);
+  });
+}
+
+/** Of all facts that are numbers: how many there are, how many were read in a source. */
+export function numericFacts(): Readonly<{ all: number; published: number }> {
+  const numbers = factIds.filter((id) => typeof factOf(id).value === 'number');
+  return { all: numbers.length, published: numbers.filter((id) => factOf(id).backing.status === 'published').length };
+}

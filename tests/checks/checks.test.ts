@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { holds } from '#checks/check.ts';
+import { checkRows, checks, distinctTables } from '#checks/index.ts';
+import { bibliography } from '#lib/evidence/bibliography.ts';
+
+describe.each(checks.map((check) => [check.id, check] as const))('%s', (_, check) => {
+  it(`[${check.kind}] ${check.what}`, () => {
+    expect(Math.abs(check.ours() - check.printed), `ours ${check.ours()}, printed ${check.printed}`).toBeLessThanOrEqual(check.tolerance);
+  });
+  it('[property] turns red when ours is 1 % off', () => {
+    expect(holds(check, 1.01)).toBe(false);
+    expect(holds(check, 0.99)).toBe(false);
+  });
+});
+
+describe('all checks', () => {
+  it('[property] have ids of their own, a reason and a source that was opened', () => {
+    expect(new Set(checks.map(({ id }) => id)).size).toBe(checks.length);
+    for (const { source, because, where } of checks) {
+      expect(bibliography[source].read).not.toBe('none');
+      expect(because.length).toBeGreaterThan(4);
+      expect(where.length).toBeGreaterThan(3);
+    }
+  });
+  it('[property] come from at least 20 tables and 8 sources', () => {
+    expect(distinctTables()).toBeGreaterThanOrEqual(20);
+    expect(new Set(checks.map(({ source }) => source)).size).toBeGreaterThanOrEqual(8);
+  });
+  it('[property] give the page printed, ours and difference', () => {
+    for (const { value, printed, difference, holds: good } of checkRows()) {
+      expect(difference).toBe(value - printed);
+      expect(good).toBe(true);
+    }
+  });
+});
