@@ -41,10 +41,10 @@ export const midlineFacts = {
     caveat: 'Healthy students standing as they usually stand.',
   },
   'trusted-from-weight': {
-    value: 0.5, unit: '1', backing: assumed('A mark that counts for less than half is called not trusted.'), range: [0.3, 0.7], reviewed,
+    value: 0.25, unit: '1', backing: assumed('A mark that counts for less than a quarter is called not trusted.'), range: [0.1, 0.5], reviewed,
   },
   'scatter-floor-mm': {
-    value: 0.6, unit: 'mm', backing: assumed('Marks are never taken to scatter less than this, so that a fair mark is not thrown out by luck.'), range: [0.3, 1], reviewed,
+    value: 0.3, unit: 'mm', backing: assumed('Marks are never taken to scatter less than this, so that a fair mark is not thrown out by luck.'), range: [0.2, 1], reviewed,
   },
   'biweight-constant': {
     value: 4.685, unit: '1', backing: published('statsmodels-biweight', 'parameters', "The tuning constant for Tukey's Biweight. The default value is c = 4.685."), reviewed,
