@@ -1,0 +1,63 @@
+import type { State } from '#calculators/spec.ts';
+import { Icon } from '#components/site/Icon.tsx';
+import { refusalSentence } from '#words/refusal.ts';
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import type { Desk } from './useCalculator.ts';
+
+type Props<S extends State, R> = Readonly<{
+  desk: Desk<S, R>;
+  id: string;
+  /** The calculator's own page: copied links lead there, from wherever they were copied. */
+  address: string;
+  nameOf: (key: string) => string;
+  picture: ComponentChildren;
+  side: ComponentChildren;
+  says: Readonly<{ answer: string; doubt: string }>;
+  caution?: string | undefined;
+  /** A tall picture: the sentence stands beside it, above the fields, so that it is seen without scrolling. */
+  tall?: boolean;
+  children?: ComponentChildren;
+}>;
+
+/** The frame of every calculator: refused parts of a link, picture, fields, sentence, copy link, print, start again. */
+export function Frame<S extends State, R>({ desk, id, address, nameOf, picture, side, says, caution, tall = false, children }: Props<S, R>) {
+  const [copied, setCopied] = useState('');
+  const copy = async () => {
+    const link = desk.address(address);
+    try {
+      await navigator.clipboard.writeText(link);
+      setCopied('Link copied. It holds your numbers and nothing else.');
+    } catch {
+      setCopied(`This browser does not allow copying. The link is ${link}`);
+    }
+  };
+  return (
+    <div class="calc" id={id}>
+      {desk.refused.length > 0 && (
+        <div class="caution slim" role="alert">
+          <Icon name="caution" />
+          <div>
+            <h3>Part of this link could not be read. The rest is in place.</h3>
+            <ul>{desk.refused.slice(0, 5).map(({ key, refusal }) => <li key={key}>{refusalSentence(nameOf(key).slice(0, 40), refusal)}</li>)}</ul>
+          </div>
+        </div>
+      )}
+      <div class={tall ? 'fig tall' : 'fig'}>
+        <div class="pic">{picture}</div>
+        <div class="side no-print">{side}</div>
+        <div class="says" role="status" aria-live="polite">
+          <p><b>{says.answer}</b> {says.doubt}</p>
+          {caution && <p class="says-caution"><Icon name="caution" /> {caution}</p>}
+        </div>
+      </div>
+      <div class="calc-tools no-print">
+        <button class="btn line needs-js" type="button" onClick={copy}><Icon name="link" /> Copy link</button>
+        <button class="btn line needs-js" type="button" onClick={() => print()}><Icon name="print" /> Print</button>
+        <button class="btn text needs-js" type="button" onClick={desk.reset}><Icon name="undo" /> Back to the start</button>
+        <span role="status" class="plain small quiet">{copied}</span>
+      </div>
+      {children}
+    </div>
+  );
+}

@@ -1,0 +1,66 @@
+import { midlineAndSides, type MidlineAndSidesState } from '#calculators/midlineAndSides.ts';
+import { type MarkKey, namedMarks } from '#calculators/marks.ts';
+import type { FaceReading, NoFaceReading } from '#lib/mapping/readFace.ts';
+import { MidlineOverlay } from '#components/pictures/MidlineOverlay.tsx';
+import { browMarkWords, capital, facePairWords, faceSingleWords, poseWords, postureWords, skinWords } from '#words/marks.ts';
+import { judgedWords, levelWords, midlineSays, takenCaution } from '#words/midline.ts';
+import type { ComponentChildren } from 'preact';
+import { DifferenceTable } from './DifferenceTable.tsx';
+import { Legend } from './Legend.tsx';
+import { midlineView } from './midlineView.ts';
+import { type Face, Shell } from './Shell.tsx';
+import { TrustTable } from './TrustTable.tsx';
+
+type Option = Readonly<{ key: MarkKey; label: string }>;
+const inGroup = (group: 'pair' | 'single' | 'brow'): readonly Option[] =>
+  namedMarks
+    .filter((named) => named.group === group)
+    .map((named) => ({
+      key: named.key,
+      label: capital(
+        named.group === 'single' ? faceSingleWords[named.mark] : `${named.group === 'pair' ? facePairWords[named.mark] : browMarkWords[named.mark]}, ${named.side}`,
+      ),
+    }));
+
+const face: Face<MidlineAndSidesState, FaceReading | NoFaceReading> = {
+  calculator: midlineAndSides,
+  labels: {
+    level: { label: 'Level is', options: levelWords },
+    error: { label: 'Your reading error', hint: 'How far two of your own readings of one mark differ, as a technical error.' },
+    readings: { label: 'Readings of each mark', hint: 'Read again and take the mean: the error shrinks.' },
+    judged: { label: 'Judge the differences', options: judgedWords },
+    pose: { label: 'Face', options: poseWords },
+    posture: { label: 'Position', options: postureWords },
+    skin: { label: 'Skin', options: skinWords },
+  },
+  shown: ['level', 'readings'],
+  folded: { heading: 'How the marks were read', names: ['error', 'judged', 'pose', 'posture', 'skin'] },
+  marks: [
+    { label: 'Eyes and nose wings', marks: inGroup('pair') },
+    { label: 'Middle of the face', marks: inGroup('single') },
+    { label: 'Brows', marks: inGroup('brow') },
+  ],
+  firstMark: 'noseWingL',
+  view: midlineView,
+  pictureLabel: 'A face from the front on millimetre paper, with its marks, the midline and the level line',
+  draw: (state, reading) => <MidlineOverlay points={state} reading={reading} />,
+  says: midlineSays,
+  caution: takenCaution,
+  legend: <Legend />,
+  tables: (reading) =>
+    reading.ok && (
+      <>
+        <DifferenceTable reading={reading} />
+        <TrustTable reading={reading} />
+      </>
+    ),
+};
+
+/** Midline and sides: the island. The still face comes in as children, drawn at build. */
+export function MidlineAndSides({ id = 'midline', open = false, children }: Readonly<{ id?: string; open?: boolean; children?: ComponentChildren }>) {
+  return (
+    <Shell face={face} id={id} open={open} address="/calculators/midline-and-sides/">
+      {children}
+    </Shell>
+  );
+}

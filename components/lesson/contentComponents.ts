@@ -1,0 +1,11 @@
+import Aside from './Aside.astro';
+import Calculator from './Calculator.astro';
+import Caution from './Caution.astro';
+import Fact from './Fact.astro';
+import Problem from '#components/practice/Problem.astro';
+import Rule from './Rule.astro';
+import Term from './Term.astro';
+import Worked from './Worked.astro';
+
+/** What lessons and rule cards may name. Content imports nothing: pages hand it these. */
+export const contentComponents = { Aside, Calculator, Caution, Fact, Problem, Rule, Term, Worked };

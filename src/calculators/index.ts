@@ -1,0 +1,7 @@
+import { midlineAndSides } from './midlineAndSides.ts';
+import { usualDifference } from './usualDifference.ts';
+
+/** Every calculator by id. */
+export const calculators = { 'midline-and-sides': midlineAndSides, 'usual-difference': usualDifference } as const;
+
+export type CalculatorId = keyof typeof calculators;

@@ -1,0 +1,41 @@
+import { mappingFacts } from '#lib/mapping/facts.ts';
+import { differenceReachedByMm, shareAtLeast } from '#lib/mapping/usualDifference.ts';
+import { choiceField, numberField } from './fields.ts';
+import type { Calculator } from './spec.ts';
+
+export type BrowPlace = 'front' | 'middle' | 'tail';
+export type UsualDifferenceState = Readonly<{ difference: number; place: BrowPlace }>;
+export type UsualDifference = Readonly<{
+  /** Mean size of the difference at this place, and the ends of its published 95 % interval, mm. */
+  meanMm: number;
+  /** Share of people at least this unequal: best figure, and with the mean at either end of its interval. */
+  share: number;
+  shareLo: number;
+  shareHi: number;
+  /** A hundred people in order, each by the difference that stands for them, mm. */
+  hundredMm: readonly number[];
+  band: 'few-see' | 'some-see' | 'most-see';
+}>;
+
+const meanFacts = { front: 'unequal-at-front-mm', middle: 'unequal-at-middle-mm', tail: 'unequal-at-tail-mm' } as const;
+
+/** How usual a height difference between the two brows is, and who sees it. */
+export const usualDifference: Calculator<UsualDifferenceState, UsualDifference> = {
+  id: 'usual-difference',
+  fields: {
+    difference: numberField('difference', 2, { unit: 'mm', lo: 0, hi: 8, step: 0.1, decimals: 1 }),
+    place: choiceField<BrowPlace>('place', 'middle', ['front', 'middle', 'tail']),
+  },
+  solve: ({ difference, place }) => {
+    const { value: meanMm, range } = mappingFacts[meanFacts[place]];
+    return {
+      meanMm,
+      share: shareAtLeast(difference, meanMm),
+      shareLo: shareAtLeast(difference, range[0]),
+      shareHi: shareAtLeast(difference, range[1]),
+      hundredMm: Array.from({ length: 100 }, (_, i) => differenceReachedByMm((99.5 - i) / 100, meanMm)),
+      band: difference >= mappingFacts['most-see-mm'].value ? 'most-see' : difference > mappingFacts['few-see-mm'].value ? 'some-see' : 'few-see',
+    };
+  },
+  facts: ['unequal-at-front-mm', 'unequal-at-middle-mm', 'unequal-at-tail-mm', 'few-see-mm', 'most-see-mm'],
+};

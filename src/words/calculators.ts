@@ -1,0 +1,11 @@
+/** Titles and one line for every calculator. */
+export const calculatorWords = {
+  'midline-and-sides': {
+    title: 'Midline and sides',
+    line: 'Find the true midline of a face that is not symmetric, see which marks to trust, and compare left with right.',
+  },
+  'usual-difference': {
+    title: 'Usual difference',
+    line: 'Set a height difference between two brows and see how many people have that much, and who would notice.',
+  },
+} as const;

@@ -1,0 +1,120 @@
+import type { Band } from '#lib/mapping/band.ts';
+import { type BrowMark, browMarks } from '#lib/mapping/markSet.ts';
+import type { LevelReference } from '#lib/mapping/levelReference.ts';
+import type { MidlineMark } from '#lib/mapping/mirrorMarks.ts';
+import type { Difference, FaceReading, NoFaceReading } from '#lib/mapping/readFace.ts';
+import type { Interval } from '#lib/quantities/interval.ts';
+import { capital, facePairWords, faceSingleWords } from './marks.ts';
+import { fixed } from './number.ts';
+
+/** The figure's answer: the bold first sentence, then what else there is to say. */
+export type Says = Readonly<{ answer: string; doubt: string }>;
+
+export const levelWords: Readonly<Record<LevelReference, string>> = {
+  midline: 'at right angles to the midline',
+  'eye-corners': 'along the eye corners',
+  pupils: 'along the pupils',
+};
+
+export const judgedWords = { together: 'all ten together', 'one-alone': 'one alone' } as const;
+
+export const bandWords: Readonly<Record<Band, string>> = {
+  'not-shown': 'not shown to be real',
+  'few-see': 'real, few see it',
+  'most-see': 'real, most see it',
+};
+
+/** How a brow mark is called when its height or its distance is spoken of. */
+const heightOf: Readonly<Record<BrowMark, string>> = {
+  frontLower: 'lower front',
+  frontTop: 'top of the front',
+  archTop: 'arch',
+  archLower: 'lower arch',
+  tail: 'tail',
+};
+
+/** A range without its sign: 0.5 to 2.7, or up to 3.1 where it reaches zero. */
+export function rangeWords({ lo, hi }: Pick<Interval, 'lo' | 'hi'>, unit = 'mm', decimals = 1): string {
+  const [a, b] = [Math.min(Math.abs(lo), Math.abs(hi)), Math.max(Math.abs(lo), Math.abs(hi))];
+  return lo <= 0 && hi >= 0 ? `up to ${fixed(b, decimals)} ${unit} either way` : `${fixed(a, decimals)} to ${fixed(b, decimals)} ${unit}`;
+}
+
+function markName(mark: MidlineMark): string {
+  return mark in facePairWords ? `${plural(mark)}` : faceSingle(mark);
+}
+
+function plural(mark: MidlineMark): string {
+  const words: Readonly<Partial<Record<MidlineMark, string>>> = { innerCorner: 'inner eye corners', outerCorner: 'outer eye corners', pupil: 'pupils', noseWing: 'nose wings' };
+  return words[mark] ?? mark;
+}
+
+function faceSingle(mark: MidlineMark): string {
+  return mark === 'glabella' || mark === 'nasion' || mark === 'subnasale' || mark === 'chin' ? faceSingleWords[mark] : mark;
+}
+
+/** "a", "a and b", "a, b and c". */
+export function listed(names: readonly string[]): string {
+  if (names.length < 2) return names.join('');
+  return `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}
+
+/** The marks that were weighed down, in the trade's words; the nose's own marks are named as one. */
+export function untrustedNames(notTrusted: readonly MidlineMark[]): string {
+  const isNose = notTrusted.includes('noseWing') && notTrusted.includes('subnasale');
+  const rest = notTrusted.filter((mark) => !isNose || (mark !== 'noseWing' && mark !== 'subnasale'));
+  return listed([...(isNose ? ['nose wings and nose base'] : []), ...rest.map(markName)]);
+}
+
+/** Which way the head leans; under a twentieth of a degree it stands straight. */
+function leanSentence({ value, lo, hi }: Interval): string {
+  if (lo <= 0 && hi >= 0) return 'A lean of the head is not shown';
+  return `The head leans ${fixed(Math.abs(value))}° to the client’s ${value < 0 ? 'left' : 'right'}`;
+}
+
+function realOnes(brows: FaceReading['brows']): readonly { text: string; size: number }[] {
+  return browMarks.flatMap((mark) => {
+    const { outward, up } = brows[mark];
+    const higher = up.value > 0 ? 'left' : 'right';
+    const further = outward.value > 0 ? 'left' : 'right';
+    return [
+      ...(up.band === 'not-shown' ? [] : [{ text: `the ${higher} ${heightOf[mark]} stands ${fixed(Math.abs(up.value))} mm higher (${rangeWords(up)}); ${seen(up)}`, size: Math.abs(up.value) }]),
+      ...(outward.band === 'not-shown' ? [] : [{ text: `the ${further} ${heightOf[mark]} stands ${fixed(Math.abs(outward.value))} mm further out (${rangeWords(outward)}); ${seen(outward)}`, size: Math.abs(outward.value) }]),
+    ];
+  });
+}
+
+function seen({ band }: Difference): string {
+  return band === 'most-see' ? 'most people see it' : 'few people see it';
+}
+
+/** What the figure of midline and sides says about one reading. */
+export function midlineSays(reading: FaceReading | NoFaceReading): Says {
+  if (!reading.ok) return refusedReading(reading);
+  const lean = leanSentence(reading.rollDeg);
+  const untrusted = untrustedNames(reading.notTrusted);
+  const off = Math.max(0, ...reading.notTrusted.map((mark) => reading.marks[mark].residualMm));
+  const trust = untrusted ? `${capital(untrusted)} ${/ and /.test(untrusted) || /s$/.test(untrusted) ? 'are' : 'is'} not trusted: up to ${fixed(off)} mm away from where the other marks agree.` : 'All marks agree on the midline.';
+  const real = [...realOnes(reading.brows)].sort((a, b) => b.size - a.size);
+  const others = real.length === 0 ? 'No difference between the brows is shown to be real.' : `${capital(real[0]?.text ?? '')}.${real.length > 1 ? ` ${real.length - 1} more ${real.length === 2 ? 'difference is' : 'differences are'} real; see the table.` : ' The other nine are not shown to be real.'}`;
+  return { answer: `${lean}. ${trust}`, doubt: `${others}${real.length === 0 ? ' That is not the same as equal.' : ''}` };
+}
+
+function refusedReading({ reason }: NoFaceReading): Says {
+  switch (reason) {
+    case 'face-not-upright':
+      return { answer: 'These marks lie on their side, or right and left are exchanged.', doubt: 'Right is the client’s right: the left of the picture. Turn the picture upright and mark again.' };
+    case 'marks-do-not-fix-a-midline':
+      return { answer: 'These marks do not fix a midline.', doubt: 'They lie too close together, or they fit two lines equally well. Move the eye corners and the chin to where they belong.' };
+    case 'mark-not-a-number':
+      return { answer: 'One mark has no place.', doubt: 'Type both of its numbers.' };
+  }
+}
+
+/** A caution that follows from how the marks were taken. */
+export function takenCaution({ pose, posture, skin }: Readonly<{ pose: string; posture: string; skin: string }>): string | undefined {
+  if (skin === 'swollen') return 'Swollen skin: the outline has moved. Do not chase differences under 1 mm, and do not plan from this reading.';
+  if (skin === 'numb') return 'Numb skin: the brow may sit lower than it will. Compare only with other numb readings.';
+  if (pose === 'raised' || pose === 'frown') return 'The brows are not at rest. Differences between the sides may come from the muscle, not from the brow. Read again at rest.';
+  if (posture === 'lying') return 'Lying down, brows move. Compare only with other readings taken lying down.';
+  return undefined;
+}

@@ -1,0 +1,40 @@
+import type { Unit } from '#lib/quantities/unit.ts';
+import { fixed } from './number.ts';
+
+const unitWords: Readonly<Record<Unit, string>> = {
+  mm: 'millimetres',
+  'mm²': 'square millimetres',
+  '°': 'degrees',
+  '%': 'per cent',
+  '1': '',
+  people: 'people',
+  days: 'days',
+};
+
+/** Whole numbers without decimals, others with one. */
+function short(value: number): string {
+  return fixed(value, Number.isInteger(value) ? 0 : 1);
+}
+
+type Refused = Readonly<{ code: string; lo?: number; hi?: number; unit?: Unit }>;
+
+/** What is wrong with a typed text, and what is accepted. `name` is the field's label: "Reading error". */
+export function refusalSentence(name: string, { code, lo, hi, unit }: Refused): string {
+  const limits = lo === undefined || hi === undefined ? '' : ` between ${short(lo)} and ${short(hi)}${unit ? ` ${unitWords[unit]}` : ''}`.trimEnd();
+  switch (code) {
+    case 'empty':
+      return `${name}: type a number${limits}.`;
+    case 'ambiguous':
+      return `${name}: is that a thousand or a decimal? Use one point or one comma, such as 31.5 or 31,5.`;
+    case 'out-of-range':
+      return `${name} must be${limits}.`;
+    case 'unknown-choice':
+      return `${name}: this page has no such choice. The first one is used.`;
+    case 'not-a-point':
+      return `${name}: a mark needs two numbers, across and up, such as -16.2_0.4.`;
+    case 'unknown-field':
+      return `The address holds “${name}”, which this page does not know. It was left out.`;
+    default:
+      return `${name}: this is not a number. Type digits with one point or comma, such as 31.5.`;
+  }
+}

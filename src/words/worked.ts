@@ -1,0 +1,48 @@
+import { fixed } from './number.ts';
+
+/** A worked example in words: its heading, its steps, the answer line and what to see next. */
+export type WorkedWords = Readonly<{ title: string; steps: readonly string[]; answer: string; after: string }>;
+
+type Numbers = Readonly<Record<string, number>>;
+
+function reader(numbers: Numbers) {
+  return (name: string, digits = 1): string => {
+    const value = numbers[name];
+    if (value === undefined) throw new Error(`The worked example has no number called "${name}".`);
+    return fixed(value, digits);
+  };
+}
+
+/** Text for each worked example, from its inputs and the numbers the library returned. */
+export const workedWords = {
+  'midline-by-pair-middles': (numbers: Numbers): WorkedWords => {
+    const n = reader(numbers);
+    return {
+      title: 'A ruler across the face, four pairs of marks',
+      steps: [
+        `Inner eye corners at ${n('innerRight')} and ${n('innerLeft')} mm. Add them and halve: the middle is ${n('innerMiddle')} mm.`,
+        `Pupils at ${n('pupilRight')} and ${n('pupilLeft')} mm: the middle is ${n('pupilMiddle')} mm. Outer eye corners at ${n('outerRight')} and ${n('outerLeft')} mm: the middle is ${n('outerMiddle')} mm.`,
+        `Nose wings at ${n('wingRight')} and ${n('wingLeft')} mm: the middle is ${n('wingMiddle')} mm. That is ${n('noseOff')} mm to the client’s left of where the others meet. Leave the nose out.`,
+        `Take the mean of the three that agree: (${n('innerMiddle')} + ${n('pupilMiddle')} + ${n('outerMiddle')}) ÷ 3.`,
+      ],
+      answer: `The midline crosses the ruler at ${n('answer')} mm`,
+      after: 'The figure does this with every mark at once. It finds how the head leans as well.',
+    };
+  },
+  'smallest-real-difference': (numbers: Numbers): WorkedWords => {
+    const n = reader(numbers);
+    return {
+      title: `Is ${n('archDifference')} mm between the arches real?`,
+      steps: [
+        `Your own reading error is ${n('temMm')} mm. The tools add a little: pencil line ${n('pencil', 2)}, caliper ${n('caliper', 2)}, thread ${n('thread', 2)} mm.`,
+        `Put the tools together: square each, add, take the root. That gives ${n('tools', 2)} mm.`,
+        `One reading a side: add the squares of ${n('temMm')} and ${n('tools', 2)}. Double the sum, because there are two sides. Take the root.`,
+        `You compare ${n('comparisons', 0)} numbers on this face, so multiply by ${n('factor', 2)} instead of 1.96.`,
+      ],
+      answer: `Real from ${n('answer')} mm`,
+      after: `${n('archDifference')} mm is more, so this difference counts as real.`,
+    };
+  },
+} satisfies Readonly<Record<string, (numbers: Numbers) => WorkedWords>>;
+
+export type WorkedId = keyof typeof workedWords;
