@@ -1,8 +1,16 @@
+import { changeNothing } from './mapping/changeNothing.ts';
+import { levelReference } from './mapping/levelReference.ts';
 import { midlineFromPairs } from './mapping/midlineFromPairs.ts';
+import { realOrNot } from './mapping/realOrNot.ts';
+import { whichMarkNotToTrust } from './mapping/whichMarkNotToTrust.ts';
 
-/** Every skill by its id. */
+/** Every skill by its id, in teaching order. */
 export const skills = {
   'midline-from-pairs': midlineFromPairs,
+  'which-mark-not-to-trust': whichMarkNotToTrust,
+  'level-reference': levelReference,
+  'real-or-not': realOrNot,
+  'change-nothing': changeNothing,
 } as const;
 
 export type SkillId = keyof typeof skills;

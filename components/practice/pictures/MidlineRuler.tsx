@@ -30,7 +30,7 @@ export function MidlineRuler({ given: { pairs }, at, yours, right }: PictureProp
             <path class="d-ref" d={`M${rightMm} ${y}H${leftMm}`} />
             <rect class="d-r" x={rightMm - 1.3} y={y - 1.3} width="2.6" height="2.6" />
             <circle class="d-l" cx={leftMm} cy={y} r="1.45" />
-            <text class="s halo" x={(rightMm + leftMm) / 2} y={y - 1.6} text-anchor="middle">{rulerPairWords[name]}</text>
+            <text class="s halo" x={(rightMm + leftMm) / 2} y={y - 2.2} text-anchor="middle">{rulerPairWords[name]}</text>
           </g>
         );
       })}

@@ -1,6 +1,16 @@
+import { changeNothingWords } from './changeNothing.ts';
+import { levelReferenceWords } from './levelReference.ts';
 import { midlineFromPairsWords } from './midlineFromPairs.ts';
+import { realOrNotWords } from './realOrNot.ts';
+import { whichMarkWords } from './whichMarkNotToTrust.ts';
+
+const listedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Mapping', name, summary });
 
 /** Name, one sentence and strand of every skill, by id, in teaching order: for lists. */
 export const skillList = [
-  { id: 'midline-from-pairs', strand: 'Mapping', name: midlineFromPairsWords.name, summary: midlineFromPairsWords.summary },
+  { id: 'midline-from-pairs', ...listedAs(midlineFromPairsWords) },
+  { id: 'which-mark-not-to-trust', ...listedAs(whichMarkWords) },
+  { id: 'level-reference', ...listedAs(levelReferenceWords) },
+  { id: 'real-or-not', ...listedAs(realOrNotWords) },
+  { id: 'change-nothing', ...listedAs(changeNothingWords) },
 ] as const;

@@ -1,4 +1,5 @@
 import type { Side } from '#lib/mapping/markSet.ts';
+import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say, sayTenths, short } from './say.ts';
 
@@ -31,8 +32,8 @@ export const midlineFromPairsWords: ProblemWords<MidlineFromPairsGiven> = {
     head: ['Mark', 'Right', 'Left'],
     rows: (['innerCorner', 'pupil', 'outerCorner', 'noseWing', 'browFront'] as const).map((name) => [
       rulerPairWords[name],
-      short(pairs[name].rightMm, 1),
-      short(pairs[name].leftMm, 1),
+      fixed(pairs[name].rightMm),
+      fixed(pairs[name].leftMm),
     ]),
   }),
   label: 'Midline, reading on the ruler',
