@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { compareSets } from '#lib/mapping/compareSets.ts';
 import { levelReferences, type LevelReference } from '#lib/mapping/levelReference.ts';
 import { falseAlarmRate } from '#lib/mapping/familyWise.ts';
 import { browMarks, type MarkSet } from '#lib/mapping/markSet.ts';
@@ -83,4 +84,26 @@ test('[property] false alarms on symmetric faces: 33 to 40 % one at a time, at m
   expect(family).toBeGreaterThan(0.03);
   expect(family).toBeLessThan(0.05 + 3 * Math.sqrt((0.05 * 0.95) / faces));
   expect(naive).toBeGreaterThan(0.5);
+});
+
+test('[property] intervals of change cover 93 to 97 % of 2,000 true changes', () => {
+  const hits = new Map<string, number>();
+  for (let seed = 0; seed < 2000; seed++) {
+    const draw = drawFrom(seed + 400_000);
+    const set = symmetricFace(seed);
+    const result = compareSets(noisy(turned(set, 3 * drawNormal(draw)), readingSd, draw), noisy(turned(set, 3 * drawNormal(draw)), readingSd, draw), { ...choices, comparisons: 'one' });
+    if (!result.ok) throw new Error(result.reason);
+    for (const mark of browMarks) {
+      for (const side of ['right', 'left'] as const) {
+        for (const part of ['outward', 'up'] as const) {
+          const { lo, hi } = result.changes[mark][side][part];
+          const name = `${mark} ${side} ${part}`;
+          hits.set(name, (hits.get(name) ?? 0) + (lo <= 0 && hi >= 0 ? 1 : 0));
+        }
+      }
+    }
+  }
+  expect(hits.size).toBe(20);
+  expect(Math.min(...hits.values()) / 2000).toBeGreaterThanOrEqual(0.93);
+  expect(Math.max(...hits.values()) / 2000).toBeLessThanOrEqual(0.97);
 });
