@@ -32,6 +32,7 @@ export function decimalsOf(value: number): number {
 
 /** A number with its unit, as written in its source: 1.8 mm, 23 %, 4.3°. Thousands are parted by a thin space. */
 export function withUnit(value: number, unit: PrintedUnit, decimals = decimalsOf(value)): string {
-  const parted = fixed(value, decimals).replace(/\B(?=(\d{3})+(?!\d))(?<!\.\d*)/g, '\u202f');
+  const [whole = '', part] = fixed(value, decimals).split('.');
+  const parted = whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') + (part === undefined ? '' : `.${part}`);
   return parted + unitAfter(unit);
 }

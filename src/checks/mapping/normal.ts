@@ -49,17 +49,25 @@ export const normalChecks = [
     printed: 2.576, unit: '1', tolerance: 0.0005, because: threeDecimals, ours: (factor = 1) => factor * familyCoverageFactor(1, 0.01),
   },
   {
+    id: 'half-inside', kind: 'table', source: 'nist-tn-1297', where: '4.4, even chance of lying inside', what: 'spread from the half-width that holds one half',
+    printed: 1.48, unit: '1', tolerance: 0.005, because: 'printed to two decimals: half a unit of the last', ours: (factor = 1) => factor / normalUpperPoint(0.25),
+  },
+  {
     id: 'level-of-ten', kind: 'table', source: 'sidak-article', where: 'example: 5 % and 10 tests', what: 'level of each of ten tests, back from our coverage factor',
     printed: 0.005116, unit: '1', tolerance: 5e-7, because: 'printed to six decimals: half a unit of the last',
     ours: (factor = 1) => 2 * normalShareBelow(-factor * familyCoverageFactor(10)),
   },
   {
-    id: 'alarm-of-five', kind: 'table', source: 'familywise-article', where: 'example: five tests at 5 %', what: 'chance of a false alarm in five tests',
-    printed: 0.226, unit: '1', tolerance: 0.0005, because: threeDecimals, ours: (factor = 1) => factor * falseAlarmRate(5),
+    id: 'alarm-of-three', kind: 'table', source: 'sidak-adjusted', where: 'example, first of three', what: 'chance of a false alarm in three tests at 9/256 each',
+    printed: 0.10180432, unit: '1', tolerance: 5e-9, because: 'eight printed decimals: half a unit of the last', ours: (factor = 1) => factor * falseAlarmRate(3, 9 / 256),
   },
   {
-    id: 'alarm-of-ten', kind: 'hand', source: 'sidak-article', where: 'the product rule, multiplied out ten times', what: 'chance of a false alarm in ten tests: 1 − 0.598737',
-    printed: 0.401263, unit: '1', tolerance: 5e-7, because: 'worked to six decimals', ours: (factor = 1) => factor * falseAlarmRate(10),
+    id: 'alarm-of-three-again', kind: 'table', source: 'sidak-adjusted', where: 'example, first of three', what: 'the same at 1/64 each (second of three)',
+    printed: 0.04614639, unit: '1', tolerance: 5e-9, because: 'eight printed decimals: half a unit of the last', ours: (factor = 1) => falseAlarmRate(3, factor / 64),
+  },
+  {
+    id: 'alarm-of-ten', kind: 'table', source: 'multiplicity-note', where: 'ten tests at 0.05', what: 'chance of a false alarm in ten tests',
+    printed: 0.4012631, unit: '1', tolerance: 5e-8, because: 'seven printed decimals: half a unit of the last', ours: (factor = 1) => factor * falseAlarmRate(10),
   },
   {
     id: 'median-to-spread', kind: 'table', source: 'r-mad', where: 'the default constant', what: 'from the median of errors to their spread',

@@ -33,6 +33,15 @@ function sizeOfL(): number {
   return fit.ok && fit.residualMm < 1e-12 ? fit.scale : 0;
 }
 
+/** Two threes written by hand, ten points each: how much the second must shrink to lie on the first. */
+const firstThree = [at(11, 39), at(17, 42), at(25, 42), at(25, 40), at(23, 36), at(19, 35), at(30, 34), at(35, 29), at(30, 20), at(18, 19)] as const;
+const secondThree = [at(15, 31), at(20, 37), at(30, 40), at(29, 35), at(25, 29), at(29, 31), at(31, 31), at(35, 20), at(29, 10), at(25, 18)] as const;
+
+function sizeOfThrees(): number {
+  const fit = fitSimilarity(secondThree, firstThree);
+  return fit.ok ? fit.scale : 0;
+}
+
 /** A face that leans by nothing and stands 1 to the client's left of the origin: reflect, relabel, average by hand. */
 function midlineOfHandFace(): number {
   const fit = fitMidline([
@@ -70,6 +79,10 @@ export const shapeChecks = [
   {
     id: 'size-of-l', kind: 'hand', source: 'scipy-procrustes', where: 'example: a larger, shifted, mirrored L', what: 'how many times larger (sides of 2 and of 4 units); zero if any shape were left over',
     printed: 2, unit: '1', tolerance: 1e-12, because: 'exact', ours: (factor = 1) => factor * sizeOfL(),
+  },
+  {
+    id: 'size-of-threes', kind: 'table', source: 'matlab-procrustes', where: 'value of the scaling factor b', what: 'size of one handwritten three against another',
+    printed: 0.93, unit: '1', tolerance: 0.005, because: 'printed to two decimals: half a unit of the last', ours: (factor = 1) => factor * sizeOfThrees(),
   },
   {
     id: 'midline-by-hand', kind: 'hand', source: 'mardia-2000', where: 'reflect, relabel, average', what: 'place of the midline of a face drawn about 1',

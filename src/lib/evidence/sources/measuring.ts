@@ -78,9 +78,15 @@ export const measuringSources = {
     title: 'Rectangular confidence regions for the means of multivariate normal distributions',
     where: 'Journal of the American Statistical Association 62:626–633', read: 'none', readOn,
   },
-  'familywise-article': {
-    kind: 'review', short: 'Several tests, article', authors: 'encyclopaedia article',
-    title: 'Šidák correction: background and motivation', where: 'section on several tests at once', read: 'copy', readOn,
+  'sidak-adjusted': {
+    kind: 'data', short: 'MHTdiscrete', authors: 'Zhu Y',
+    title: 'Sidak.p.adjust: adjusted p-values, example with printed output', where: 'R package MHTdiscrete',
+    address: 'https://rdrr.io/cran/MHTdiscrete/man/Sidak.p.adjust.html', read: 'whole', readOn,
+  },
+  'multiplicity-note': {
+    kind: 'data', short: 'Note on multiplicity', authors: 'author not in the copy read',
+    title: 'Multiplicity: error rate of one to fifty tests, printed by R', where: 'a worked note',
+    address: 'https://rstudio-pubs-static.s3.amazonaws.com/500554_29b187807d0d4997855d5bdbc955bd8d.html', read: 'part', readOn,
   },
   'nist-t-table': {
     kind: 'data', short: 'NIST t table', authors: 'NIST/SEMATECH',
@@ -136,6 +142,11 @@ export const measuringSources = {
     kind: 'data', short: 'SciPy', authors: 'SciPy community',
     title: 'scipy.spatial.procrustes: example (a larger, shifted, mirrored L)', where: 'reference',
     address: 'https://docs.scipy.org/doc/scipy/reference/generated/scipy.spatial.procrustes.html', read: 'part', readOn,
+  },
+  'matlab-procrustes': {
+    kind: 'data', short: 'MATLAB, two threes', authors: 'The MathWorks',
+    title: 'Compare handwritten shapes using Procrustes analysis', where: 'example; data read in the manual, results in a copy of its text',
+    address: 'https://www.mathworks.com/help/stats/compare-handwritten-shapes.html', read: 'copy', readOn,
   },
   'mardia-2000': {
     kind: 'study', authors: 'Mardia KV, Bookstein FL, Moreton IJ', year: 2000,
