@@ -1,5 +1,6 @@
 import { assumed, computed, published } from '../../evidence/backing.ts';
 import type { Fact } from '../../evidence/fact.ts';
+import { mappingValues } from '../values.ts';
 
 const reviewed = '2026-11-25';
 const guo = 'technical error of measurement (TEM) estimates were 0.85 mm, 0.25 and 0.36 units, and 0.32 and 0.65 units, respectively';
@@ -43,20 +44,20 @@ export const measuringFacts = {
     caveat: 'The worst of 12 lengths; 15 people.',
   },
   'factor-95': {
-    value: 1.96, unit: '1', backing: published('nist-tn-1297', '4.3', 'These factors are 1.960 and 2.576 for the two levels of confidence given'), reviewed,
+    value: mappingValues['factor-95'], unit: '1', backing: published('nist-tn-1297', '4.3', 'These factors are 1.960 and 2.576 for the two levels of confidence given'), reviewed,
   },
   'repeat-factor': {
-    value: 2.77, unit: '1', backing: published('bland-repeatability', 'whole page', '95% of differences will be less than 1.96 root(2) s_w in magnitude'), reviewed,
+    value: mappingValues['repeat-factor'], unit: '1', backing: published('bland-repeatability', 'whole page', '95% of differences will be less than 1.96 root(2) s_w in magnitude'), reviewed,
     caveat: '1.96 times the square root of 2.',
   },
   'family-false-alarm': {
-    value: 5, unit: '%', backing: assumed('The share of truly equal faces on which a page may raise a false alarm: the usual choice.'), range: [1, 10], reviewed,
+    value: mappingValues['family-false-alarm'], unit: '%', backing: assumed('The share of truly equal faces on which a page may raise a false alarm: the usual choice.'), range: [1, 10], reviewed,
   },
   'one-test-level-of-ten': {
     value: 0.5116, unit: '%', backing: published('sidak-article', 'example, 5 % and 10 tests', 'the Šidák-adjusted level is approximately 0.005116'), reviewed,
   },
   'ten-comparisons': {
-    value: 10, unit: '1', backing: assumed('Five marks, each compared across and up: ten comparisons.'), reviewed,
+    value: mappingValues['ten-comparisons'], unit: '1', backing: assumed('Five marks, each compared across and up: ten comparisons.'), reviewed,
   },
   'false-alarm-of-ten': {
     value: 40.1, unit: '%', backing: computed('1 − 0.95 to the power 10, if the comparisons were independent', 'factor-95', 'ten-comparisons'), reviewed,
@@ -65,18 +66,18 @@ export const measuringFacts = {
     value: 2.8, unit: '1', backing: computed('the normal value that half of 0.5116 % lie above', 'one-test-level-of-ten'), reviewed,
   },
   'pencil-half-width-mm': {
-    value: 0.25, unit: 'mm', backing: assumed('Half the width of a sharp pencil line.'), range: [0.1, 0.5], reviewed,
+    value: mappingValues['pencil-half-width-mm'], unit: 'mm', backing: assumed('Half the width of a sharp pencil line.'), range: [0.1, 0.5], reviewed,
   },
   'caliper-half-width-mm': {
-    value: 0.05, unit: 'mm', backing: assumed('Half a step of a caliper that shows 0.1 mm.'), range: [0.05, 0.25], reviewed,
+    value: mappingValues['caliper-half-width-mm'], unit: 'mm', backing: assumed('Half a step of a caliper that shows 0.1 mm.'), range: [0.05, 0.25], reviewed,
   },
   'thread-half-width-mm': {
-    value: 0.25, unit: 'mm', backing: assumed('Half the width of a pigmented thread’s line.'), range: [0.1, 0.5], reviewed,
+    value: mappingValues['thread-half-width-mm'], unit: 'mm', backing: assumed('Half the width of a pigmented thread’s line.'), range: [0.1, 0.5], reviewed,
   },
   'example-error-mm': {
-    value: 0.3, unit: 'mm', backing: assumed('A technical error to begin with, until the reader has her own.'), range: [0.2, 0.9], reviewed,
+    value: mappingValues['example-error-mm'], unit: 'mm', backing: assumed('A technical error to begin with, until the reader has her own.'), range: [0.2, 0.9], reviewed,
   },
   'pairs-for-own-error': {
-    value: 20, unit: '1', backing: assumed('Pairs of readings after which an own technical error is worth using.'), range: [15, 30], reviewed,
+    value: mappingValues['pairs-for-own-error'], unit: '1', backing: assumed('Pairs of readings after which an own technical error is worth using.'), range: [15, 30], reviewed,
   },
 } as const satisfies Readonly<Record<string, Fact>>;

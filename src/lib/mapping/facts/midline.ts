@@ -1,5 +1,6 @@
 import { assumed, computed, published } from '../../evidence/backing.ts';
 import type { Fact } from '../../evidence/fact.ts';
+import { mappingValues } from '../values.ts';
 
 const reviewed = '2026-11-25';
 
@@ -41,17 +42,17 @@ export const midlineFacts = {
     caveat: 'Healthy students standing as they usually stand.',
   },
   'trusted-from-weight': {
-    value: 0.25, unit: '1', backing: assumed('A mark that counts for less than a quarter is called not trusted.'), range: [0.1, 0.5], reviewed,
+    value: mappingValues['trusted-from-weight'], unit: '1', backing: assumed('A mark that counts for less than a quarter is called not trusted.'), range: [0.1, 0.5], reviewed,
   },
   'scatter-floor-mm': {
-    value: 0.3, unit: 'mm', backing: assumed('Marks are never taken to scatter less than this, so that a fair mark is not thrown out by luck.'), range: [0.2, 1], reviewed,
+    value: mappingValues['scatter-floor-mm'], unit: 'mm', backing: assumed('Marks are never taken to scatter less than this, so that a fair mark is not thrown out by luck.'), range: [0.2, 1], reviewed,
   },
   'biweight-constant': {
-    value: 4.685, unit: '1', backing: published('statsmodels-biweight', 'parameters', "The tuning constant for Tukey's Biweight. The default value is c = 4.685."), reviewed,
+    value: mappingValues['biweight-constant'], unit: '1', backing: published('statsmodels-biweight', 'parameters', "The tuning constant for Tukey's Biweight. The default value is c = 4.685."), reviewed,
     caveat: 'How many times the usual scatter a mark may lie off before it counts for nothing.',
   },
   'arches-apart-mm': {
-    value: 82, unit: 'mm', backing: assumed('A round distance from arch to arch, used to say what a tilt does.'), range: [70, 95], reviewed,
+    value: mappingValues['arches-apart-mm'], unit: 'mm', backing: assumed('A round distance from arch to arch, used to say what a tilt does.'), range: [70, 95], reviewed,
   },
   'tilt-1-deg-fakes-mm': {
     value: 1.43, unit: 'mm', backing: computed('82 mm times the tangent of 1 degree', 'arches-apart-mm'), reviewed,
@@ -63,6 +64,6 @@ export const midlineFacts = {
     value: 4.3, unit: 'mm', backing: computed('82 mm times the tangent of 3 degrees', 'arches-apart-mm'), reviewed,
   },
   'placing-tolerance-mm': {
-    value: 1, unit: 'mm', backing: assumed('Placing a point by hand is marked by about the smallest real difference, not by 0.1 mm.'), range: [0.6, 1.5], reviewed,
+    value: mappingValues['placing-tolerance-mm'], unit: 'mm', backing: assumed('Placing a point by hand is marked by about the smallest real difference, not by 0.1 mm.'), range: [0.6, 1.5], reviewed,
   },
 } as const satisfies Readonly<Record<string, Fact>>;

@@ -1,5 +1,6 @@
 import { assumed, published } from '../../evidence/backing.ts';
 import type { Fact } from '../../evidence/fact.ts';
+import { mappingValues } from '../values.ts';
 
 const reviewed = '2026-11-25';
 const matros = 'was 15.7, 19.8, and 21.3 mm above the medial canthus, pupil, and lateral canthus, respectively';
@@ -25,7 +26,7 @@ export const sizeFacts = {
     value: 22638, unit: 'people', backing: published('bouhadana-2022', 'abstract, results', '67 studies accounting for 22,638 patients and 118 ethnic cohorts were included'), reviewed,
   },
   'pupils-apart-mm': {
-    value: 63, unit: 'mm', range: [50, 75], reviewed,
+    value: mappingValues['pupils-apart-mm'], unit: 'mm', range: [50, 75], reviewed,
     backing: published('dodgson-2004', 'abstract', 'mean adult IPD is around 63 mm, the vast majority of adults have IPDs in the range 50-75 mm'),
   },
   'outer-corners-men-mm': { value: 93, unit: 'mm', backing: published('jayaratne-2013', 'Table 2', 'Biocular width (ex-ex)Male5193.005.56'), caveat: '51 men of Hong Kong; the copy read runs the digits together.', reviewed },
@@ -33,7 +34,7 @@ export const sizeFacts = {
   'eye-width-men-mm': { value: 27.64, unit: 'mm', backing: published('jayaratne-2013', 'Table 2', 'Right eye fissure length (ex-en)Male5127.641.67'), caveat: 'Right eye; the copy read runs the digits together.', reviewed },
   'eye-width-women-mm': { value: 26.04, unit: 'mm', backing: published('jayaratne-2013', 'Table 2', 'Female5226.041.83'), caveat: 'Right eye; the copy read runs the digits together.', reviewed },
   'iris-width-mm': {
-    value: 11.71, unit: 'mm', range: [10.7, 12.58], reviewed,
+    value: mappingValues['iris-width-mm'], unit: 'mm', range: [10.7, 12.58], reviewed,
     backing: published('rufer-2005', 'abstract, results', 'The average corneal diameter was 11.71 +/- 0.42 mm.'),
     caveat: '390 white people of 10 to 80 years; range as printed for women.',
   },
