@@ -33,7 +33,7 @@ export function Frame<S extends State, R>({ desk, id, address, nameOf, picture, 
     }
   };
   return (
-    <div class="calc" id={id}>
+    <div class="calculator" id={id}>
       {desk.refused.length > 0 && (
         <div class="caution slim" role="alert">
           <Icon name="caution" />

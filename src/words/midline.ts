@@ -19,7 +19,7 @@ export const levelWords: Readonly<Record<LevelReference, string>> = {
 export const judgedWords = { together: 'all ten together', 'one-alone': 'one alone' } as const;
 
 export const bandWords: Readonly<Record<Band, string>> = {
-  'not-shown': 'not shown to be real',
+  'not-shown': 'not shown',
   'few-see': 'real, few see it',
   'most-see': 'real, most see it',
 };

@@ -1,0 +1,106 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { fromAddress, startState, toAddress } from '#calculators/address.ts';
+import { calculators } from '#calculators/index.ts';
+import { leaningNoseMarks } from '#calculators/leaningNoseMarks.ts';
+import { namedMarks, pointOf } from '#calculators/marks.ts';
+import { midlineAndSides } from '#calculators/midlineAndSides.ts';
+import type { Calculator, State } from '#calculators/spec.ts';
+import { usualDifference } from '#calculators/usualDifference.ts';
+import { facts } from '#lib/catalogue.ts';
+import { leaningNoseFace } from '#lib/face/demonstration.ts';
+import { midlineSays } from '#words/midline.ts';
+import { refusalSentence } from '#words/refusal.ts';
+import { usualSays } from '#words/usualDifference.ts';
+
+/** Text that a hostile or broken link might hold. */
+const hostile = fc.oneof(
+  fc.string({ maxLength: 40 }),
+  fc.string({ unit: 'binary', maxLength: 20 }),
+  fc.constantFrom('NaN', 'Infinity', '-Infinity', '1e309', '__proto__', 'constructor', '<script>', '%00', '١٢٫٥', '1,234.5', '--5', '0x10', '1_2_3', '_', '5_', '_5', 'null', ''),
+  fc.double().map(String),
+  fc.tuple(fc.double(), fc.double()).map(([x, y]) => `${x}_${y}`),
+);
+
+function describeOne<S extends State, R>(calculator: Calculator<S, R>, says: (result: R, state: S) => string) {
+  const keys = Object.keys(calculator.fields);
+  const pairs = fc.array(fc.tuple(fc.oneof(fc.constantFrom(...keys), hostile), hostile), { maxLength: 6 });
+
+  describe(calculator.id, () => {
+    test('[property] 100,000 hostile addresses: a whole state, no throw, no NaN in the sentence', () => {
+      fc.assert(
+        fc.property(fc.oneof(pairs.map((list) => new URLSearchParams(list).toString()), fc.string({ maxLength: 60 })), (query) => {
+          const { state, refused } = fromAddress(calculator, query);
+          if (Object.keys(state).length !== keys.length) return false;
+          const sentence = says(calculator.solve(state), state) + refused.map(({ key, refusal }) => refusalSentence(key, refusal)).join(' ');
+          return !/NaN|undefined|Infinity(?! )|\[object/.test(sentence.replaceAll(query, '')) || refused.some(({ key }) => /NaN|undefined|Infinity/.test(key));
+        }),
+        { numRuns: 100_000 },
+      );
+    }, 240_000);
+
+    test('[property] an address brings back the same state', () => {
+      const start = startState(calculator);
+      expect(toAddress(calculator, start)).toBe('');
+      for (const name in calculator.fields) {
+        const { control } = calculator.fields[name];
+        const others: readonly (string | number | { xMm: number; yMm: number })[] =
+          control.kind === 'choice'
+            ? control.options
+            : control.kind === 'number'
+              ? [control.lo, control.hi]
+              : [{ xMm: control.x[0], yMm: control.y[1] }, { xMm: control.x[1], yMm: control.y[0] }, { xMm: 1.2, yMm: -3.4 }];
+        for (const value of others) {
+          const state = { ...start, [name]: value };
+          expect(fromAddress(calculator, toAddress(calculator, state))).toEqual({ state, refused: [] });
+        }
+      }
+    });
+
+    test('[hand] limits refuse just outside and accept the ends, in words that say what is accepted', () => {
+      for (const name in calculator.fields) {
+        const { control, read } = calculator.fields[name];
+        if (control.kind !== 'number') continue;
+        expect(read(String(control.lo)).ok && read(String(control.hi)).ok).toBe(true);
+        for (const text of [String(control.lo - 0.001), String(control.hi + 0.001)]) {
+          const outside = read(text);
+          expect(outside.ok).toBe(false);
+          if (!outside.ok) expect(refusalSentence('Field', outside.refusal)).toMatch(/must be between .* and /);
+        }
+      }
+    });
+
+    test('[hand] every fact it rests on exists', () => {
+      for (const id of calculator.facts) expect(Object.hasOwn(facts, id), id).toBe(true);
+    });
+  });
+}
+
+describeOne(midlineAndSides, (result) => Object.values(midlineSays(result)).join(' '));
+describeOne(usualDifference, (result, state) => Object.values(usualSays(result, state)).join(' '));
+
+test('[hand] ids are the keys they stand under', () => {
+  for (const [id, calculator] of Object.entries(calculators)) expect(calculator.id).toBe(id);
+});
+
+test('[hand] the marks the phone starts with are those of the drawn face', () => {
+  for (const named of namedMarks) expect(leaningNoseMarks[named.key], named.key).toEqual(pointOf(leaningNoseFace.markSet, named));
+});
+
+test('[hand] a key given twice counts once; an unknown key is named', () => {
+  const { state, refused } = fromAddress(usualDifference, 'difference=3&difference=4&colour=red');
+  expect(state.difference).toBe(3);
+  expect(refused).toEqual([{ key: 'colour', text: 'red', refusal: { code: 'unknown-field' } }]);
+});
+
+test('[hand] the answer of the lesson stands without touching anything: nose not trusted, left arch higher', () => {
+  const reading = midlineAndSides.solve(startState(midlineAndSides));
+  expect(reading.ok && reading.notTrusted).toEqual(['noseWing', 'subnasale']);
+  if (!reading.ok) return;
+  expect(Math.abs(reading.brows.archTop.up.value - leaningNoseFace.truth.archHeightDifferenceMm)).toBeLessThan(0.3);
+  expect(reading.brows.archTop.up.lo).toBeLessThan(leaningNoseFace.truth.archHeightDifferenceMm);
+  expect(reading.brows.archTop.up.hi).toBeGreaterThan(leaningNoseFace.truth.archHeightDifferenceMm);
+  const { answer, doubt } = midlineSays(reading);
+  expect(answer).toContain('not trusted');
+  expect(doubt).toMatch(/left arch stands 1\.\d mm higher/);
+});
