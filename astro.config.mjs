@@ -5,7 +5,6 @@ import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
-import { bareFacts } from './src/build/bareFacts.ts';
 import { house } from './src/build/house.ts';
 import { scriptHash } from './src/build/scriptHash.ts';
 import { themeScript } from './src/build/themeScript.ts';
@@ -25,7 +24,6 @@ export default defineConfig({
     processor: unified({ remarkPlugins: [remarkMath], rehypePlugins: [[rehypeKatex, { output: 'mathml', strict: 'error' }]] }),
   },
   integrations: [preact(), mdx(), sitemap(), house()],
-  vite: { plugins: [bareFacts()] },
   security: {
     csp: {
       directives: [

@@ -6,6 +6,7 @@ import { browMarkWords, capital, facePairWords, faceSingleWords, poseWords, post
 import { judgedWords, levelWords, midlineSays, takenCaution } from '#words/midline.ts';
 import type { ComponentChildren } from 'preact';
 import { DifferenceTable } from './DifferenceTable.tsx';
+import { KeptReading } from './KeptReading.tsx';
 import { Legend } from './Legend.tsx';
 import { midlineView } from './midlineView.ts';
 import { type Face, Shell } from './Shell.tsx';
@@ -47,13 +48,13 @@ const face: Face<MidlineAndSidesState, FaceReading | NoFaceReading> = {
   says: midlineSays,
   caution: takenCaution,
   legend: <Legend />,
-  tables: (reading) =>
-    reading.ok && (
-      <>
-        <DifferenceTable reading={reading} />
-        <TrustTable reading={reading} />
-      </>
-    ),
+  tables: (reading, state) => (
+    <>
+      {reading.ok && <DifferenceTable reading={reading} />}
+      {reading.ok && <TrustTable reading={reading} />}
+      <KeptReading state={state} />
+    </>
+  ),
 };
 
 /** Midline and sides: the island. The still face comes in as children, drawn at build. */

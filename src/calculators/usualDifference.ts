@@ -1,5 +1,5 @@
-import { mappingFacts } from '#lib/mapping/facts.ts';
 import { differenceReachedByMm, shareAtLeast } from '#lib/mapping/usualDifference.ts';
+import { mappingRanges, mappingValues } from '#lib/mapping/values.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 
@@ -27,14 +27,16 @@ export const usualDifference: Calculator<UsualDifferenceState, UsualDifference> 
     place: choiceField<BrowPlace>('place', 'middle', ['front', 'middle', 'tail']),
   },
   solve: ({ difference, place }) => {
-    const { value: meanMm, range } = mappingFacts[meanFacts[place]];
+    const id = meanFacts[place];
+    const meanMm = mappingValues[id];
+    const [lowMm, highMm] = mappingRanges[id];
     return {
       meanMm,
       share: shareAtLeast(difference, meanMm),
-      shareLo: shareAtLeast(difference, range[0]),
-      shareHi: shareAtLeast(difference, range[1]),
+      shareLo: shareAtLeast(difference, lowMm),
+      shareHi: shareAtLeast(difference, highMm),
       hundredMm: Array.from({ length: 100 }, (_, i) => differenceReachedByMm((99.5 - i) / 100, meanMm)),
-      band: difference >= mappingFacts['most-see-mm'].value ? 'most-see' : difference > mappingFacts['few-see-mm'].value ? 'some-see' : 'few-see',
+      band: difference >= mappingValues['most-see-mm'] ? 'most-see' : difference > mappingValues['few-see-mm'] ? 'some-see' : 'few-see',
     };
   },
   facts: ['unequal-at-front-mm', 'unequal-at-middle-mm', 'unequal-at-tail-mm', 'few-see-mm', 'most-see-mm'],

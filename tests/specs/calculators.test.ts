@@ -4,11 +4,12 @@ import { fromAddress, startState, toAddress } from '#calculators/address.ts';
 import { calculators } from '#calculators/index.ts';
 import { leaningNoseMarks } from '#calculators/leaningNoseMarks.ts';
 import { namedMarks, pointOf } from '#calculators/marks.ts';
-import { midlineAndSides } from '#calculators/midlineAndSides.ts';
+import { changeSince, midlineAndSides } from '#calculators/midlineAndSides.ts';
 import type { Calculator, State } from '#calculators/spec.ts';
 import { usualDifference } from '#calculators/usualDifference.ts';
 import { facts } from '#lib/catalogue.ts';
 import { leaningNoseFace } from '#lib/face/demonstration.ts';
+import { keptSays } from '#words/keptReading.ts';
 import { midlineSays } from '#words/midline.ts';
 import { refusalSentence } from '#words/refusal.ts';
 import { usualSays } from '#words/usualDifference.ts';
@@ -103,4 +104,23 @@ test('[hand] the answer of the lesson stands without touching anything: nose not
   const { answer, doubt } = midlineSays(reading);
   expect(answer).toContain('not trusted');
   expect(doubt).toMatch(/left arch stands 1\.\d mm higher/);
+});
+
+test('[hand] readings that were not taken alike are refused, each with its own reason', () => {
+  const start = startState(midlineAndSides);
+  const changed = [{ pose: 'raised' }, { posture: 'lying' }, { skin: 'swollen' }] as const;
+  const sentences = changed.map((part) => keptSays(changeSince(start, { ...start, ...part })));
+  for (const sentence of sentences) expect(sentence).toMatch(/^Not compared: /);
+  expect(new Set(sentences).size).toBe(3);
+});
+
+test('[hand] the same reading again has moved nowhere; an arch raised by 3 mm has, and only there', () => {
+  const start = startState(midlineAndSides);
+  const same = changeSince(start, start);
+  expect(same.ok && same.changes.archTop.left.up.value).toBe(0);
+  expect(keptSays(same)).toMatch(/^Nothing is shown to have moved/);
+  const { xMm, yMm } = start.archTopL;
+  const raised = changeSince(start, { ...start, archTopL: { xMm, yMm: yMm + 3 } });
+  expect(raised.ok && raised.changes.archTop.left.up.value).toBeCloseTo(3, 2);
+  expect(keptSays(raised)).toMatch(/^1 number has moved/);
 });

@@ -32,4 +32,11 @@ export const mappingValues = {
   'pupils-apart-mm': 63,
 } as const;
 
+/** Ranges that interactive pages draw: the published 95 % intervals of the mean differences, mm. */
+export const mappingRanges = {
+  'unequal-at-front-mm': [1.14, 1.54],
+  'unequal-at-middle-mm': [1.47, 2.07],
+  'unequal-at-tail-mm': [1.5, 2.06],
+} as const;
+
 export type MappingValueId = keyof typeof mappingValues;
