@@ -79,6 +79,8 @@ describe('facts', () => {
     expect(weakestStatus([factOf('seen-at-1-mm'), factOf('arches-apart-mm')])).toBe('assumed');
     expect(weakestStatus([factOf('seen-at-1-mm')])).toBe('published');
     expect(weakestStatus([factOf('seen-at-1-mm'), factOf('tilt-1-deg-fakes-mm'), factOf('one-side-lower')])).toBe('common-practice');
+    expect(weakestStatus([])).toBe('published');
+    expect(statuses).toEqual(['published', 'computed', 'common-practice', 'from-memory', 'assumed']);
     expect(statuses.flatMap((status) => factsByStatus(status))).toHaveLength(factIds.length);
   });
 });

@@ -20,8 +20,3 @@ export function assumed(note: string): Backing {
 export function commonPractice(note: string): Backing {
   return { status: 'common-practice', note };
 }
-
-/** Known, but not read again for this site: to be driven to none. */
-export function fromMemory(note: string): Backing {
-  return { status: 'from-memory', note };
-}

@@ -21,6 +21,7 @@ describe('truthOf', () => {
     expect(truthOf({ question: 'n', below: 4 }, { n: 4 })).toBe('no');
     expect(truthOf({ question: 'n', below: 4 }, { n: 3.9 })).toBe('yes');
     expect(truthOf({ question: 'n', atLeast: 4 }, { n: 4 })).toBe('yes');
+    expect(truthOf({ question: 'n', atLeast: 4 }, { n: 3.9 })).toBe('no');
     expect(truthOf({ question: 'n', atLeast: 4 }, { n: 'five' })).toBe('unknown');
     expect(truthOf({ question: 'n', atLeast: 4 }, { n: Number.NaN })).toBe('unknown');
     expect(truthOf({ all: [] }, {})).toBe('yes');
