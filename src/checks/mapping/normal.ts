@@ -24,11 +24,11 @@ export const normalChecks = [
     printed: 1.644854, unit: '1', tolerance: 5e-7, because: 'printed to six decimals: half a unit of the last', ours: (factor = 1) => factor * normalUpperPoint(0.05),
   },
   {
-    id: 'normal-share-2-8', kind: 'table', source: 'normal-table', where: 'row −2.8, column 0', what: 'share below −2.80',
+    id: 'normal-share-2-8', kind: 'table', source: 'normal-table', where: 'standard normal probabilities, first column', what: 'share below −2.80',
     printed: 0.00256, unit: '1', tolerance: 5e-6, because: 'printed to five decimals: half a unit of the last', ours: (factor = 1) => factor * normalShareBelow(-2.8),
   },
   {
-    id: 'normal-share-2-5', kind: 'table', source: 'normal-table', where: 'row −2.8, column 0', what: 'share below −2.50 (row −2.5)',
+    id: 'normal-share-2-5', kind: 'table', source: 'normal-table', where: 'standard normal probabilities, first column', what: 'share below −2.50',
     printed: 0.00621, unit: '1', tolerance: 5e-6, because: 'printed to five decimals: half a unit of the last', ours: (factor = 1) => factor * normalShareBelow(-2.5),
   },
   {
@@ -58,11 +58,11 @@ export const normalChecks = [
     ours: (factor = 1) => 2 * normalShareBelow(-factor * familyCoverageFactor(10)),
   },
   {
-    id: 'alarm-of-three', kind: 'table', source: 'sidak-adjusted', where: 'example, first of three', what: 'chance of a false alarm in three tests at 9/256 each',
+    id: 'alarm-of-three', kind: 'table', source: 'sidak-adjusted', where: 'example output', what: 'chance of a false alarm in three tests at 9/256 each',
     printed: 0.10180432, unit: '1', tolerance: 5e-9, because: 'eight printed decimals: half a unit of the last', ours: (factor = 1) => factor * falseAlarmRate(3, 9 / 256),
   },
   {
-    id: 'alarm-of-three-again', kind: 'table', source: 'sidak-adjusted', where: 'example, first of three', what: 'the same at 1/64 each (second of three)',
+    id: 'alarm-of-three-again', kind: 'table', source: 'sidak-adjusted', where: 'example output', what: 'the same at 1/64 each',
     printed: 0.04614639, unit: '1', tolerance: 5e-9, because: 'eight printed decimals: half a unit of the last', ours: (factor = 1) => falseAlarmRate(3, factor / 64),
   },
   {
