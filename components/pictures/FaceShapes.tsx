@@ -27,12 +27,12 @@ export function FaceShapes({ picture, prefix, skin }: Props) {
       {paths.map(({ d, role, strokeMm, opacity, clipId, colour }, i) => (
         <path
           key={i}
-          class={colour === undefined || role === 'cloth' ? `f-${role}` : undefined}
-          color={colour}
+          {...((colour === undefined || role === 'cloth') && { class: `f-${role}` })}
+          {...(colour !== undefined && { color: colour })}
+          {...(strokeMm !== undefined && { 'stroke-width': strokeMm })}
+          {...(opacity !== undefined && { opacity })}
+          {...(clipId !== undefined && { 'clip-path': `url(#${clipId})` })}
           d={d}
-          stroke-width={strokeMm}
-          opacity={opacity}
-          clip-path={clipId === undefined ? undefined : `url(#${clipId})`}
         />
       ))}
     </g>

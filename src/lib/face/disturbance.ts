@@ -40,8 +40,9 @@ export function disturbedBrow(brow: BrowSpots, { heightDifferenceMm, browTiltDeg
   const middleV = marks.reduce((sum, [, v]) => sum + v, 0) / marks.length;
   const cos = Math.cos((browTiltDeg * Math.PI) / 180) * browSize;
   const sin = Math.sin((browTiltDeg * Math.PI) / 180) * browSize;
+  // Written as a change, so that no disturbance leaves the brow untouched to the last bit.
   return mapBrow(brow, ([u, v]) => [
-    middleU + (u - middleU) * cos - (v - middleV) * sin,
-    middleV + (u - middleU) * sin + (v - middleV) * cos + heightDifferenceMm,
+    u + (u - middleU) * (cos - 1) - (v - middleV) * sin,
+    v + (u - middleU) * sin + (v - middleV) * (cos - 1) + heightDifferenceMm,
   ]);
 }

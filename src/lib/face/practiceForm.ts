@@ -14,7 +14,7 @@ export function practiceForm(draw: Draw, bones: Bones, age: number): Form {
     eyeRoundness: drawNormalWithin(draw, 0, 0.5, -1, 1),
     lidPeak: drawNormalWithin(draw, 0, 0.5, -1, 1),
     bridgeWidthMm: drawNormalWithin(draw, 15.8, 1.4, 13, 19),
-    skullMm: cheekMm + drawNormalWithin(draw, 6, 1.5, 3, 9),
+    skullMm: cheekMm + drawNormalWithin(draw, 4.8, 1.2, 2, 7.5),
     cheekMm,
     jawMm: drawNormalWithin(draw, cheekMm * 0.815, 2.6, cheekMm * 0.74, cheekMm * 0.89),
     jawV: drawNormalWithin(draw, -75, 3, -82, -68),

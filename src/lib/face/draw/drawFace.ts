@@ -26,7 +26,7 @@ export type FacePicture = Readonly<{ view: FaceView; viewBox: ViewBox; hairTone:
  * Each part has its own stream of numbers, so leaving a part out changes no other.
  */
 export function drawFace(face: Face, view: FaceView, seed = 1): FacePicture {
-  const detail: Detail = view === 'whole' || view === 'midline' ? 'far' : 'near';
+  const detail = detailOf[view];
   const place = ([x, v]: Spot): Spot => {
     const [turnedX, turnedY] = rolled([x, v], face.rollDeg);
     return [turnedX, -turnedY];
@@ -40,6 +40,8 @@ export function drawFace(face: Face, view: FaceView, seed = 1): FacePicture {
   };
 }
 
+const detailOf = { whole: 'far', midline: 'far', band: 'middle', right: 'near', left: 'near' } as const satisfies Readonly<Record<FaceView, Detail>>;
+
 function layersFor(face: Face, view: FaceView, seed: number, detail: Detail): Layers {
   const outline = headOutline(face);
   const stream = (part: string) => drawFrom(seedFrom(part, seed));
@@ -50,7 +52,7 @@ function layersFor(face: Face, view: FaceView, seed: number, detail: Detail): La
   const eyes = (['right', 'left'] as const).flatMap((side) => [...eyeLayers(face, side, seed, detail), ...lidLayers(face, side, seed)]);
   if (view === 'band') return [...skinMarks, ...eyes, ...noseLayers(face, stream('nose'), false), ...browParts, ...glassesLayers(face)];
   const middle = [
-    ...headLayers(face, outline), ...skinMarks, ...eyes, ...noseLayers(face, stream('nose'), true), ...mouthLayers(face),
+    ...headLayers(face, outline, view === 'whole'), ...skinMarks, ...eyes, ...noseLayers(face, stream('nose'), true), ...mouthLayers(face),
     ...ageLayers(face, outline, stream('age')), ...beardLayers(face, outline, stream('beard')), ...browParts,
   ];
   if (view === 'midline') return [...middle, ...glassesLayers(face)];
@@ -86,5 +88,5 @@ function shapeOf({ part, role, path, strokeMm, opacity, clip }: Layer, place: (s
 }
 
 function isFine(role: Layer['role'], detail: Detail): boolean {
-  return ['line', 'soft', 'lash', 'brow', 'fold'].includes(role) || (detail === 'near' && role !== 'skin');
+  return detail === 'near' || (detail === 'middle' && role !== 'skin');
 }

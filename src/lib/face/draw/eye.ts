@@ -27,8 +27,8 @@ export function eyeOpening({ landmarks, form }: Face, side: Side): EyeOpening {
     [[peakU, upperV], [peakU + 6.6 * full, upperV], shoulder, outer],
   ];
   const lower: Curve = [
-    [inner, [inner[0] + 2.6, inner[1] - 1.9 * full], [pupil[0] - 6.5 * full, lowerV], [pupil[0] + 1, lowerV]],
-    [[pupil[0] + 1, lowerV], [pupil[0] + 6.5 * full, lowerV], [outer[0] - 3.2, outer[1] - 2.9 * full], outer],
+    [inner, [inner[0] + 3, inner[1] - 2.6 * full], [pupil[0] - 7 * full, lowerV], [pupil[0] + 1, lowerV]],
+    [[pupil[0] + 1, lowerV], [pupil[0] + 6.8 * full, lowerV], [outer[0] - 3.4, outer[1] - 4.2 * full], outer],
   ];
   return { inner, outer, pupil, upperV, upper, lower };
 }
@@ -49,7 +49,7 @@ export function eyeLayers(face: Face, side: Side, seed: number, detail: Detail):
   return [
     filled('eye', 'white', white),
     within({ ...filled('eye', 'iris', circlePath(centre, irisRadiusMm)), opacity: 0.85 }),
-    ...(detail === 'near' ? [within({ ...stroked('eye', 'pupil', irisRays(centre, drawFrom(seedFrom('iris', side, seed))), 0.16), opacity: 0.5 })] : []),
+    ...(detail !== 'far' ? [within({ ...stroked('eye', 'pupil', irisRays(centre, drawFrom(seedFrom('iris', side, seed))), 0.16), opacity: 0.5 })] : []),
     within(stroked('eye', 'lash', circlePath(centre, irisRadiusMm - 0.2), 0.45)),
     within(filled('eye', 'pupil', circlePath(centre, 2.1))),
     // The lid's own shadow: without it eyes stare.

@@ -8,12 +8,15 @@ import { drawnCurve, drawnLine, drawnTwice, filled, stroked, type Layers } from 
 import { blend, clamp, mirrored, onSide, type Spots } from './spot.ts';
 
 /** Skin and contour of the head; hair hides the crown, so only a bare or cropped head shows it. */
-export function headLayers({ form }: Face, outline: HeadOutline): Layers {
+export function headLayers({ form }: Face, outline: HeadOutline, hairIsDrawn: boolean): Layers {
   const seesCrown = form.hair === 'bald' || form.hair === 'crop';
+  const contour = !hairIsDrawn
+    ? drawnCurve('head', 'line', outline.longFaceLine, [0.2, 1.3, 0.2])
+    : drawnCurve('head', 'line', seesCrown ? outline.whole : outline.faceLine, [0.8, 1.25, 0.8]);
   return [
     filled('head', 'skin', closedPath(outline.whole)),
-    drawnCurve('head', 'line', seesCrown ? outline.whole : outline.faceLine, [0.8, 1.25, 0.8]),
-    ...(form.hair === 'bald' ? [drawnLine('head', 'soft', [[-34, 99], [-14, 106], [10, 107]], [0.1, 0.6, 0.1])] : []),
+    contour,
+    ...(hairIsDrawn && form.hair === 'bald' ? [drawnLine('head', 'soft', [[-34, 99], [-14, 106], [10, 107]], [0.1, 0.6, 0.1])] : []),
   ];
 }
 

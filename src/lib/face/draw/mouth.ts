@@ -4,9 +4,9 @@ import { closedPath } from './path.ts';
 import { drawnCurve, drawnLine, filled, type Layers } from './shape.ts';
 import { blend, mirrored, type Spot, type Spots } from './spot.ts';
 
-/** The mouth takes a third of the chin's shift, and the groove under the nose runs from subnasale to it. */
+/** The mouth takes a third of the chin's shift and a fifth of the nose's; the groove under the nose runs from subnasale to it. */
 export function mouthMiddle({ landmarks: { middle }, form }: Face): Spot {
-  return [middle.chin[0] / 3, form.mouthV];
+  return [middle.chin[0] / 3 + middle.subnasale[0] / 5, form.mouthV];
 }
 
 export function mouthLayers(face: Face): Layers {

@@ -24,11 +24,11 @@ function patches({ form: { vitiligo = [] } }: Face, outline: HeadOutline, seed: 
       return [at[0] + 1.12 * r * Math.cos(angle), at[1] + r * Math.sin(angle)];
     });
     const path = closedPath(closedSpline(edge));
-    const hatch = hatchPath(edge, { angleRad: -0.8, gapMm: 2.2, softMm: -1.2 }, draw);
+    const hatch = hatchPath(edge, { angleRad: -0.8, gapMm: 2.6, softMm: -1.6 }, draw);
     return [
       { ...filled('skinMark', 'pale', path), clip: head },
-      { ...stroked('skinMark', 'soft', path, 0.3), clip: head },
-      { ...stroked('skinMark', 'soft', hatch, 0.16), clip: head },
+      { ...stroked('skinMark', 'soft', path, 0.22), clip: head },
+      { ...stroked('skinMark', 'soft', hatch, 0.12), clip: head },
     ];
   });
 }

@@ -9,12 +9,19 @@ import { scarLine, type ScarAcross } from './bareness.ts';
 import { browHairs } from './browHairs.ts';
 import { browOutline } from './browEdges.ts';
 import type { Hair } from './growth.ts';
-import { hairSlivers, hairStrokes } from './hairPath.ts';
+import { hairSlivers, hairStrokes, rootStrokes } from './hairPath.ts';
 import { oldWorkLayers } from './oldWork.ts';
 import { pigmentStrokes } from './pigmentStrokes.ts';
 
-/** How finely a picture is drawn: far for whole faces and lessons, near for bands and single brows. */
-export type Detail = 'far' | 'near';
+/** How finely a picture is drawn: far for whole faces and lessons, middle for the band of both brows, near for one brow. */
+export type Detail = 'far' | 'middle' | 'near';
+
+/** Share of the hairs that are drawn, and their width. */
+const hairDetail = {
+  far: { share: 0.5, widthMm: 0.34 },
+  middle: { share: 0.58, widthMm: 0.15 },
+  near: { share: 1, widthMm: 0.25 },
+} as const satisfies Readonly<Record<Detail, unknown>>;
 
 const scarWidthMm = 1.9;
 
@@ -27,7 +34,7 @@ export function browLayers(face: Face, side: Side, seed: number, detail: Detail)
   const under = old ? oldWorkLayers(old, hand, drawFrom(seedFrom('old', side, seed))) : [];
   if (form.strokes) return [...under, ...planLayers(brow, side, form.strokes, seed)];
   const scar = form.scar?.side === side ? { t: form.scar.t, lean: form.scar.lean, widthMm: scarWidthMm } : undefined;
-  const count = detail === 'near' ? form.browHair.count : Math.round(form.browHair.count * 0.5);
+  const count = Math.round(form.browHair.count * hairDetail[detail].share);
   const hairs = browHairs(brow, { ...form.browHair, count }, drawFrom(seedFrom('hair', side, seed)), scar);
   const isPale = (hair: Hair): boolean =>
     (form.vitiligo ?? []).some(({ at, radiusMm }) => distance([hand * hair.root[0], hair.root[1]], at) < radiusMm * 0.92);
@@ -41,8 +48,11 @@ export function browLayers(face: Face, side: Side, seed: number, detail: Detail)
 }
 
 function hairLayers(hairs: readonly Hair[], hand: 1 | -1, detail: Detail): Layers {
-  if (detail === 'near') return nonEmpty(filled('brow', 'brow', hairSlivers(hairs, hand, 0.25)));
-  return nonEmpty(stroked('brow', 'brow', hairStrokes(hairs, hand), 0.34));
+  const { widthMm } = hairDetail[detail];
+  if (detail === 'near') return nonEmpty(filled('brow', 'brow', hairSlivers(hairs, hand, widthMm)));
+  const whole = nonEmpty(stroked('brow', 'brow', hairStrokes(hairs, hand), widthMm));
+  if (detail === 'far') return whole;
+  return [...whole, ...nonEmpty(stroked('brow', 'brow', rootStrokes(hairs, hand), widthMm + 0.11))];
 }
 
 function scarLayers(brow: BrowSpots, hand: 1 | -1, scar: ScarAcross | undefined): Layers {

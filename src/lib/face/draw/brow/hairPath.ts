@@ -1,11 +1,20 @@
 import type { Path, Step } from '../path.ts';
-import { distance, type Spot } from '../spot.ts';
+import { between, distance, type Spot } from '../spot.ts';
 import type { Hair } from './growth.ts';
 
 /** Hairs as single strokes: for small pictures, where a taper cannot be seen. */
 export function hairStrokes(hairs: readonly Hair[], outward: 1 | -1): Path {
   const put = ([u, v]: Spot): Spot => [outward * u, v];
   return hairs.flatMap(({ root, bend, tip }): Step[] => [['M', put(root)], ['Q', put(bend), put(tip)]]);
+}
+
+/** The rooted part of each hair, drawn a second time and wider: a taper for half the bytes of a sliver. */
+export function rootStrokes(hairs: readonly Hair[], outward: 1 | -1, share = 0.6): Path {
+  const rooted = hairs.map(({ root, bend, tip, t, s }): Hair => {
+    const halfway = between(root, bend, share);
+    return { root, bend: halfway, tip: between(halfway, between(bend, tip, share), share), t, s };
+  });
+  return hairStrokes(rooted, outward);
 }
 
 /** Hairs as slivers, for close pictures: widest just past the root, nothing at the tip. */

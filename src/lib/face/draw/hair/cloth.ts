@@ -11,9 +11,9 @@ function fold(spots: Spots, widthMm = 0.7): Layer {
 
 /** A scarf round face and neck. Its opening follows the jaw, so that no skin shows between chin and cloth. */
 export function scarf({ skull: k, cheek: c, chinV }: HairHead, outline: HeadOutline): Layers {
-  const jaw = [-36, -62, -82, -97].map((v): Spot => [outline.halfWidthAt((v / 113) * -chinV) - 2.4, (v / 113) * -chinV + 1.2]);
-  const half: Spots = [[30, 66], [52, 50], [c - 4, 18], [c - 2.6, -10], ...jaw, [14, chinV + 2.4]];
-  const opening = closedSpline([[0, 70], ...half, [0, chinV + 1.4], ...mirrored(half)]);
+  const jaw = [0.32, 0.55, 0.73, 0.86, 0.95].map((share): Spot => [outline.halfWidthAt(share * chinV) - 2.4, share * chinV + 1.2]);
+  const half: Spots = [[30, 66], [52, 50], [c - 4, 18], [c - 2.6, -10], ...jaw];
+  const opening = closedSpline([[0, 70], ...half, [0, chinV + 2.4], ...mirrored(half)]);
   const outer = spline([
     [-112, -172], [-84, -104], [-k - 6, -60], [-k - 9, 10], [-k - 6, 62], [-44, 110], [0, 121],
     [44, 110], [k + 6, 62], [k + 9, 10], [k + 6, -60], [84, -104], [112, -172],

@@ -1,8 +1,8 @@
 import type { Draw } from '../../../quantities/seed.ts';
 import { onCurve, polygonOf, reversed, spline, type Curve } from '../curve.ts';
-import { closedPath } from '../path.ts';
+import { closedPath, openPath } from '../path.ts';
 import { scatter } from '../scatter.ts';
-import { drawnCurve, type Layers } from '../shape.ts';
+import { stroked, type Layers } from '../shape.ts';
 import { distance, mirrored, type Spot, type Spots } from '../spot.ts';
 import { fineStrands, hairline, mass, type HairHead } from './hairHead.ts';
 
@@ -16,16 +16,16 @@ function fullEdge({ skull }: HairHead): Spots {
 
 export function curlsBack(head: HairHead, draw: Draw): Layers {
   const edge = lobed(spline(fullEdge(head)), 40, 3.4, draw);
-  return [mass(closedPath(edge)), drawnCurve('hair', 'strand', edge, [0.6, 0.8, 0.6])];
+  return [mass(closedPath(edge)), stroked('hair', 'strand', openPath(edge), 0.8)];
 }
 
 export function curlsFront(head: HairHead, draw: Draw): Layers {
   const line = hairline(head);
   const soft = lobed(line, 24, -2.4, draw);
   const outer = spline(fullEdge(head).slice(1, -1));
-  const inside = spline(fullEdge(head).map(([x, v]): Spot => [x * 0.93, v > 0 ? v * 0.95 : v]));
+  const inside = spline(fullEdge(head).slice(1, -1).map(([x, v]): Spot => [x * 0.93, v > 0 ? v * 0.95 : v]));
   const region = polygonOf(outer, reversed(line));
-  const curls = scatter(region, 250, draw).map(([x, v]): Spots => {
+  const curls = scatter(region, 210, draw).map(([x, v]): Spots => {
     const size = 1.5 + 2.1 * draw();
     const start = 2 * Math.PI * draw();
     const turns = 2.6 + 1.8 * draw();
@@ -34,18 +34,17 @@ export function curlsFront(head: HairHead, draw: Draw): Layers {
       return [x + r * Math.cos(start + t * turns), v + r * Math.sin(start + t * turns)];
     });
   });
-  const templeLocks = sideCover(head);
   return [
     mass(closedPath(inside, reversed(soft))),
-    ...templeLocks,
-    drawnCurve('hair', 'strand', soft, [0.4, 0.7, 0.4]),
+    ...sideCover(head),
+    stroked('hair', 'strand', openPath(soft), 0.55),
     fineStrands(curls, 0.42),
   ];
 }
 
 /** Curls in front of the ears, down to the jaw. */
 function sideCover({ cheek, skull }: HairHead): Layers {
-  const side: Spots = [[cheek - 8, 20], [cheek - 4, 4], [cheek - 2, -14], [cheek - 1, -30], [skull - 6, -44], [skull + 6, -34], [skull + 14, 0]];
+  const side: Spots = [[cheek - 8, 20], [cheek - 3.5, 4], [cheek - 1, -14], [cheek - 0.4, -28], [cheek + 1.5, -40], [skull + 4, -45], [skull + 13, -30], [skull + 16, 0]];
   return [mass(closedPath(spline(side))), mass(closedPath(spline(mirrored(side))))];
 }
 

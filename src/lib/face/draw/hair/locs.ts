@@ -7,7 +7,9 @@ import { blend, between, type Spot, type Spots } from '../spot.ts';
 import { hairline, mass, outerEdge, type HairHead } from './hairHead.ts';
 
 export function locsBack({ skull }: HairHead): Layers {
-  const edge = spline([[-skull - 2, -104], [-skull - 9, 30], [-62, 104], [0, 119], [62, 104], [skull + 9, 30], [skull + 2, -104]]);
+  const edge = spline([
+    [-skull + 6, -84], [-skull - 8, -60], [-skull - 9, 30], [-62, 104], [0, 119], [62, 104], [skull + 9, 30], [skull + 8, -60], [skull - 6, -84],
+  ]);
   return [mass(closedPath(edge))];
 }
 
@@ -47,7 +49,7 @@ function loc(spots: Spots, widthMm: number, draw: Draw): Layers {
     const [x, v] = onCurve(course, i / 8);
     return [x + (i % 2 ? 0.4 : -0.4) * draw(), v];
   });
-  const body = penLine(spline(knots), [widthMm * 0.6, widthMm, widthMm * 0.62]);
+  const body = penLine(spline(knots), [widthMm * 0.42, widthMm, widthMm * 0.45]);
   const marks: Step[] = [];
   for (let t = 0.05; t < 0.97; t += 0.05 + 0.045 * draw()) {
     const here = onCurve(course, t);

@@ -18,12 +18,10 @@ export function bun(draw: Draw): Layers {
       return [0.5 + 19 * r * Math.cos(angle), 121 + 13 * r * Math.sin(angle)];
     });
   });
-  const loose: readonly Spots[] = [[[-20, 126], [-25, 131], [-24, 138]], [[15, 133], [19, 138], [26, 138]]];
   return [
     mass(closedPath(edge)),
     filled('hair', 'strand', penLine(edge, [0.7, 1, 0.7])),
     ...winds.map((spots, i) => strand(spots, 0.75 - i * 0.06)),
-    fineStrands(loose, 0.28),
   ];
 }
 
