@@ -6,6 +6,7 @@ import { readDecimal } from '#lib/quantities/decimal.ts';
 import { Icon } from '#components/site/Icon.tsx';
 import { fixed } from '#words/number.ts';
 import * as say from '#words/practice.ts';
+import { tied } from '#words/skills/say.ts';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { AnswerChoice } from './AnswerChoice.tsx';
 import { AnswerField } from './AnswerField.tsx';
@@ -22,10 +23,10 @@ const words = say.practiceWords;
  * One problem: question, givens, picture, answer, feedback, hints, worked answer. Everything follows from the seed.
  * The first render uses the default seed, on the server and in the browser alike; address and storage are read after it.
  */
-export function Problem<G>({ skill, words: spoken, Picture, at, level, main = false }: Bound<G> & ProblemSettings) {
-  const [index, setIndex] = useState(0);
+export function Problem<G>({ skill, words: spoken, Picture, at, level, main = false, inSet }: Bound<G> & ProblemSettings) {
+  const [index, setIndex] = useState(inSet?.index ?? 0);
   const [asked, setAsked] = useState<number | undefined>();
-  const [rung, setRung] = useState<Rung>(main ? 'last-blank' : 'bare');
+  const [rung, setRung] = useState<Rung>(inSet?.rung ?? (main ? 'last-blank' : 'bare'));
   const [text, setText] = useState('');
   const [error, setError] = useState<string | undefined>();
   const [judged, setJudged] = useState<Judged | undefined>();
@@ -43,14 +44,14 @@ export function Problem<G>({ skill, words: spoken, Picture, at, level, main = fa
   const summary = useRef<HTMLElement>(null);
   const isTouched = useRef(false);
 
-  const seed = asked ?? itemSeed('practice', '', skill.id, index);
+  const seed = asked ?? itemSeed(inSet ? 'mixed' : 'practice', '', skill.id, index);
   const { given, answer, slips, steps } = useMemo(() => {
     const dealt = skill.given(seed);
     return {
       given: dealt,
       answer: skill.answer(dealt),
       slips: skill.slips.map(({ id, value, credit }) => ({ id, credit, value: value(dealt) })),
-      steps: skill.steps(dealt).map(({ id, values }) => ({ hint: spoken.steps[id]?.hint ?? '', done: spoken.steps[id]?.done(values) ?? '' })),
+      steps: skill.steps(dealt).map(({ id, values }) => ({ hint: spoken.steps[id]?.hint ?? '', done: tied(spoken.steps[id]?.done(values) ?? '') })),
     };
   }, [skill, spoken, seed]);
   const unit = answer.kind === 'number' ? answer.unit : '';
@@ -79,6 +80,7 @@ export function Problem<G>({ skill, words: spoken, Picture, at, level, main = fa
     if (isKept) return;
     setIsKept(true);
     const bead = !isSolved ? 'none' : credit === 1 && hints === 0 ? 'full' : 'half';
+    inSet?.onDone(bead);
     if (main) setBeads((before) => [...(before.length >= setLength ? [] : before), bead]);
     const [{ keepAnswer, today }, { standingIn }] = await Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts')]);
     const day = today();
@@ -133,6 +135,10 @@ export function Problem<G>({ skill, words: spoken, Picture, at, level, main = fa
       if (rung === 'worked') setRung('last-blank');
       else onKept(({ progress }) => setRung(standingIn(progress, skill.id, rung).rung))();
     }
+    if (inSet) {
+      inSet.onNext();
+      return;
+    }
     setAsked(undefined);
     setIndex(index + 1);
     restart();
@@ -174,8 +180,8 @@ export function Problem<G>({ skill, words: spoken, Picture, at, level, main = fa
         </div>
       )}
       <section class="problem" aria-labelledby={`${at}-q`}>
-        <Heading id={`${at}-q`} ref={heading} tabIndex={-1}>{spoken.question(given)}</Heading>
-        {spoken.givens(given).map((sentence) => <p>{sentence}</p>)}
+        <Heading id={`${at}-q`} ref={heading} tabIndex={-1}>{tied(spoken.question(given))}</Heading>
+        {spoken.givens(given).map((sentence) => <p>{tied(sentence)}</p>)}
         {spoken.table && <GivenNumbers {...spoken.table(given)} />}
         <Picture given={given} at={`${at}-g`} />
         {shown > 0 && (
@@ -193,7 +199,7 @@ export function Problem<G>({ skill, words: spoken, Picture, at, level, main = fa
                 onText={(value) => { isTouched.current = true; setText(value); setError(undefined); }} />
             ) : (
               <AnswerChoice id={`${at}-a`} label={spoken.label} chosen={text} error={error} field={field}
-                options={answer.options.map((code) => ({ code, said: spoken.option(code, given) }))}
+                options={answer.options.map((code) => ({ code, said: tied(spoken.option(code, given)) }))}
                 onChoose={(code) => { isTouched.current = true; setText(code); setError(undefined); }} />
             )}
           </form>
@@ -201,12 +207,12 @@ export function Problem<G>({ skill, words: spoken, Picture, at, level, main = fa
         <noscript><p class="plain small">{words.noScript}</p></noscript>
         <div role="status" aria-live="polite">
           {judged && feedback && (
-            <FeedbackPanel isRight={isRight} title={feedback.title} text={feedback.text}
+            <FeedbackPanel isRight={isRight} title={feedback.title} text={tied(feedback.text)}
               marks={isRight ? say.solvedWords(tries, hints) : say.creditWords(judged.marked.credit)}
               picture={reveal && <Picture given={given} at={`${at}-f`} yours={judged.reply} right={right} />}>
               {!isRight && <button class="btn" type="button" onClick={tryAgain}><Icon name="undo" /> {words.tryAgain}</button>}
               {!isOpen && <button class="btn line" type="button" onClick={() => { openWorked(true); summary.current?.focus(); }}>{words.showWorked}</button>}
-              <button class={isRight ? 'btn' : 'btn text'} type="button" onClick={newNumbers}>{words.newNumbers}</button>
+              <button class={isRight ? 'btn' : 'btn text'} type="button" onClick={newNumbers}>{inSet ? words.nextQuestion : words.newNumbers}</button>
             </FeedbackPanel>
           )}
           {isSetDone && isKept && <p class="set-done plain">{say.setDone(rightBeads, setLength)}</p>}

@@ -1,5 +1,7 @@
 import type { ComponentType } from 'preact';
+import type { Rung } from '#lib/practice/ladder.ts';
 import type { Skill } from '#skills/skill.ts';
+import type { BeadState } from '#words/practice.ts';
 import type { ProblemWords } from '#words/skills/problemWords.ts';
 
 /** What a picture is given: the numbers, and after marking the learner's answer beside the right one. */
@@ -14,4 +16,6 @@ export type ProblemSettings = Readonly<{
   level: 1 | 2 | 3;
   /** The practice page's own problem: reads ?seed=, remembers the rung, counts a set on beads. */
   main?: boolean;
+  /** A set of mixed skills decides these: which item, on which rung, and what happens after it. */
+  inSet?: Readonly<{ index: number; rung: Rung; onDone: (bead: BeadState) => void; onNext: () => void }>;
 }>;

@@ -24,7 +24,7 @@ export type Copy =
   | Readonly<{ ok: true; progress: Progress; total: number; fresh: number; dropped: number }>
   | Readonly<{ ok: false; reason: 'too-large' | 'not-a-copy' | 'newer-schema' }>;
 
-const largestCopy = 8_000_000;
+export const largestCopy = 8_000_000;
 
 export function readCopy(text: string, have: Progress): Copy {
   if (text.length > largestCopy) return { ok: false, reason: 'too-large' };

@@ -11,6 +11,8 @@ export const practiceWords = {
   showWorked: 'Show the worked answer',
   worked: 'Worked answer',
   newNumbers: 'Same skill, new numbers',
+  nextQuestion: 'Next question',
+  newSet: 'Another mixed set',
   hints: 'Hints',
   choose: 'Choose one answer first.',
   rightTitle: 'Right',
@@ -105,6 +107,30 @@ export function setDone(right: number, total: number): string {
 /** "4 done, 3 right" */
 export function tallyWords(done: number, right: number): string {
   return done === 0 ? 'Not started' : `${done} done, ${right} right`;
+}
+
+/** The desk's own labels. */
+export const deskWords = {
+  skills: 'Skills',
+  mixed: 'Ten minutes, mixed',
+  mixedLine: 'Six questions from different skills. What is due for review comes first.',
+  reviewLine: 'A skill you can do unaided comes back after 1, 3, 7 and 21 days.',
+  nothingDue: 'Nothing is due for review today.',
+  dueNow: 'Due today',
+  copyTitle: 'Your practice stays on this device',
+  copyLine: 'No account, nothing sent. A browser may clear what a page has kept, some of them after seven days. Save a copy now and then, or to move to another device.',
+  save: 'Save a copy',
+  load: 'Load a copy',
+  add: 'Add these answers',
+  leave: 'Leave it',
+  added: 'Added.',
+  setAside: 'Some of what was kept here could not be read. It was set aside, not deleted, and goes into the copy you save.',
+} as const;
+
+/** "2 skills are due for review today." */
+export function dueWords(count: number): string {
+  if (count === 0) return deskWords.nothingDue;
+  return count === 1 ? '1 skill is due for review today.' : `${count} skills are due for review today.`;
 }
 
 /** Before a copy is loaded: what it holds and what is new here. */

@@ -7,7 +7,7 @@ import { MmPaper } from './MmPaper.tsx';
 const rows = ['browFront', 'innerCorner', 'pupil', 'outerCorner', 'noseWing'] as const;
 const rulerMm = 125;
 const rowMm = 10;
-const top = -rows.length * rowMm - 6;
+const top = -rows.length * rowMm - 10;
 
 /** A ruler across the face, seen from the front: the client's right is on the left. One row for each pair. */
 export function MidlineRuler({ given: { pairs }, at, yours, right }: PictureProps<MidlineFromPairsGiven>) {
@@ -24,7 +24,7 @@ export function MidlineRuler({ given: { pairs }, at, yours, right }: PictureProp
       {isApart && yours > -5 && yours < rulerMm + 5 && <path class="d-plan" d={`M${yours} ${top + 7}V2`} />}
       {rows.map((name, i) => {
         const { rightMm, leftMm } = pairs[name];
-        const y = top + (i + 1) * rowMm + 2;
+        const y = top + (i + 1) * rowMm + 6;
         return (
           <g>
             <path class="d-ref" d={`M${rightMm} ${y}H${leftMm}`} />

@@ -40,12 +40,12 @@ export function SlopedLine({ given: { corners, fronts, higher }, at, yours, righ
       {isMarked && (
         <>
           <path class="d-ref" d={`M4 ${-(startMm + 4 * slope)}L${lengthMm - 4} ${-(startMm + (lengthMm - 4) * slope)}`} />
-          <path class="range" d={`M${upper.alongMm} ${-onLineMm}V${-(onLineMm + right)}`} />
-          <text class="s b halo" x={upper.alongMm + 3 * outward} y={-onLineMm + 5} text-anchor={outward > 0 ? 'start' : 'end'}>{fixed(right)} mm</text>
+          <path class="range" d={`M${upper.alongMm + 3.2 * outward} ${-onLineMm}V${-(onLineMm + right)}`} />
+          <text class="s b halo" x={upper.alongMm + 5 * outward} y={-onLineMm + 4} text-anchor={outward > 0 ? 'start' : 'end'}>{fixed(right)} mm</text>
           {isApart && Math.abs(yours) < 12 && (
             <>
-              <path class="d-plan" d={`M${upper.alongMm - 2.4 * outward} ${-onLineMm}V${-(onLineMm + yours)}`} />
-              <text class="s halo" x={upper.alongMm - 4 * outward} y={-onLineMm + 5} text-anchor={outward > 0 ? 'end' : 'start'}>yours {fixed(yours)}</text>
+              <path class="d-plan" d={`M${upper.alongMm - 3.2 * outward} ${-onLineMm}V${-(onLineMm + yours)}`} />
+              <text class="s halo" x={upper.alongMm - 5 * outward} y={-onLineMm + 4} text-anchor={outward > 0 ? 'end' : 'start'}>yours {fixed(yours)}</text>
             </>
           )}
         </>

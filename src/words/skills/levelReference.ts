@@ -22,10 +22,10 @@ function riseWords({ corners: { right, left } }: LevelReferenceGiven): string {
 export const levelReferenceWords: ProblemWords<LevelReferenceGiven> = {
   name: 'Level reference',
   summary: 'Say how level two fronts are against the eye-corner line when that line itself slopes.',
-  question: ({ higher }) => `Against the eye-corner line, how much higher is the ${higher} front?`,
+  question: ({ higher }) => `How much higher is the ${higher} front, against the eyes?`,
   givens: (given) => [
     'A level thread is stretched below the eyes. Along it you read from the right outer eye corner; up from it you read heights.',
-    `The client wants her brows level with her eyes, and the line through her outer eye corners slopes: it is ${riseWords(given)}.`,
+    `The client wants her brows level with her eyes. The line through her outer eye corners slopes: it is ${riseWords(given)}. Give the height over that line.`,
   ],
   table: ({ corners, fronts }) => ({
     caption: 'Readings, mm',

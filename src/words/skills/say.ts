@@ -25,3 +25,8 @@ export function sayTenths(values: StepValues, key: string): string {
 export function listed(items: readonly string[]): string {
   return items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1) ?? ''}`;
 }
+
+/** Keeps a number and its unit on one line. */
+export function tied(text: string): string {
+  return text.replace(/(\d) (mm|°|%)/g, '$1\u00A0$2');
+}

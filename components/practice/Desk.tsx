@@ -1,0 +1,66 @@
+import { noProgress, type Progress } from '#lib/practice/progress.ts';
+import type { Standing } from '#lib/practice/standing.ts';
+import { deskWords, dueWords, practiceWords, tallyWords } from '#words/practice.ts';
+import { useEffect, useState } from 'preact/hooks';
+import { CopyBox } from './CopyBox.tsx';
+import { Tally } from './Tally.tsx';
+
+type Listed = Readonly<{ id: string; name: string; summary: string }>;
+type Row = Readonly<{ standing: Standing; isDue: boolean }>;
+
+/** The list of skills with what was done, what is due today, the mixed set, and the copy. Counts appear after loading. */
+export default function Desk({ skills }: Readonly<{ skills: readonly Listed[] }>) {
+  const [progress, setProgress] = useState<Progress>(noProgress);
+  const [rows, setRows] = useState<Readonly<Record<string, Row>> | undefined>();
+  const [notice, setNotice] = useState('');
+
+  useEffect(() => {
+    let stop: (() => void) | undefined;
+    void Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts'), import('#lib/practice/schedule.ts')]).then(
+      ([{ onKept, today }, { standingIn }, { isDue }]) => {
+        stop = onKept((kept) => {
+          const day = today();
+          setProgress(kept.progress);
+          setNotice(kept.newer ? practiceWords.newer : kept.kind === 'memory' ? practiceWords.notSaved : kept.setAside > 0 ? deskWords.setAside : '');
+          setRows(Object.fromEntries(skills.map(({ id }) => {
+            const standing = standingIn(kept.progress, id);
+            return [id, { standing, isDue: isDue(standing.review, day) }];
+          })));
+        });
+      },
+    );
+    return () => stop?.();
+  }, []);
+
+  const due = rows ? Object.values(rows).filter((row) => row.isDue).length : 0;
+  return (
+    <div class="desk">
+      <p class="desk-due plain" role="status">{rows && due > 0 ? dueWords(due) : deskWords.reviewLine}</p>
+      {notice && <p class="notice plain">{notice}</p>}
+      <div class="mixed-door">
+        <a class="btn" href="/practice/mixed/">{deskWords.mixed}</a>
+        <p>{deskWords.mixedLine}</p>
+      </div>
+      <h2>{deskWords.skills}</h2>
+      <ul class="desk-list">
+        {skills.map(({ id, name, summary }) => {
+          const row = rows?.[id];
+          return (
+            <li>
+              <a href={`/practice/${id}/`}>
+                <span class="desk-name">{name}</span>
+                <span class="desk-line">{summary}</span>
+                <span class="desk-count">
+                  <span>{tallyWords(row?.standing.done ?? 0, row?.standing.right ?? 0)}</span>
+                  <Tally count={row?.standing.right ?? 0} />
+                  {row?.isDue && <b class="desk-now">{deskWords.dueNow}</b>}
+                </span>
+              </a>
+            </li>
+          );
+        })}
+      </ul>
+      <CopyBox progress={progress} />
+    </div>
+  );
+}

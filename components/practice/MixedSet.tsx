@@ -1,0 +1,101 @@
+import type { Rung } from '#lib/practice/ladder.ts';
+import { drawFrom, drawWhole } from '#lib/quantities/seed.ts';
+import { practiceWords, questionOf, setDone, type BeadState } from '#words/practice.ts';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { Beads } from './Beads.tsx';
+import ChangeNothing from './islands/ChangeNothing.tsx';
+import LevelReference from './islands/LevelReference.tsx';
+import MidlineFromPairs from './islands/MidlineFromPairs.tsx';
+import RealOrNot from './islands/RealOrNot.tsx';
+import WhichMarkNotToTrust from './islands/WhichMarkNotToTrust.tsx';
+
+const islands = {
+  'midline-from-pairs': MidlineFromPairs,
+  'which-mark-not-to-trust': WhichMarkNotToTrust,
+  'level-reference': LevelReference,
+  'real-or-not': RealOrNot,
+  'change-nothing': ChangeNothing,
+} as const;
+type SkillId = keyof typeof islands;
+type Item = Readonly<{ id: SkillId; rung: Rung; index: number }>;
+const setLength = 6;
+const ids: readonly SkillId[] = ['which-mark-not-to-trust', 'change-nothing', 'midline-from-pairs', 'real-or-not', 'level-reference'];
+
+/** Due skills first, then the others in an order that depends on how much was done; no skill twice in a row. */
+function dealSet(done: number, due: readonly SkillId[]): readonly Item[] {
+  const draw = drawFrom(done);
+  const shuffled = [...ids];
+  for (let i = shuffled.length - 1; done > 0 && i > 0; i--) {
+    const j = drawWhole(draw, 0, i);
+    const [a, b] = [shuffled[i], shuffled[j]];
+    if (a !== undefined && b !== undefined) [shuffled[i], shuffled[j]] = [b, a];
+  }
+  const order = [...due, ...shuffled.filter((id) => !due.includes(id))];
+  return Array.from({ length: setLength }, (_, i) => {
+    const id = order[i % order.length] ?? 'change-nothing';
+    return { id, rung: i < due.length ? 'review' : 'mixed', index: done + i };
+  });
+}
+
+/** Six questions of different skills. The first render is the same for everyone; storage is read after it. */
+export default function MixedSet() {
+  const [items, setItems] = useState(() => dealSet(0, []));
+  const [at, setAt] = useState(0);
+  const [beads, setBeads] = useState<readonly BeadState[]>([]);
+  const [round, setRound] = useState(0);
+  const hasBegun = useRef(false);
+
+  useEffect(() => {
+    let stop: (() => void) | undefined;
+    void Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts'), import('#lib/practice/schedule.ts')]).then(
+      ([{ onKept, today }, { standingIn }, { isDue }]) => {
+        stop = onKept(({ progress }) => {
+          if (hasBegun.current) return;
+          hasBegun.current = true;
+          const day = today();
+          setItems(dealSet(progress.answers.length, ids.filter((id) => isDue(standingIn(progress, id).review, day))));
+          setAt(0);
+        });
+      },
+    );
+    return () => stop?.();
+  }, [round]);
+
+  const next = () => {
+    setAt(at + 1);
+    setBeads((before) => (before.length > at ? before : [...before, 'none']));
+    scrollTo(0, 0);
+  };
+  const item = items[at];
+  const Island = item && islands[item.id];
+  const right = beads.filter((bead) => bead === 'full' || bead === 'half').length;
+  const again = () => {
+    hasBegun.current = false;
+    setBeads([]);
+    setItems(dealSet(items[0]?.index ?? 0, []));
+    setAt(0);
+    setRound(round + 1);
+  };
+
+  return (
+    <div onInput={() => { hasBegun.current = true; }}>
+      <div class="prac-top">
+        <p class="kicker">{questionOf(Math.min(at + 1, setLength), setLength)}</p>
+        <Beads states={Array.from({ length: setLength }, (_, i) => beads[i] ?? (i === at ? 'here' : 'todo'))} />
+      </div>
+      {item && Island ? (
+        <Island
+          key={`${round} ${at} ${item.id} ${item.index}`}
+          at="mixed"
+          level={2}
+          inSet={{ index: item.index, rung: item.rung, onDone: (bead) => setBeads((before) => (before.length > at ? before : [...before, bead])), onNext: next }}
+        />
+      ) : (
+        <div class="set-end" role="status">
+          <p class="set-done plain">{setDone(right, setLength)}</p>
+          <button class="btn" type="button" onClick={again}>{practiceWords.newSet}</button>
+        </div>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,65 @@
+import { expect, test } from 'vitest';
+import { mappingFacts } from '#lib/mapping/facts.ts';
+import { practiceFacts } from '#lib/practice/facts.ts';
+import { reviewGapsDays } from '#lib/practice/schedule.ts';
+import { itemSeed } from '#lib/practice/itemSeed.ts';
+import { drawFrom, seedFrom } from '#lib/quantities/seed.ts';
+import { skills } from '#skills/index.ts';
+import { skillList } from '#words/skills/index.ts';
+
+test('[library] the hash and the stream, recomputed from the published algorithms in Python', () => {
+  // FNV-1a with MurmurHash3's finaliser; xoroshiro128+ (24, 16, 37), 26 and 27 low bits of two draws for each number.
+  expect(seedFrom('draw', 0)).toBe(3534138833);
+  expect(seedFrom('class-a', 'learner-7', 'tilt', 0)).toBe(3505771162);
+  expect(seedFrom('é', 1)).toBe(2136665321);
+  expect(itemSeed('practice', '', 'midline-from-pairs', 0)).toBe(616);
+  const vectors = {
+    0: [0.33722756188182035, 0.31560637985593776, 0.46679898701117106],
+    1: [0.9452317541758904, 0.875653010925646, 0.9807443316159942],
+    999: [0.5889812105715059, 0.31197680480820034, 0.06599379688311524],
+  } as const;
+  for (const [seed, numbers] of Object.entries(vectors)) {
+    const draw = drawFrom(Number(seed));
+    expect(numbers.map(() => draw())).toEqual(numbers);
+  }
+});
+
+/** Pins, not truths: a change here deals new numbers under every key that was ever printed. Never change one in passing. */
+const golden = {
+  'midline-from-pairs': [529684961, 4107090854, 1212473253, 2069384203, 4230633225, 3665892626, 3623347369, 3063195930, 2880608339, 3737228132],
+  'which-mark-not-to-trust': [1233275942, 197862386, 2986422485, 2785710294, 712056814, 3186702102, 2591135380, 2858334252, 3789870004, 3413259892],
+  'level-reference': [2000002248, 446733895, 3067999445, 711721956, 2640702780, 184259105, 1469799334, 3988971240, 2059413928, 1608389377],
+  'real-or-not': [4237252192, 1936802163, 2331526883, 106513665, 2908173787, 27067755, 1431603559, 2717602024, 3444075594, 235209445],
+  'change-nothing': [102285436, 833537835, 404903430, 373022165, 3418287023, 3392400035, 2137717731, 2316694799, 655582933, 807502431],
+} as const;
+
+test('[property] golden vectors: the givens of seeds 0 to 9 of every skill are what they always were', () => {
+  expect(Object.keys(golden).sort()).toEqual(Object.keys(skills).sort());
+  for (const [id, hashes] of Object.entries(golden)) {
+    const skill = Object.values(skills).find((one) => one.id === id);
+    expect(hashes.map((_, seed) => seedFrom(JSON.stringify(skill?.given(seed)))), id).toEqual(hashes);
+  }
+});
+
+test('[hand] ids agree everywhere, every cited fact exists, the list is in the order of the index', () => {
+  expect(skillList.map(({ id }) => id)).toEqual(Object.keys(skills));
+  const known = new Set(Object.keys(mappingFacts));
+  for (const [id, skill] of Object.entries(skills)) {
+    expect(skill.id).toBe(id);
+    for (const fact of skill.facts) expect(known, `${id} cites ${fact}`).toContain(fact);
+  }
+  for (const { name, summary } of skillList) expect(name.length > 0 && summary.endsWith('.')).toBe(true);
+});
+
+test('[property] no two skills share a generator', () => {
+  const all = Object.values(skills);
+  expect(new Set(all.map(({ given }) => given)).size).toBe(all.length);
+  for (let seed = 0; seed < 50; seed++) {
+    expect(new Set(all.map(({ given }) => JSON.stringify(Object.keys(given(seed)).sort()))).size).toBe(all.length);
+  }
+});
+
+test('[hand] the review days are the facts of the library', () => {
+  expect(reviewGapsDays[0]).toBe(practiceFacts['first-review-days'].value);
+  expect(reviewGapsDays.at(-1)).toBe(practiceFacts['last-review-days'].value);
+});
