@@ -33,6 +33,8 @@ export function headOutline({ landmarks, form }: Face): HeadOutline {
     const angle = (deg * Math.PI) / 180;
     return [form.cheekMm * Math.cos(angle) ** (2 / q), cheekV - drop * Math.sin(angle) ** (2 / p)];
   });
+  // With the hair left out the full skull looks swollen: the open line takes half of what it stands off the cheek.
+  const highMm = blend(form.skullMm, form.cheekMm, 0.5);
   const templeMm = blend(form.skullMm, form.cheekMm, 0.6);
   // The superellipse of a narrow chin ends in a point: no spot lies close to the tip, so the spline rounds it.
   const side: Spots = [[form.cheekMm + 0.3, 3], [form.cheekMm, cheekV], ...jaw];
@@ -41,7 +43,7 @@ export function headOutline({ landmarks, form }: Face): HeadOutline {
   const leaned = (spots: Spots): Spots => spots.map(([x, v]): Spot => [x + chinX * clamp((-40 - v) / (-40 - chinV), 0, 1), v]);
   return {
     faceLine: spline(leaned(round([[templeMm, 18]]))),
-    longFaceLine: spline(leaned(round([[form.skullMm - 0.6, 54], [form.skullMm, 36], [templeMm, 18]]))),
+    longFaceLine: spline(leaned(round([[highMm - 0.6, 54], [highMm, 36], [blend(highMm, form.cheekMm, 0.6), 18]]))),
     whole: closedSpline(leaned([[0, 113], ...crown, ...side, [0, chinV], ...mirrored([...crown, ...side])])),
     halfWidthAt,
     templeMm,

@@ -20,7 +20,7 @@ export function hairBehind(face: Face, seed: number): Layers {
     case 'long': return fallingBack(head, longFall);
     case 'tied': return bun(draw);
     case 'curls': return curlsBack(head, draw);
-    case 'locs': return locsBack(head);
+    case 'locs': return locsBack(head, draw);
     default: return [];
   }
 }

@@ -6,11 +6,17 @@ import { drawnCurve, stroked, type Layers } from '../shape.ts';
 import { blend, between, type Spot, type Spots } from '../spot.ts';
 import { hairline, mass, outerEdge, type HairHead } from './hairHead.ts';
 
-export function locsBack({ skull }: HairHead): Layers {
+export function locsBack({ skull, cheek }: HairHead, draw: Draw): Layers {
   const edge = spline([
-    [-skull + 6, -84], [-skull - 8, -60], [-skull - 9, 30], [-62, 104], [0, 119], [62, 104], [skull + 9, 30], [skull + 8, -60], [skull - 6, -84],
+    [-cheek + 8, -58], [-skull - 8, -50], [-skull - 9, 30], [-53, 105], [0, 119], [53, 105], [skull + 9, 30], [skull + 8, -50], [cheek - 8, -58],
   ]);
-  return [mass(closedPath(edge))];
+  const behind = ([-1, 1] as const).flatMap((hand) =>
+    [-5, 0, 5].flatMap((out): Layers => {
+      const u = cheek - 5 + out;
+      return loc([[hand * (u + 3), 10], [hand * (u + 2), -50], [hand * (u - 1), -98 - 10 * draw()]], 8, draw);
+    }),
+  );
+  return [mass(closedPath(edge)), ...behind];
 }
 
 /** Locs fall from a parting off the middle: the hindmost lie outermost and are drawn first. */
