@@ -6,7 +6,8 @@ import { defaultForm } from './form.ts';
 import { mapBrow, type Landmarks } from './landmarks.ts';
 import { roundedMarks } from './readAgain.ts';
 
-const rollDeg = 1.5;
+/** The client's right side is the higher one in the picture: the roll hides the lower right brow. */
+const rollDeg = -1.5;
 
 /** An invented face: nose base 5 mm to the client's left, right brow 1.8 mm lower at the arch, small natural differences elsewhere. */
 function leaningLandmarks(): Landmarks {
@@ -46,6 +47,6 @@ const face: Face = {
 
 /**
  * The demonstration of "The midline when the nose leans". Glabella and nasion stay within 0.3 mm of the true midline;
- * nose wings and subnasale carry the lean. The true midline of this invented face passes the origin, rolled 1.5° clockwise.
+ * nose wings and subnasale carry the lean. The true midline of this invented face passes the origin, rolled by -1.5°.
  */
 export const leaningNoseFace = { face, markSet, truth: { rollDeg, leanMm: 5, archHeightDifferenceMm: 1.8 } } as const;

@@ -5,7 +5,7 @@ import { drawNorm, practiceNorms } from './practiceNorms.ts';
 /** 0 symmetric (right answer: change nothing); 1 one brow higher; 2 also roll, tilt and size; 3 also a leaning nose. */
 export type PracticeLevel = 0 | 1 | 2 | 3;
 
-/** What was done to the symmetric face. Differences are left minus right; lean and roll towards the client's left are positive. */
+/** What was done to the symmetric face. Differences are left minus right. Lean: nose base towards the client's left. Roll: the client's left side higher. */
 export type Disturbance = Readonly<{
   heightDifferenceMm: number;
   browTiltDeg: number;

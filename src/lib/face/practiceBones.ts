@@ -33,7 +33,7 @@ function eyeSpacing(draw: Draw): Readonly<{ pupilDistanceMm: number; intercantha
 
 /**
  * A brow for these bones. Upper margin above the inner-corner plane rises with age at the front, hardly at the arch: 15.7 mm at the inner
- * corner at 20 to 30 years, 19.1 at 50 to 60; 21.3 and 22.4 over the outer corner (a 2009 study of brow position; read for the design, not again here).
+ * corner at 20 to 30 years, 19.1 at 50 to 60; 21.3 and 22.4 over the outer corner (Matros, Garcia & Yaremchuk 2009; the spreads are assumed).
  */
 export function practiceBrowPlan(draw: Draw, age: number): BrowPlan {
   const shared = drawNormal(draw);

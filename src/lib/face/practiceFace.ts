@@ -1,5 +1,7 @@
 import { drawFrom, seedFrom } from '../quantities/seed.ts';
+import { budgetMm, differenceUncertaintyMm, smallestRealDifferenceMm } from '../mapping/budget.ts';
 import type { MarkSet } from '../mapping/markSet.ts';
+import { mappingValues } from '../mapping/values.ts';
 import { landmarksFrom } from './bones.ts';
 import { plannedBrow } from './browPlan.ts';
 import { disturbanceFor, disturbedBrow, type PracticeLevel } from './disturbance.ts';
@@ -30,12 +32,18 @@ export function practiceFace(seed: number, level: PracticeLevel): PracticeFace {
   return { face, markSet: faceMarks(landmarks, disturbance.rollDeg), truth, solvable: isSettled(disturbance.heightDifferenceMm) };
 }
 
-/**
- * Smallest real height difference for one reading a side at a technical error of 0.3 mm, and the standard uncertainty behind it
- * (k = 1.96; the example budget of pencil line, caliper and thread).
- */
-const smallestRealMm = 1.01;
-const uncertaintyMm = 0.51;
+/** One careful reading a side with the site's example budget: pencil line, caliper, thread. */
+const oneReading = {
+  temMm: mappingValues['example-error-mm'],
+  readings: 1,
+  budgetMm: budgetMm([
+    { halfWidthMm: mappingValues['pencil-half-width-mm'] },
+    { halfWidthMm: mappingValues['caliper-half-width-mm'] },
+    { halfWidthMm: mappingValues['thread-half-width-mm'] },
+  ]),
+} as const;
+const smallestRealMm = smallestRealDifferenceMm(oneReading, mappingValues['factor-95']);
+const uncertaintyMm = differenceUncertaintyMm(oneReading);
 
 /** False when the true difference lies within one standard uncertainty of the smallest real difference: a careful reader may answer either way. */
 function isSettled(heightDifferenceMm: number): boolean {

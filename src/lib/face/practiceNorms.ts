@@ -1,3 +1,4 @@
+import { mappingValues } from '../mapping/values.ts';
 import { drawNormalWithin, drawOne, type Draw } from '../quantities/seed.ts';
 
 /** A normal distribution inside limits: what a practice face's measure is drawn from. */
@@ -17,11 +18,11 @@ const intercanthalCohortsMm: readonly [Norm, ...Norm[]] = [
   { mean: 31.2, sd: 1.5, lo: 25, hi: 40 },
 ];
 
-/** The site's practice spreads. Only the cohorts above were read at their source; the others are assumed or counted for this design. */
+/** The site's practice spreads. Only the cohorts above and the pupils' mean are published; the others are assumed. */
 export const practiceNorms = {
-  /** Assumed: between 63.6 and 68.1 mm (women and men, n = 300) and smaller faces. */
-  pupilDistanceMm: { mean: 63, sd: 3.5, lo: 54, hi: 73 },
-  /** Between the lower front marks. Computed: own counting on an open landmark set. */
+  /** Mean: Dodgson 2004. Spread assumed. */
+  pupilDistanceMm: { mean: mappingValues['pupils-apart-mm'], sd: 3.5, lo: 54, hi: 73 },
+  /** Between the lower front marks. */
   frontGapMm: { mean: 28, sd: 3.4, lo: 19, hi: 38 },
   frontThicknessMm: { mean: 7.3, sd: 1.2, lo: 4.2, hi: 10.5 },
   archThicknessMm: { mean: 6.5, sd: 1.2, lo: 3.4, hi: 9.8 },

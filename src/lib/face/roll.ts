@@ -1,10 +1,10 @@
 import type { PointMm } from '../geometry/point.ts';
 import type { Spot } from './draw/spot.ts';
 
-/** Turns a spot about the origin: positive rolls the head clockwise in the picture (towards the client's left). */
+/** Turns a spot about the origin. Positive: the client's left side comes higher, the top of the head leans to the client's right. */
 export function rolled([x, y]: Spot, rollDeg: number): Spot {
   const angle = (rollDeg * Math.PI) / 180;
-  return [x * Math.cos(angle) + y * Math.sin(angle), y * Math.cos(angle) - x * Math.sin(angle)];
+  return [x * Math.cos(angle) - y * Math.sin(angle), y * Math.cos(angle) + x * Math.sin(angle)];
 }
 
 export function rolledPoint(spot: Spot, rollDeg: number): PointMm {

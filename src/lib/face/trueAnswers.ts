@@ -4,7 +4,7 @@ import type { Face } from './face.ts';
 
 /** The answer key of a practice face: how it was built, not what a method makes of it. */
 export type TrueAnswers = Readonly<{
-  /** Head roll in the picture, clockwise positive. */
+  /** Head roll in the picture; positive: the client's left side is the higher one. */
   rollDeg: number;
   /** Where the true midline crosses the mean height of the brow marks, picture frame. */
   midlineXAtBrowMm: number;
@@ -21,7 +21,7 @@ export type TrueAnswers = Readonly<{
   changeNothing: boolean;
 }>;
 
-/** Reads the key off a face's own landmarks. The midline is x = 0 of the upright face, so in the picture x = y tan(roll). */
+/** Reads the key off a face's own landmarks. The midline is x = 0 of the upright face, so in the picture x = -y tan(roll). */
 export function trueAnswers({ landmarks: { right, left, middle }, rollDeg }: Face, done: Disturbance): TrueAnswers {
   const difference = (mark: BrowMark): number => left[mark][1] - right[mark][1];
   const heights = browMarks.flatMap((mark) => [right[mark][1], left[mark][1]]);
@@ -30,8 +30,8 @@ export function trueAnswers({ landmarks: { right, left, middle }, rollDeg }: Fac
   const differences = browMarks.map(difference);
   return {
     rollDeg,
-    // On the midline at face height v the picture shows (v sin, v cos).
-    midlineXAtBrowMm: meanHeight * Math.sin(angle),
+    // On the midline at face height v the picture shows (-v sin, v cos).
+    midlineXAtBrowMm: -meanHeight * Math.sin(angle) + 0,
     browHeightMm: meanHeight * Math.cos(angle),
     leanMm: middle.subnasale[0],
     browHeightDifferenceMm: differences.reduce((sum, d) => sum + d, 0) / differences.length,

@@ -58,8 +58,8 @@ describe('marks and landmarks', () => {
     }
   });
 
-  it('[hand] a clockwise roll of 90° sends "up" to the picture’s right', () => {
-    const { singles } = faceMarks(defaultFace.landmarks, 90);
+  it('[hand] a roll of -90° sends "up" to the picture’s right', () => {
+    const { singles } = faceMarks(defaultFace.landmarks, -90);
     expect(singles.glabella.xMm).toBeCloseTo(14, 9);
     expect(singles.glabella.yMm).toBeCloseTo(0, 9);
   });

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PracticeLevel } from '../../../src/lib/face/disturbance.ts';
+import { fitMidline } from '../../../src/lib/mapping/midline.ts';
+import { rollDeg } from '../../../src/lib/mapping/roll.ts';
 import { browMarks } from '../../../src/lib/mapping/markSet.ts';
 import { practiceFace, type PracticeFace } from '../../../src/lib/face/practiceFace.ts';
 import { readAgain } from '../../../src/lib/face/readAgain.ts';
@@ -104,12 +106,23 @@ describe('levels add only what they say', () => {
 describe('the marks of every practice face', () => {
   it('[property] the answer key agrees with the marks in the picture', () => {
     for (const { markSet, truth } of many.slice(0, 300)) {
-      const slope = Math.tan((truth.rollDeg * Math.PI) / 180);
+      const slope = -Math.tan((truth.rollDeg * Math.PI) / 180);
       expect(truth.midlineXAtBrowMm).toBeCloseTo(truth.browHeightMm * slope, 9);
       // Nasion, glabella and chin lie on the true midline.
       for (const name of ['glabella', 'nasion', 'chin'] as const) {
         expect(markSet.singles[name].xMm).toBeCloseTo(markSet.singles[name].yMm * slope, 9);
       }
+    }
+  });
+
+  it('[library] the midline fitted through the eye pairs, without the nose, is the true one', () => {
+    for (const { markSet, truth } of many.slice(0, 100)) {
+      const { innerCorner, outerCorner, pupil } = markSet.pairs;
+      const fit = fitMidline([innerCorner, outerCorner, pupil]);
+      if (!fit.ok) throw new Error('three symmetric pairs fix a midline');
+      expect(rollDeg(fit.line)).toBeCloseTo(truth.rollDeg, 6);
+      const { normal, offsetMm } = fit.line;
+      expect((offsetMm - normal.y * truth.browHeightMm) / normal.x).toBeCloseTo(truth.midlineXAtBrowMm, 6);
     }
   });
 
@@ -138,10 +151,12 @@ describe('the marks of every practice face', () => {
     for (const seed of seeds.slice(0, 20)) expect(practiceFace(seed, 3)).toEqual(practiceFace(seed, 3));
   });
 
-  it('[hand] not solvable within one uncertainty (0.51 mm) of the smallest real difference (1.01 mm)', () => {
+  it('[hand] not solvable within one standard uncertainty of the smallest real difference', () => {
+    // u = √(2(0.3² + (0.25² + 0.05² + 0.25²)/3)) = 0.515; 1.96 u = 1.009.
+    const u = Math.sqrt(2 * (0.09 + 0.1275 / 3));
     for (const { truth, solvable } of many) {
       const size = Math.abs(truth.browHeightDifferenceMm);
-      expect(solvable).toBe(size < 0.5 || size > 1.52);
+      expect(solvable).toBe(size < 0.96 * u || size > 2.96 * u);
     }
   });
 

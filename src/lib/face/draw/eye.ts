@@ -1,6 +1,7 @@
 import { drawFrom, seedFrom, type Draw } from '../../quantities/seed.ts';
 import type { Side } from '../../mapping/markSet.ts';
 import type { Face } from '../face.ts';
+import { mappingValues } from '../../mapping/values.ts';
 import { outward } from '../landmarks.ts';
 import type { Detail } from './brow/brows.ts';
 import { reversed, type Curve, type Piece } from './curve.ts';
@@ -8,8 +9,8 @@ import { circlePath, closedPath, type Path, type Step } from './path.ts';
 import { drawnCurve, drawnLine, filled, stroked, type Layer, type Layers } from './shape.ts';
 import { blend, type Spot, type Spots } from './spot.ts';
 
-/** Half the mean visible iris width, 11.7 mm (Rüfer, Schröder & Erb 2005: 11.71 ± 0.42, n = 390). */
-export const irisRadiusMm = 5.85;
+/** Half the mean visible iris width (Rüfer, Schröder & Erb 2005). */
+export const irisRadiusMm = mappingValues['iris-width-mm'] / 2;
 
 /** One eye's opening, on its own side (u outwards). */
 export type EyeOpening = Readonly<{ inner: Spot; outer: Spot; pupil: Spot; upperV: number; upper: Curve; lower: Curve }>;
