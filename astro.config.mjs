@@ -6,6 +6,7 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { house } from './src/build/house.ts';
+import { plainImports } from './src/build/plainImports.ts';
 import { scriptHash } from './src/build/scriptHash.ts';
 import { themeScript } from './src/build/themeScript.ts';
 
@@ -24,6 +25,25 @@ export default defineConfig({
     processor: unified({ remarkPlugins: [remarkMath], rehypePlugins: [[rehypeKatex, { output: 'mathml', strict: 'error' }]] }),
   },
   integrations: [preact(), mdx(), sitemap(), house()],
+  vite: {
+    plugins: [plainImports()],
+    build: {
+      rolldownOptions: {
+        output: {
+          // One chunk for what every island shares: fewer requests, and the parts compress better together.
+          codeSplitting: {
+            groups: [
+              { name: 'fetch', test: /vite\/preload-helper/, priority: 2 },
+              {
+                name: 'base',
+                test: /node_modules\/preact\/(dist|hooks|jsx-runtime)|@astrojs\/preact\/dist\/(client|static-html)\.js|quantities\/decimal\.ts|src\/words\/(number|marks)\.ts|src\/lib\/mapping\/(values|budget|band|familyWise|markSet)\.ts|quantities\/(normal|interval)\.ts|components\/site\/(Icon\.tsx|iconPaths)/,
+              },
+            ],
+          },
+        },
+      },
+    },
+  },
   security: {
     csp: {
       directives: [

@@ -18,7 +18,7 @@ export function KeptReading({ state }: Readonly<{ state: MidlineAndSidesState }>
   const change = kept && changeSince(kept, state);
   return (
     <section class="kept">
-      <h3>Compare with a second reading</h3>
+      <h2>Compare with a second reading</h2>
       <p class="plain small quiet">Keep this reading, then mark the face again, or change how it was taken. What moved is shown here. It is forgotten when you leave the page.</p>
       <div class="btns no-print">
         <button class="btn line" type="button" onClick={() => setKept(state)}><Icon name="save" /> {kept ? 'Keep this one instead' : 'Keep this reading'}</button>

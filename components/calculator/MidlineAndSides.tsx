@@ -5,12 +5,9 @@ import { MidlineOverlay } from '#components/pictures/MidlineOverlay.tsx';
 import { browMarkWords, capital, facePairWords, faceSingleWords, poseWords, postureWords, skinWords } from '#words/marks.ts';
 import { judgedWords, levelWords, midlineSays, takenCaution } from '#words/midline.ts';
 import type { ComponentChildren } from 'preact';
-import { DifferenceTable } from './DifferenceTable.tsx';
-import { KeptReading } from './KeptReading.tsx';
-import { Legend } from './Legend.tsx';
+import { LaterTables } from './LaterTables.tsx';
 import { midlineView } from './midlineView.ts';
-import { type Face, Shell } from './Shell.tsx';
-import { TrustTable } from './TrustTable.tsx';
+import { type CalculatorFace, Shell } from './Shell.tsx';
 
 type Option = Readonly<{ key: MarkKey; label: string }>;
 const inGroup = (group: 'pair' | 'single' | 'brow'): readonly Option[] =>
@@ -23,7 +20,7 @@ const inGroup = (group: 'pair' | 'single' | 'brow'): readonly Option[] =>
       ),
     }));
 
-const face: Face<MidlineAndSidesState, FaceReading | NoFaceReading> = {
+const face: CalculatorFace<MidlineAndSidesState, FaceReading | NoFaceReading> = {
   calculator: midlineAndSides,
   labels: {
     level: { label: 'Level is', options: levelWords },
@@ -47,20 +44,24 @@ const face: Face<MidlineAndSidesState, FaceReading | NoFaceReading> = {
   draw: (state, reading) => <MidlineOverlay points={state} reading={reading} />,
   says: midlineSays,
   caution: takenCaution,
-  legend: <Legend />,
-  tables: (reading, state) => (
-    <>
-      {reading.ok && <DifferenceTable reading={reading} />}
-      {reading.ok && <TrustTable reading={reading} />}
-      <KeptReading state={state} />
-    </>
-  ),
 };
 
-/** Midline and sides: the island. The still face comes in as children, drawn at build. */
-export function MidlineAndSides({ id = 'midline', open = false, children }: Readonly<{ id?: string; open?: boolean; children?: ComponentChildren }>) {
+/** How the tables come: built in, on the calculator's own page, or fetched when a lesson's reader opens them. */
+export type Tables = (props: Readonly<{ reading: FaceReading | NoFaceReading; state: MidlineAndSidesState }>) => ComponentChildren;
+
+type Props = Readonly<{ id?: string; tables?: Tables; legend?: ComponentChildren; children?: ComponentChildren }>;
+
+/** Midline and sides as a lesson's island. The still face comes in as children, drawn at build. */
+export function MidlineAndSides({ id = 'midline', tables: Built, legend, children }: Props) {
   return (
-    <Shell face={face} id={id} open={open} address="/calculators/midline-and-sides/">
+    <Shell
+      face={face}
+      id={id}
+      open={Built !== undefined}
+      legend={legend}
+      address="/calculators/midline-and-sides/"
+      tables={(reading, state, isOpen) => (Built ? <Built reading={reading} state={state} /> : <LaterTables reading={reading} state={state} isOpen={isOpen} />)}
+    >
       {children}
     </Shell>
   );

@@ -8,10 +8,10 @@ import { Frame } from './Frame.tsx';
 import { MarkPanel } from './MarkPanel.tsx';
 import { MarkStage, type View } from './MarkStage.tsx';
 import { NumberBox } from './NumberBox.tsx';
-import { type Desk, isPoint, rounded, useCalculator } from './useCalculator.ts';
+import { isPoint, rounded, useCalculator } from './useCalculator.ts';
 
 /** What a calculator adds to the shell: its words and its drawing. Fields, limits and addresses come from its spec. */
-export type Face<S extends State, R> = Readonly<{
+export type CalculatorFace<S extends State, R> = Readonly<{
   calculator: Calculator<S, R>;
   labels: Readonly<Record<string, Readonly<{ label: string; hint?: string; options?: Readonly<Record<string, string>> }>>>;
   /** Fields shown beside the picture, and those folded away under a heading. */
@@ -24,20 +24,17 @@ export type Face<S extends State, R> = Readonly<{
   draw: (state: S, result: R) => ComponentChildren;
   says: (result: R, state: S) => Readonly<{ answer: string; doubt: string }>;
   caution: (state: S) => string | undefined;
-  /** Key to the drawing. */
-  legend: ComponentChildren;
-  /** Tables that say the same as the drawing. */
-  tables: (result: R, state: S, desk: Desk<S, R>) => ComponentChildren;
 }>;
 
-type Props<S extends State, R> = Readonly<{ face: Face<S, R>; id: string; address: string; /** The tables stand open: on the calculator's own page. */ open: boolean; /** The still picture under the marks. */ children?: ComponentChildren }>;
+type Props<S extends State, R> = Readonly<{ face: CalculatorFace<S, R>; id: string; address: string; /** The tables stand open from the start. */ open: boolean; /** Tables that say the same as the drawing. */ tables: (result: R, state: S, isOpen: boolean) => ComponentChildren; /** The key to the drawing, and the still picture under the marks: both made at build. */ legend?: ComponentChildren; children?: ComponentChildren }>;
 
 /** A calculator with movable marks: picture, fields, sentence, tables, from one state. */
-export function Shell<S extends State, R>({ face, id, address, open, children }: Props<S, R>) {
+export function Shell<S extends State, R>({ face, id, address, open, tables, legend, children }: Props<S, R>) {
   const { calculator, labels, marks } = face;
   const desk = useCalculator(calculator);
   const { state, result } = desk;
   const [active, setActive] = useState<keyof S & string>(face.firstMark);
+  const [isOpen, setIsOpen] = useState(open);
   const listed = marks.flatMap((group) => group.marks);
   const nameOf = (key: string) => listed.find((mark) => mark.key === key)?.label ?? labels[key]?.label ?? key;
   const named = (key: string) => listed.find((mark) => mark.key === key)?.key;
@@ -78,7 +75,7 @@ export function Shell<S extends State, R>({ face, id, address, open, children }:
           {face.draw(state, result)}
         </MarkStage>
       </div>
-      {face.legend}
+      {legend}
     </>
   );
   const side = (
@@ -102,9 +99,9 @@ export function Shell<S extends State, R>({ face, id, address, open, children }:
   );
   return (
     <Frame tall desk={desk} id={id} address={address} nameOf={nameOf} picture={picture} side={side} says={face.says(result, state)} caution={face.caution(state)}>
-      <details class="fold numbers" open={open}>
+      <details class="fold numbers" open={open} onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}>
         <summary>All the numbers</summary>
-        <div class="tables">{face.tables(result, state, desk)}</div>
+        <div class="tables">{tables(result, state, isOpen)}</div>
       </details>
     </Frame>
   );

@@ -1,0 +1,18 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Tables } from './MidlineAndSides.tsx';
+
+type Props = Parameters<Tables>[0] & Readonly<{ isOpen: boolean }>;
+
+/** The tables of a lesson's figure: fetched at the first opening, so that the lesson itself stays small. */
+export function LaterTables({ isOpen, ...shown }: Props) {
+  const [loaded, setLoaded] = useState<Readonly<{ Tables: Tables }> | 'failed' | undefined>();
+  useEffect(() => {
+    if (!isOpen || loaded) return;
+    import('./MidlineTables.tsx').then(
+      ({ MidlineTables }) => setLoaded({ Tables: MidlineTables }),
+      () => setLoaded('failed'),
+    );
+  }, [isOpen, loaded]);
+  if (loaded === 'failed') return <p class="plain">The tables could not be fetched. The calculator’s own page has them: <a href="/calculators/midline-and-sides/">Midline and sides</a>.</p>;
+  return loaded ? <loaded.Tables {...shown} /> : null;
+}
