@@ -44,6 +44,7 @@ export default function MixedSet() {
   const [beads, setBeads] = useState<readonly BeadState[]>([]);
   const [round, setRound] = useState(0);
   const hasBegun = useRef(false);
+  const end = useRef<HTMLDivElement>(null);
 
   useEffect(() => {
     let stop: (() => void) | undefined;
@@ -61,7 +62,10 @@ export default function MixedSet() {
     return () => stop?.();
   }, [round]);
 
+  useEffect(() => end.current?.focus(), [at === setLength]);
+
   const next = () => {
+    hasBegun.current = true;
     setAt(at + 1);
     setBeads((before) => (before.length > at ? before : [...before, 'none']));
     scrollTo(0, 0);
@@ -88,10 +92,10 @@ export default function MixedSet() {
           key={`${round} ${at} ${item.id} ${item.index}`}
           at="mixed"
           level={2}
-          inSet={{ index: item.index, rung: item.rung, onDone: (bead) => setBeads((before) => (before.length > at ? before : [...before, bead])), onNext: next }}
+          inSet={{ index: item.index, isFirst: at === 0 && round === 0, rung: item.rung, onDone: (bead) => setBeads((before) => (before.length > at ? before : [...before, bead])), onNext: next }}
         />
       ) : (
-        <div class="set-end" role="status">
+        <div class="set-end" ref={end} tabIndex={-1}>
           <p class="set-done plain">{setDone(right, setLength)}</p>
           <button class="btn" type="button" onClick={again}>{practiceWords.newSet}</button>
         </div>

@@ -17,5 +17,5 @@ export type ProblemSettings = Readonly<{
   /** The practice page's own problem: reads ?seed=, remembers the rung, counts a set on beads. */
   main?: boolean;
   /** A set of mixed skills decides these: which item, on which rung, and what happens after it. */
-  inSet?: Readonly<{ index: number; rung: Rung; onDone: (bead: BeadState) => void; onNext: () => void }>;
+  inSet?: Readonly<{ index: number; isFirst: boolean; rung: Rung; onDone: (bead: BeadState) => void; onNext: () => void }>;
 }>;

@@ -15,16 +15,18 @@ const tell = (kept: Kept) => {
 };
 channel?.addEventListener('message', () => void store.load().then(tell));
 
+/** What is kept at this moment. */
+export const keptNow = (): Promise<Kept> => (loaded ??= store.load());
+
 /** Calls back now and whenever this tab or another one adds something. Returns the way to stop. */
 export function onKept(listener: (kept: Kept) => void): () => void {
   listeners.add(listener);
-  loaded ??= store.load();
-  void loaded.then((kept) => listeners.has(listener) && listener(kept));
+  void keptNow().then((kept) => listeners.has(listener) && listener(kept));
   return () => listeners.delete(listener);
 }
 
 async function change(how: () => Promise<Kept>): Promise<Kept> {
-  await (loaded ??= store.load());
+  await keptNow();
   const kept = await how();
   loaded = Promise.resolve(kept);
   channel?.postMessage('changed');

@@ -1,0 +1,172 @@
+import { itemSeed, readSeed } from '#lib/practice/itemSeed.ts';
+import { stepsShown, type Rung } from '#lib/practice/ladder.ts';
+import { mark, type Marked } from '#lib/practice/marking.ts';
+import { readDecimal } from '#lib/quantities/decimal.ts';
+import { daysBetween } from '#lib/quantities/isoDay.ts';
+import { fixed } from '#words/number.ts';
+import { practiceWords, refusedNumber, reviewWords, type BeadState } from '#words/practice.ts';
+import { tied } from '#words/skills/say.ts';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Bound, ProblemSettings } from './bound.ts';
+
+export const setLength = 6;
+
+type Judged = Readonly<{ reply: number | string; inWords: string; marked: Marked }>;
+/** What one item has gone through; a new item starts from `fresh`. */
+type Attempt = Readonly<{
+  text: string;
+  error?: string;
+  judged?: Judged;
+  tries: number;
+  firstCredit: number;
+  slip?: string;
+  hints: number;
+  isOpen: boolean;
+  isKept: boolean;
+  review: string;
+}>;
+const fresh: Attempt = { text: '', tries: 0, firstCredit: 0, hints: 0, isOpen: false, isKept: false, review: '' };
+
+/** Storage and the day live in the browser only and are loaded when they are first needed. */
+const loadKeeping = async () => {
+  const [{ keepAnswer, keptNow, onKept, today }, { standingIn }] = await Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts')]);
+  return { keepAnswer, keptNow, onKept, today, standingIn };
+};
+
+/**
+ * Everything a problem remembers and does. The first render depends on the settings alone; address and storage are read
+ * after it, and only for an untouched problem, so that nothing changes under the learner's hands.
+ */
+export function useProblem<G>({ skill, words, main = false, inSet }: Bound<G> & ProblemSettings) {
+  const [index, setIndex] = useState(inSet?.index ?? 0);
+  const [asked, setAsked] = useState<number | undefined>();
+  const [rung, setRung] = useState<Rung>(inSet?.rung ?? (main ? 'last-blank' : 'bare'));
+  const [attempt, setAttempt] = useState(fresh);
+  const [beads, setBeads] = useState<readonly BeadState[]>([]);
+  const [notice, setNotice] = useState('');
+  const heading = useRef<HTMLHeadingElement>(null);
+  const field = useRef<HTMLInputElement>(null);
+  const isTouched = useRef(false);
+  const change = (part: Partial<Attempt>) => {
+    isTouched.current = true;
+    setAttempt((before) => ({ ...before, ...part }));
+  };
+
+  const seed = asked ?? itemSeed(inSet ? 'mixed' : 'practice', '', skill.id, index);
+  const dealt = useMemo(() => {
+    const given = skill.given(seed);
+    return {
+      given,
+      answer: skill.answer(given),
+      slips: skill.slips.map(({ id, value, credit }) => ({ id, credit, value: value(given) })),
+      steps: skill.steps(given).map(({ id, values }) => ({ hint: words.steps[id]?.hint ?? '', done: tied(words.steps[id]?.done(values) ?? '') })),
+    };
+  }, [skill, words, seed]);
+  const { given, answer, slips, steps } = dealt;
+  const unit = answer.kind === 'number' ? answer.unit : '';
+  const shown = stepsShown(rung, steps.length);
+
+  useEffect(() => {
+    if (inSet && !inSet.isFirst) heading.current?.focus();
+    if (!main) return undefined;
+    const wanted = readSeed(new URLSearchParams(location.search).get('seed'));
+    if (wanted !== undefined) setAsked(wanted);
+    let stop: (() => void) | undefined;
+    void loadKeeping().then(({ onKept, standingIn }) => {
+      stop = onKept(({ progress, newer }) => {
+        if (newer) setNotice(practiceWords.newer);
+        const standing = standingIn(progress, skill.id);
+        if (isTouched.current || standing.done === 0) return;
+        isTouched.current = true;
+        setRung(standing.rung);
+        setIndex(standing.done);
+      });
+    });
+    return () => stop?.();
+  }, []);
+
+  async function keep(solved: boolean, { firstCredit: credit, tries, hints, slip, isKept }: Attempt) {
+    if (isKept) return;
+    change({ isKept: true });
+    const bead = !solved ? 'none' : credit === 1 && hints === 0 ? 'full' : 'half';
+    inSet?.onDone(bead);
+    if (main) setBeads((before) => [...(before.length >= setLength ? [] : before), bead]);
+    const { keepAnswer, today, standingIn } = await loadKeeping();
+    const day = today();
+    const kept = await keepAnswer({ skill: skill.id, seed, day, atMs: Date.now(), rung, credit, tries, hints, solved, ...(slip ? { slip } : {}) });
+    const next = standingIn(kept.progress, skill.id).review;
+    change({ review: next ? reviewWords(daysBetween(day, next.due)) : '' });
+    setNotice(kept.newer ? practiceWords.newer : kept.kind === 'memory' ? practiceWords.notSaved : '');
+  }
+
+  /** The reply as a value, or what is wrong with what was typed. */
+  function read(): Readonly<{ reply: number | string } | { error: string }> {
+    if (answer.kind === 'choice') return attempt.text === '' ? { error: practiceWords.choose } : { reply: attempt.text };
+    const number = readDecimal(attempt.text, unit);
+    return number.ok ? { reply: number.value } : { error: refusedNumber(number.reason, unit) };
+  }
+
+  function inWords(reply: number | string): string {
+    if (typeof reply === 'string') return words.option(reply, given);
+    return `${reply === Number(reply.toFixed(1)) ? fixed(reply) : String(reply).replace('-', '−')} ${unit}`;
+  }
+
+  function check() {
+    const typed = read();
+    if ('error' in typed) {
+      change({ error: typed.error });
+      field.current?.focus();
+      return;
+    }
+    const marked = mark(answer, slips, typed.reply);
+    const { error: _, ...before } = attempt;
+    const slip = before.slip ?? (marked.right ? undefined : marked.slipId);
+    const next: Attempt = {
+      ...before,
+      judged: { reply: typed.reply, inWords: inWords(typed.reply), marked },
+      tries: before.tries + 1,
+      firstCredit: before.tries === 0 && !before.isKept ? marked.credit : before.firstCredit,
+      ...(slip ? { slip } : {}),
+    };
+    isTouched.current = true;
+    setAttempt(next);
+    if (marked.right) void keep(true, next);
+  }
+
+  function tryAgain() {
+    setAttempt(({ judged: _, ...before }) => before);
+    field.current?.focus();
+  }
+
+  function setText(text: string) {
+    isTouched.current = true;
+    setAttempt(({ error: _, ...before }) => ({ ...before, text }));
+  }
+
+  /** Opening the worked answer before being right ends the item: it counts as not solved. */
+  function openWorked(isOpen: boolean) {
+    if (isOpen === attempt.isOpen) return;
+    change({ isOpen });
+    if (isOpen && !attempt.judged?.marked.right && shown < steps.length) void keep(false, attempt);
+  }
+
+  async function newNumbers() {
+    isTouched.current = true;
+    if (attempt.tries > 0) await keep(attempt.judged?.marked.right === true, attempt);
+    if (inSet) {
+      inSet.onNext();
+      return;
+    }
+    if (rung === 'worked') setRung('last-blank');
+    else if (main && (attempt.isKept || attempt.tries > 0)) {
+      const { keptNow, standingIn } = await loadKeeping();
+      setRung(standingIn((await keptNow()).progress, skill.id).rung);
+    }
+    setAsked(undefined);
+    setIndex(index + 1);
+    setAttempt(fresh);
+    heading.current?.focus();
+  }
+
+  return { ...dealt, seed, unit, rung, shown, attempt, beads, notice, heading, field, change, setRung, setText, check, tryAgain, openWorked, newNumbers };
+}
