@@ -20,3 +20,8 @@ export { compareSides, decomposeBrows } from './mapping/sides.ts';
 export { technicalError, repeatabilityMm } from './mapping/technicalError.ts';
 export { budgetMm, markUncertaintyMm, readingsNeeded, smallestRealDifferenceMm } from './mapping/budget.ts';
 export { falseAlarmRate, familyCoverageFactor } from './mapping/familyWise.ts';
+
+export { practiceFace, type PracticeFace } from './face/practiceFace.ts';
+export { readAgain } from './face/readAgain.ts';
+export { leaningNoseFace } from './face/demonstration.ts';
+export { drawFace, type FacePicture } from './face/draw/drawFace.ts';

@@ -27,6 +27,8 @@ export type Form = Readonly<{
   eyeRoundness: number;
   /** Highest point of the upper lid: -1 towards the nose, 1 outwards. */
   lidPeak: number;
+  /** 0 light to 1 dark. */
+  irisTone: number;
   bridgeWidthMm: number;
   skullMm: number;
   cheekMm: number;
@@ -62,6 +64,7 @@ export const defaultForm: Form = {
   eyeOpening: 1,
   eyeRoundness: 0,
   lidPeak: 0,
+  irisTone: 0.8,
   bridgeWidthMm: 15,
   skullMm: 73,
   cheekMm: 67,

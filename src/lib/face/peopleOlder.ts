@@ -5,7 +5,7 @@ import type { PersonPlan } from './people.ts';
 export const olderPeople: readonly PersonPlan[] = [
   {
     bones: { pupilDistanceMm: 61, intercanthalMm: 31.2, eyeWidthMm: 29.5, noseWidthMm: 31, noseDropMm: 40, chinDropMm: 110 },
-    form: { bridgeWidthMm: 14, skullMm: 69, cheekMm: 64, jawMm: 51, chinHalfWidthMm: 17, hair: 'long', hairTone: 0.05, lid: 'hooded', age: 0.85, upperLipMm: 4.6, lowerLipMm: 6.4, mouthV: -70 },
+    form: { bridgeWidthMm: 14, skullMm: 69, cheekMm: 64, jawMm: 51, chinHalfWidthMm: 17, hair: 'long', hairTone: 0.05, lid: 'hooded', age: 0.85, irisTone: 0.2, upperLipMm: 4.6, lowerLipMm: 6.4, mouthV: -70 },
     browHair: { count: 150, gaps: 0.6, sparseTail: 0.6 }, brow: { front: 14, ...flatBrow, frontLowerV: 10.4, archTopV: 18.6, tailV: 12 }, skin: { L: 76, a: 9, b: 15 },
   },
   {
@@ -25,17 +25,17 @@ export const olderPeople: readonly PersonPlan[] = [
   },
   {
     bones: { pupilDistanceMm: 61, intercanthalMm: 33, eyeWidthMm: 28.5, noseWidthMm: 33, chinDropMm: 107 },
-    form: { skullMm: 70, cheekMm: 65, jawMm: 50, chinHalfWidthMm: 16, hair: 'bob', hairTone: 0.06, lid: 'hooded', age: 1, glasses: true, upperLipMm: 3.8, lowerLipMm: 5.6 },
+    form: { skullMm: 70, cheekMm: 65, jawMm: 50, chinHalfWidthMm: 16, hair: 'bob', hairTone: 0.06, lid: 'hooded', age: 1, glasses: true, irisTone: 0.5, upperLipMm: 3.8, lowerLipMm: 5.6 },
     browHair: { count: 125, gaps: 0.8, sparseTail: 0.7 }, brow: { front: 14.6, ...flatBrow, frontLowerV: 9.6, archTopV: 17.8, tailV: 11.2 }, rightMoved: { outMm: 0.6, upMm: -0.9 }, skin: { L: 66, a: 6, b: 19 },
   },
   {
     bones: { pupilDistanceMm: 64, intercanthalMm: 33.5, eyeWidthMm: 30, noseWidthMm: 34.5, noseLeanMm: 4, chinShiftMm: 1.2 },
-    form: { cheekMm: 66, jawMm: 54, hairlineV: 70, hair: 'tied', hairTone: 0.7, age: 0.3, eyeRoundness: -0.3 },
+    form: { cheekMm: 66, jawMm: 54, hairlineV: 70, irisTone: 0.55, hair: 'tied', hairTone: 0.7, age: 0.3, eyeRoundness: -0.3 },
     brow: { front: 15 }, rightMoved: { outMm: -1.4, upMm: -0.4 }, skin: { L: 82, a: 5, b: 16 },
   },
   {
     bones: { pupilDistanceMm: 66, intercanthalMm: 35, eyeWidthMm: 30.5, noseWidthMm: 36, chinShiftMm: -0.8 },
-    form: { skullMm: 74, cheekMm: 68, jawMm: 57, chinHalfWidthMm: 21, hairlineV: 62, hair: 'crop', hairTone: 0.25, upperLipMm: 6.6, scar: { side: 'left', t: 0.72, lean: 0.35 } },
+    form: { skullMm: 74, cheekMm: 68, jawMm: 57, chinHalfWidthMm: 21, hairlineV: 62, hair: 'crop', hairTone: 0.25, irisTone: 0.1, upperLipMm: 6.6, scar: { side: 'left', t: 0.72, lean: 0.35 } },
     browHair: { count: 240 }, brow: { front: 14.5, ...lowBrow, archTopV: 18.8 }, skin: { L: 88, a: 4, b: 11 },
   },
   {
@@ -50,7 +50,7 @@ export const olderPeople: readonly PersonPlan[] = [
   },
   {
     bones: { pupilDistanceMm: 65, intercanthalMm: 38, eyeWidthMm: 28.5, outerCornerMm: 2, noseWidthMm: 44, chinDropMm: 110 },
-    form: { bridgeWidthMm: 18, skullMm: 74, cheekMm: 70, jawMm: 56, chinHalfWidthMm: 18, hair: 'wrap', hairTone: 0.9, lid: 'hooded', age: 0.25, upperLipMm: 9, lowerLipMm: 11.6, mouthWidthMm: 54 },
+    form: { bridgeWidthMm: 18, skullMm: 74, cheekMm: 70, jawMm: 56, chinHalfWidthMm: 18, hair: 'wrap', hairTone: 0.9, irisTone: 1, lid: 'hooded', age: 0.25, upperLipMm: 9, lowerLipMm: 11.6, mouthWidthMm: 54 },
     brow: { front: 17 }, skin: { L: 27, a: 8, b: 10 },
   },
   {

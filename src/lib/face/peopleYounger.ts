@@ -6,7 +6,7 @@ export const youngerPeople: readonly PersonPlan[] = [
   { bones: {}, form: { hair: 'tied', hairTone: 0.6 }, brow: {}, skin: { L: 72, a: 10, b: 18 } },
   {
     bones: { pupilDistanceMm: 66, intercanthalMm: 36.4, eyeWidthMm: 30, noseWidthMm: 40, noseDropMm: 36.5 },
-    form: { bridgeWidthMm: 17, skullMm: 75, cheekMm: 69, jawMm: 56, chinHalfWidthMm: 20, upperLipMm: 8.6, lowerLipMm: 11, mouthWidthMm: 53, eyeRoundness: 0.4, hair: 'curls', hairTone: 0.9 },
+    form: { bridgeWidthMm: 17, skullMm: 75, cheekMm: 69, jawMm: 56, chinHalfWidthMm: 20, upperLipMm: 8.6, lowerLipMm: 11, mouthWidthMm: 53, eyeRoundness: 0.4, hair: 'curls', hairTone: 0.9, irisTone: 1 },
     browHair: { count: 250 }, brow: { front: 15.5, ...flatBrow, archTopV: 20.4 }, skin: { L: 34, a: 11, b: 15 },
   },
   {
@@ -16,7 +16,7 @@ export const youngerPeople: readonly PersonPlan[] = [
   },
   {
     bones: { pupilDistanceMm: 67, intercanthalMm: 33, noseWidthMm: 37, noseDropMm: 40, chinDropMm: 119 },
-    form: { skullMm: 76, cheekMm: 69, jawMm: 60, jawV: -79, chinHalfWidthMm: 25, hairlineV: 71, hair: 'crop', hairTone: 0.6, beard: 0.9, lid: 'deep', browBone: 0.9, upperLipMm: 5.4, mouthWidthMm: 52, mouthV: -71, lidPeak: -0.6 },
+    form: { skullMm: 76, cheekMm: 69, jawMm: 60, jawV: -79, chinHalfWidthMm: 25, hairlineV: 71, hair: 'crop', hairTone: 0.6, beard: 0.9, lid: 'deep', irisTone: 0.3, browBone: 0.9, upperLipMm: 5.4, mouthWidthMm: 52, mouthV: -71, lidPeak: -0.6 },
     browHair: { count: 290 }, brow: { front: 13.5, ...lowBrow }, skin: { L: 63, a: 12, b: 17 },
   },
   {
@@ -31,17 +31,17 @@ export const youngerPeople: readonly PersonPlan[] = [
   },
   {
     bones: { pupilDistanceMm: 68, intercanthalMm: 38.5, eyeWidthMm: 30, noseWidthMm: 42.5, noseDropMm: 37, chinDropMm: 115 },
-    form: { bridgeWidthMm: 18.5, skullMm: 76, cheekMm: 71, jawMm: 59, chinHalfWidthMm: 24, hair: 'locs', hairTone: 0.95, lid: 'hooded', beard: 0.4, upperLipMm: 8.8, lowerLipMm: 11.4, mouthWidthMm: 55 },
+    form: { bridgeWidthMm: 18.5, skullMm: 76, cheekMm: 71, jawMm: 59, chinHalfWidthMm: 24, hair: 'locs', hairTone: 0.95, irisTone: 1, lid: 'hooded', beard: 0.4, upperLipMm: 8.8, lowerLipMm: 11.4, mouthWidthMm: 55 },
     browHair: { count: 270 }, brow: { front: 16, ...lowBrow, frontLowerV: 9.4 }, skin: { L: 30, a: 9, b: 11 },
   },
   {
     bones: { pupilDistanceMm: 59, intercanthalMm: 31.4, eyeWidthMm: 28.5, noseWidthMm: 30, noseDropMm: 36, chinDropMm: 108 },
-    form: { bridgeWidthMm: 13.5, skullMm: 69, cheekMm: 62, jawMm: 47, chinHalfWidthMm: 15, hairlineV: 60, hair: 'tied', hairTone: 0.3, freckles: 90, eyeOpening: 1.06, eyeRoundness: 0.9, upperLipMm: 5.8, mouthV: -66 },
+    form: { bridgeWidthMm: 13.5, skullMm: 69, cheekMm: 62, jawMm: 47, chinHalfWidthMm: 15, hairlineV: 60, hair: 'tied', hairTone: 0.3, freckles: 90, irisTone: 0.15, eyeOpening: 1.06, eyeRoundness: 0.9, upperLipMm: 5.8, mouthV: -66 },
     browHair: { count: 180, gaps: 0.4 }, brow: { front: 13.2, ...highBrow }, skin: { L: 92, a: 2, b: 8 },
   },
   {
     bones: { pupilDistanceMm: 65, intercanthalMm: 32.3, eyeWidthMm: 31.5, outerCornerMm: 0.4, noseWidthMm: 35.5, noseDropMm: 40.5, chinDropMm: 117 },
-    form: { bridgeWidthMm: 17, skullMm: 72, cheekMm: 66, jawMm: 56, chinHalfWidthMm: 23, hair: 'short', hairTone: 0.5, lid: 'hooded', browBone: 0.7, upperLipMm: 5, lowerLipMm: 7.6, mouthV: -71, eyeRoundness: -0.7 },
+    form: { bridgeWidthMm: 17, skullMm: 72, cheekMm: 66, jawMm: 56, chinHalfWidthMm: 23, hair: 'short', hairTone: 0.5, lid: 'hooded', browBone: 0.7, irisTone: 0.4, upperLipMm: 5, lowerLipMm: 7.6, mouthV: -71, eyeRoundness: -0.7 },
     browHair: { count: 270, cowlick: { t: 0.08, radiusMm: 7, turnDeg: 38 } }, brow: { front: 12.8, ...lowBrow }, skin: { L: 58, a: 16, b: 15 },
   },
   {

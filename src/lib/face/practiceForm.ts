@@ -13,6 +13,7 @@ export function practiceForm(draw: Draw, bones: Bones, age: number): Form {
     eyeOpening: drawNormalWithin(draw, 0.98, 0.08, 0.8, 1.12),
     eyeRoundness: drawNormalWithin(draw, 0, 0.5, -1, 1),
     lidPeak: drawNormalWithin(draw, 0, 0.5, -1, 1),
+    irisTone: draw(),
     bridgeWidthMm: drawNormalWithin(draw, 15.8, 1.4, 13, 19),
     skullMm: cheekMm + drawNormalWithin(draw, 4.8, 1.2, 2, 7.5),
     cheekMm,

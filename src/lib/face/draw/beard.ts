@@ -12,19 +12,19 @@ export function beardLayers(face: Face, outline: HeadOutline, draw: Draw): Layer
   if (beard <= 0) return [];
   const [mouthX, mouthV] = mouthMiddle(face);
   const chinV = face.landmarks.middle.chin[1];
-  const wanted = Math.round(760 * beard);
+  const wanted = Math.round(540 * beard);
   const steps: Step[] = [];
   for (let tries = 0; tries < wanted * 12 && steps.length < wanted * 2; tries++) {
     const x = (2 * draw() - 1) * face.form.cheekMm;
     const v = blend(-22, chinV + 1, draw());
     const across = x - mouthX;
     if (!grows(face, outline, Math.abs(across), v, mouthV)) continue;
-    const length = (1.7 + 1.7 * beard) * (0.8 + 0.4 * draw());
+    const length = (1.9 + 1.9 * beard) * (0.8 + 0.4 * draw());
     const moustache = v > mouthV && Math.abs(across) < 28;
     const sway = moustache ? Math.sign(across) * 0.75 : across / 75;
     steps.push(['M', [x, v]], ['L', [x + length * (sway + 0.25 * (draw() - 0.5)), v - length * (moustache ? 0.65 : 0.95)]]);
   }
-  return [stroked('beard', 'soft', steps, 0.36)];
+  return [stroked('beard', 'soft', steps, 0.4)];
 }
 
 function grows({ form }: Face, outline: HeadOutline, across: number, v: number, mouthV: number): boolean {

@@ -49,7 +49,7 @@ export function eyeLayers(face: Face, side: Side, seed: number, detail: Detail):
   const wing: Piece = [outer, [outer[0] + 0.7, outer[1] - 0.2], [outer[0] + 1.2, outer[1] - 0.6], [outer[0] + 1.7, outer[1] - 1]];
   return [
     filled('eye', 'white', white),
-    within({ ...filled('eye', 'iris', circlePath(centre, irisRadiusMm)), opacity: 0.85 }),
+    within({ ...filled('eye', 'iris', circlePath(centre, irisRadiusMm)), opacity: Math.round(40 + 55 * face.form.irisTone) / 100 }),
     ...(detail !== 'far' ? [within({ ...stroked('eye', 'pupil', irisRays(centre, drawFrom(seedFrom('iris', side, seed))), 0.16), opacity: 0.5 })] : []),
     within(stroked('eye', 'lash', circlePath(centre, irisRadiusMm - 0.2), 0.45)),
     within(filled('eye', 'pupil', circlePath(centre, 2.1))),
@@ -68,9 +68,11 @@ function lowered(curve: Curve, byMm: number): Curve {
   return curve.map(([a, b, c, d]): Piece => [down(a), down(b), down(c), down(d)]);
 }
 
+const rays = 18;
+
 function irisRays([x, y]: Spot, draw: Draw): Path {
-  return Array.from({ length: 22 }, (_, i): Step[] => {
-    const angle = (i / 22) * 2 * Math.PI + 0.1 * draw();
+  return Array.from({ length: rays }, (_, i): Step[] => {
+    const angle = (i / rays) * 2 * Math.PI + 0.1 * draw();
     const from = 3 + 0.9 * draw();
     return [
       ['M', [x + from * Math.cos(angle), y + from * Math.sin(angle)]],

@@ -19,7 +19,7 @@ export type Detail = 'far' | 'middle' | 'near';
 /** Share of the hairs that are drawn, and their width. */
 const hairDetail = {
   far: { share: 0.5, widthMm: 0.34 },
-  middle: { share: 0.58, widthMm: 0.15 },
+  middle: { share: 0.54, widthMm: 0.15 },
   near: { share: 1, widthMm: 0.25 },
 } as const satisfies Readonly<Record<Detail, unknown>>;
 
