@@ -1,6 +1,6 @@
 import { Icon } from '#components/site/Icon.tsx';
 import type { Progress } from '#lib/practice/progress.ts';
-import { copyPreview, deskWords, refusedCopy } from '#words/practice.ts';
+import { copyPreview, deskWords, refusedCopy } from '#words/practiceDesk.ts';
 import { useState } from 'preact/hooks';
 
 /** Save what is kept as a file; load one back after a preview. Loading only ever adds. */

@@ -1,6 +1,7 @@
 import { noProgress, type Progress } from '#lib/practice/progress.ts';
 import type { Standing } from '#lib/practice/standing.ts';
-import { deskWords, dueWords, practiceWords, tallyWords } from '#words/practice.ts';
+import { practiceWords } from '#words/practice.ts';
+import { deskWords, dueWords, tallyWords } from '#words/practiceDesk.ts';
 import { useEffect, useState } from 'preact/hooks';
 import { CopyBox } from './CopyBox.tsx';
 import { Tally } from './Tally.tsx';

@@ -1,5 +1,5 @@
 import type { Answered, Progress } from '#lib/practice/progress.ts';
-import { isIsoDay, type IsoDay } from '#lib/quantities/isoDay.ts';
+import { daysBetween, isIsoDay, type IsoDay } from '#lib/quantities/isoDay.ts';
 import { browserPlaces } from './places.ts';
 import { openStore, type Kept } from './store.ts';
 
@@ -47,3 +47,6 @@ export function today(): IsoDay {
   ].join('-');
   return isIsoDay(text) ? text : '2000-01-01';
 }
+
+/** Days from today to a day, negative when it has passed. */
+export const daysUntil = (day: IsoDay): number => daysBetween(today(), day);

@@ -2,7 +2,6 @@ import { itemSeed, readSeed } from '#lib/practice/itemSeed.ts';
 import { stepsShown, type Rung } from '#lib/practice/ladder.ts';
 import { mark, type Marked } from '#lib/practice/marking.ts';
 import { readDecimal } from '#lib/quantities/decimal.ts';
-import { daysBetween } from '#lib/quantities/isoDay.ts';
 import { fixed } from '#words/number.ts';
 import { practiceWords, refusedNumber, reviewWords, type BeadState } from '#words/practice.ts';
 import { tied } from '#words/skills/say.ts';
@@ -29,8 +28,8 @@ const fresh: Attempt = { text: '', tries: 0, firstCredit: 0, hints: 0, isOpen: f
 
 /** Storage and the day live in the browser only and are loaded when they are first needed. */
 const loadKeeping = async () => {
-  const [{ keepAnswer, keptNow, onKept, today }, { standingIn }] = await Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts')]);
-  return { keepAnswer, keptNow, onKept, today, standingIn };
+  const [keeping, { standingIn }] = await Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts')]);
+  return { ...keeping, standingIn };
 };
 
 /**
@@ -91,11 +90,10 @@ export function useProblem<G>({ skill, words, main = false, inSet }: Bound<G> & 
     const bead = !solved ? 'none' : credit === 1 && hints === 0 ? 'full' : 'half';
     inSet?.onDone(bead);
     if (main) setBeads((before) => [...(before.length >= setLength ? [] : before), bead]);
-    const { keepAnswer, today, standingIn } = await loadKeeping();
-    const day = today();
-    const kept = await keepAnswer({ skill: skill.id, seed, day, atMs: Date.now(), rung, credit, tries, hints, solved, ...(slip ? { slip } : {}) });
+    const { daysUntil, keepAnswer, today, standingIn } = await loadKeeping();
+    const kept = await keepAnswer({ skill: skill.id, seed, day: today(), atMs: Date.now(), rung, credit, tries, hints, solved, ...(slip ? { slip } : {}) });
     const next = standingIn(kept.progress, skill.id).review;
-    change({ review: next ? reviewWords(daysBetween(day, next.due)) : '' });
+    change({ review: next ? reviewWords(daysUntil(next.due)) : '' });
     setNotice(kept.newer ? practiceWords.newer : kept.kind === 'memory' ? practiceWords.notSaved : '');
   }
 
