@@ -95,7 +95,7 @@ export function midlineSays(reading: FaceReading | NoFaceReading): Says {
   const off = Math.max(0, ...reading.notTrusted.map((mark) => reading.marks[mark].residualMm));
   const trust = untrusted ? `${capital(untrusted)} ${/ and /.test(untrusted) || /s$/.test(untrusted) ? 'are' : 'is'} not trusted: up to ${fixed(off)} mm away from where the other marks agree.` : 'All marks agree on the midline.';
   const real = [...realOnes(reading.brows)].sort((a, b) => b.size - a.size);
-  const others = real.length === 0 ? 'No difference between the brows is shown to be real.' : `${capital(real[0]?.text ?? '')}.${real.length > 1 ? ` ${real.length - 1} more ${real.length === 2 ? 'difference is' : 'differences are'} real; see the table.` : ' The other nine are not shown to be real.'}`;
+  const others = real.length === 0 ? 'No difference between the brows is shown to be real.' : `${capital(real[0]?.text ?? '')}.${real.length > 1 ? ` ${real.length - 1} more ${real.length === 2 ? 'difference is' : 'differences are'} real: see All the numbers.` : ' The other nine are not shown to be real.'}`;
   return { answer: `${lean}. ${trust}`, doubt: `${others}${real.length === 0 ? ' That is not the same as equal.' : ''}` };
 }
 
