@@ -1,4 +1,5 @@
 import { Icon } from '#components/site/Icon.tsx';
+import { saveIcon } from '#components/site/icons.ts';
 import type { Progress } from '#lib/practice/progress.ts';
 import { copyPreview, deskWords, refusedCopy } from '#words/practiceDesk.ts';
 import { useState } from 'preact/hooks';
@@ -38,7 +39,7 @@ export function CopyBox({ progress }: Readonly<{ progress: Progress }>) {
       <h2 id="copy-title">{deskWords.copyTitle}</h2>
       <p>{deskWords.copyLine}</p>
       <div class="btns">
-        <button class="btn line" type="button" onClick={save}><Icon name="save" /> {deskWords.save}</button>
+        <button class="btn line" type="button" onClick={save}><Icon of={saveIcon} /> {deskWords.save}</button>
         <label class="btn line file">
           {deskWords.load}
           <input class="vh" type="file" accept=".json,application/json" onChange={({ currentTarget }) => { void open(currentTarget.files?.[0]); currentTarget.value = ''; }} />

@@ -1,4 +1,5 @@
 import { Icon } from '#components/site/Icon.tsx';
+import { pencilIcon, tickIcon } from '#components/site/icons.ts';
 import type { ComponentChildren } from 'preact';
 
 type Props = Readonly<{
@@ -15,7 +16,7 @@ export function FeedbackPanel({ isRight, title, marks, text, picture, children }
   return (
     <div class={isRight ? 'fb fb-right' : 'fb'}>
       <div class="fb-head">
-        <Icon name={isRight ? 'tick' : 'pencil'} />
+        <Icon of={isRight ? tickIcon : pencilIcon} />
         <div>
           <p class="fb-title">{title}</p>
           <p class="plain small">{marks}</p>

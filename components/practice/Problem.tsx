@@ -1,5 +1,6 @@
 import { rungs } from '#lib/practice/ladder.ts';
 import { Icon } from '#components/site/Icon.tsx';
+import { undoIcon } from '#components/site/icons.ts';
 import * as say from '#words/practice.ts';
 import { tied } from '#words/skills/say.ts';
 import { useRef } from 'preact/hooks';
@@ -66,7 +67,7 @@ export function Problem<G>(props: Bound<G> & ProblemSettings) {
             <FeedbackPanel isRight={isRight} title={feedback.title} text={tied(feedback.text)}
               marks={isRight ? say.solvedWords(tries, hints) : say.creditWords(judged.marked.credit)}
               picture={(isRight || named) && <Picture given={given} at={`${at}-f`} yours={judged.reply} right={right} />}>
-              {!isRight && <button class="btn" type="button" onClick={act.tryAgain}><Icon name="undo" /> {words.tryAgain}</button>}
+              {!isRight && <button class="btn" type="button" onClick={act.tryAgain}><Icon of={undoIcon} /> {words.tryAgain}</button>}
               {!isOpen && <button class="btn line" type="button" onClick={() => { act.openWorked(true); summary.current?.focus(); }}>{words.showWorked}</button>}
               <button class={isRight ? 'btn' : 'btn text'} type="button" onClick={act.newNumbers}>{inSet ? words.nextQuestion : words.newNumbers}</button>
             </FeedbackPanel>

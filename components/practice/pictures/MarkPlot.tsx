@@ -33,7 +33,7 @@ export function MarkPlot({ given: { placesMm, limitMm }, at, yours, right }: Pic
           <g>
             <text class={isMarked && isBlamed(name, yours) ? 's b halo' : 's halo'} x="3" y={y + 1.3}>{listedMarkWords[name]}</text>
             <path class="d-mark" d={`M${x} ${y - 2.6}v5.2`} />
-            {isMarked && isBlamed(name, right) && <circle class="d-pin" cx={x} cy={y} r="3.4" fill="none" />}
+            {isMarked && isBlamed(name, right) && <circle class="ring" cx={x} cy={y} r="3.2" />}
           </g>
         );
       })}

@@ -13,11 +13,12 @@ export function SlopedLine({ given: { corners, fronts, higher }, at, yours, righ
   const onLineMm = startMm + slope * upper.alongMm;
   const isMarked = typeof right === 'number';
   const isApart = isMarked && typeof yours === 'number' && Math.abs(yours - right) > 0.15;
+  const top = isMarked ? -50 : -42;
   const outward = higher === 'left' ? 1 : -1;
   return (
-    <svg class="plot pic-wide" viewBox={`-14 -42 ${lengthMm + 28} 50`} role="img" aria-labelledby={`${at}-t`}>
+    <svg class="plot pic-wide" viewBox={`-14 ${top} ${lengthMm + 28} ${8 - top}`} role="img" aria-labelledby={`${at}-t`}>
       <title id={`${at}-t`}>{isMarked ? `The ${higher} front stands ${fixed(right)} mm over the eye-corner line moved up to the other front` : 'A level thread, the sloping eye-corner line and two fronts; the readings are in the table'}</title>
-      <MmPaper at={at} x={-14} y={-42} width={lengthMm + 28} height={50} />
+      <MmPaper at={at} x={-14} y={top} width={lengthMm + 28} height={8 - top} />
       <path class="dim" d={`M-10 0H${lengthMm + 10}`} />
       <text class="s halo" x={lengthMm / 2} y="5" text-anchor="middle">level thread</text>
       <path class="d-ref" d={`M-8 ${-(corners.right.upMm - 8 * slope)}L${lengthMm + 8} ${-(corners.left.upMm + 8 * slope)}`} />
@@ -41,11 +42,11 @@ export function SlopedLine({ given: { corners, fronts, higher }, at, yours, righ
         <>
           <path class="d-ref" d={`M4 ${-(startMm + 4 * slope)}L${lengthMm - 4} ${-(startMm + (lengthMm - 4) * slope)}`} />
           <path class="range" d={`M${upper.alongMm + 3.2 * outward} ${-onLineMm}V${-(onLineMm + right)}`} />
-          <text class="s b halo" x={upper.alongMm + 5 * outward} y={-onLineMm + 4} text-anchor={outward > 0 ? 'start' : 'end'}>{fixed(right)} mm</text>
+          <text class="s b halo" x={upper.alongMm + 2 * outward} y={top + 6} text-anchor={outward > 0 ? 'start' : 'end'}>{fixed(right)} mm</text>
           {isApart && Math.abs(yours) < 12 && (
             <>
               <path class="d-plan" d={`M${upper.alongMm - 3.2 * outward} ${-onLineMm}V${-(onLineMm + yours)}`} />
-              <text class="s halo" x={upper.alongMm - 5 * outward} y={-onLineMm + 4} text-anchor={outward > 0 ? 'end' : 'start'}>yours {fixed(yours)}</text>
+              <text class="s halo" x={upper.alongMm - 2 * outward} y={top + 6} text-anchor={outward > 0 ? 'end' : 'start'}>yours {fixed(yours)}</text>
             </>
           )}
         </>
