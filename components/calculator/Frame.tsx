@@ -1,5 +1,6 @@
 import type { State } from '#calculators/spec.ts';
 import { Icon } from '#components/site/Icon.tsx';
+import { cautionIcon, linkIcon, printIcon, undoIcon } from '#components/site/icons.ts';
 import { refusalSentence } from '#words/refusal.ts';
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
@@ -36,7 +37,7 @@ export function Frame<S extends State, R>({ desk, id, address, nameOf, picture, 
     <div class="calculator" id={id}>
       {desk.refused.length > 0 && (
         <div class="caution slim" role="alert">
-          <Icon name="caution" />
+          <Icon of={cautionIcon} />
           <div>
             <h3>Part of this link could not be read. The rest is in place.</h3>
             <ul>{desk.refused.slice(0, 5).map(({ key, refusal }) => <li key={key}>{refusalSentence(nameOf(key).slice(0, 40), refusal)}</li>)}</ul>
@@ -48,13 +49,13 @@ export function Frame<S extends State, R>({ desk, id, address, nameOf, picture, 
         <div class="side no-print">{side}</div>
         <div class="says" role="status" aria-live="polite">
           <p><b>{says.answer}</b> {says.doubt}</p>
-          {caution && <p class="says-caution"><Icon name="caution" /> {caution}</p>}
+          {caution && <p class="says-caution"><Icon of={cautionIcon} /> {caution}</p>}
         </div>
       </div>
       <div class="calc-tools no-print">
-        <button class="btn line needs-js" type="button" onClick={copy}><Icon name="link" /> Copy link</button>
-        <button class="btn line needs-js" type="button" onClick={() => print()}><Icon name="print" /> Print</button>
-        <button class="btn text needs-js" type="button" onClick={desk.reset}><Icon name="undo" /> Back to the start</button>
+        <button class="btn line needs-js" type="button" onClick={copy}><Icon of={linkIcon} /> Copy link</button>
+        <button class="btn line needs-js" type="button" onClick={() => print()}><Icon of={printIcon} /> Print</button>
+        <button class="btn text needs-js" type="button" onClick={desk.reset}><Icon of={undoIcon} /> Back to the start</button>
         <span role="status" class="plain small quiet">{copied}</span>
       </div>
       {children}

@@ -2,6 +2,7 @@ import { browMarks } from '#lib/mapping/markSet.ts';
 import { includesZero, type Interval } from '#lib/quantities/interval.ts';
 import { changeSince, type MidlineAndSidesState } from '#calculators/midlineAndSides.ts';
 import { Icon } from '#components/site/Icon.tsx';
+import { saveIcon } from '#components/site/icons.ts';
 import { browMarkWords, capital } from '#words/marks.ts';
 import { keptSays, takenWords } from '#words/keptReading.ts';
 import { signed } from '#words/number.ts';
@@ -21,7 +22,7 @@ export function KeptReading({ state }: Readonly<{ state: MidlineAndSidesState }>
       <h2>Compare with a second reading</h2>
       <p class="plain small quiet">Keep this reading, then mark the face again, or change how it was taken. What moved is shown here. It is forgotten when you leave the page.</p>
       <div class="btns no-print">
-        <button class="btn line" type="button" onClick={() => setKept(state)}><Icon name="save" /> {kept ? 'Keep this one instead' : 'Keep this reading'}</button>
+        <button class="btn line" type="button" onClick={() => setKept(state)}><Icon of={saveIcon} /> {kept ? 'Keep this one instead' : 'Keep this reading'}</button>
         {kept && <button class="btn text" type="button" onClick={() => setKept(undefined)}>Let it go</button>}
       </div>
       {kept && change && (

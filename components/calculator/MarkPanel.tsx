@@ -1,6 +1,6 @@
 import type { PointMm } from '#lib/geometry/point.ts';
 import { Icon } from '#components/site/Icon.tsx';
-import type { IconName } from '#components/site/iconPaths.ts';
+import { type IconPaths, downIcon, leftIcon, rightIcon, upIcon } from '#components/site/icons.ts';
 import type { Refusal } from '#calculators/spec.ts';
 import { fixed } from '#words/number.ts';
 import { NumberBox } from './NumberBox.tsx';
@@ -20,11 +20,11 @@ type Props = Readonly<{
   onStep: (by: PointMm) => void;
 }>;
 
-const steps: readonly Readonly<{ name: string; icon: IconName; by: PointMm }>[] = [
-  { name: 'left', icon: 'left', by: { xMm: -0.1, yMm: 0 } },
-  { name: 'right', icon: 'right', by: { xMm: 0.1, yMm: 0 } },
-  { name: 'up', icon: 'up', by: { xMm: 0, yMm: 0.1 } },
-  { name: 'down', icon: 'down', by: { xMm: 0, yMm: -0.1 } },
+const steps: readonly Readonly<{ name: string; icon: IconPaths; by: PointMm }>[] = [
+  { name: 'left', icon: leftIcon, by: { xMm: -0.1, yMm: 0 } },
+  { name: 'right', icon: rightIcon, by: { xMm: 0.1, yMm: 0 } },
+  { name: 'up', icon: upIcon, by: { xMm: 0, yMm: 0.1 } },
+  { name: 'down', icon: downIcon, by: { xMm: 0, yMm: -0.1 } },
 ];
 
 /** One mark at a time: choose it, read its two numbers, type them or step them. */
@@ -52,7 +52,7 @@ export function MarkPanel({ id, groups, active, point, drafts, onPick, onType, o
       <div class="stepper" role="group" aria-label="Move the mark by 0.1 millimetres">
         {steps.map(({ name, icon, by }) => (
           <button key={name} class="step" type="button" aria-label={`Move ${name} by 0.1 millimetres`} onClick={() => onStep(by)}>
-            <Icon name={icon} />
+            <Icon of={icon} />
           </button>
         ))}
         <span class="plain tiny quiet" aria-hidden="true">0.1 mm a step</span>

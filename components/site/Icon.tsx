@@ -1,12 +1,10 @@
-import { type IconName, iconPaths } from './iconPaths.ts';
+import type { IconPaths } from './icons.ts';
 
 /** A decorative line icon; the control that holds it carries the words. */
-export function Icon({ name }: { name: IconName }) {
+export function Icon({ of }: { of: IconPaths }) {
   return (
     <svg class="icon" viewBox="0 0 24 24" aria-hidden="true" focusable="false">
-      {iconPaths[name].map((path) =>
-        path.endsWith(' solid') ? <path d={path.slice(0, -6)} fill="currentColor" /> : <path d={path} />,
-      )}
+      {of.map((path) => (path.endsWith(' solid') ? <path d={path.slice(0, -6)} fill="currentColor" /> : <path d={path} />))}
     </svg>
   );
 }
