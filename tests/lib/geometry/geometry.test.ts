@@ -5,10 +5,11 @@ import { distanceMm, midpoint } from '#lib/geometry/distance.ts';
 import { eigen2 } from '#lib/geometry/eigen2.ts';
 import { footOnLine, reflectInLine, signedDistanceMm } from '#lib/geometry/line.ts';
 import { fitSimilarity } from '#lib/geometry/similarity.ts';
+import { real } from '#tests/tools/real.ts';
 
-const number = fc.double({ min: -100, max: 100, noNaN: true });
+const number = real(-100, 100);
 const point = fc.record({ xMm: number, yMm: number });
-const angle = fc.double({ min: -Math.PI, max: Math.PI, noNaN: true });
+const angle = real(-Math.PI, Math.PI);
 
 test('[hand] directions: 30°, quarter turn, along', () => {
   const d = directionAt(Math.PI / 6);
@@ -110,7 +111,7 @@ test('[hand] a similarity needs two different points and lists of one length', (
 
 test('[property] no other similarity near the fit leaves less', () => {
   const list = fc.array(point, { minLength: 5, maxLength: 5 });
-  const small = fc.double({ min: -0.1, max: 0.1, noNaN: true });
+  const small = real(-0.1, 0.1);
   fc.assert(
     fc.property(list, list, small, small, (from, to, da, db) => {
       const fit = fitSimilarity(from, to);

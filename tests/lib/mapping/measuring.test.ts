@@ -5,6 +5,7 @@ import { budgetMm, differenceUncertaintyMm, markUncertaintyMm, readingsNeeded, r
 import { familyCoverageFactor, falseAlarmRate } from '#lib/mapping/familyWise.ts';
 import { repeatabilityMm, technicalError } from '#lib/mapping/technicalError.ts';
 import { includesZero, intervalAround } from '#lib/quantities/interval.ts';
+import { real } from '#tests/tools/real.ts';
 
 test('[hand] technical error: differences 0.3, −0.4, 0 and 1.2', () => {
   const repeats = [
@@ -65,7 +66,7 @@ test('[hand] readings needed: room (2/1)²/2 − 1 = 1, TEM² = 7.3: eight', () 
 });
 
 test('[property] the readings needed are enough and one fewer is not', () => {
-  const size = fc.double({ min: 0.05, max: 3, noNaN: true });
+  const size = real(0.05, 3);
   fc.assert(
     fc.property(size, size, size, (wanted, temMm, budget) => {
       const needed = readingsNeeded(wanted, { temMm, budgetMm: budget }, 1.96);

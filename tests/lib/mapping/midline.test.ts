@@ -5,15 +5,16 @@ import { reflectInLine, type Line } from '#lib/geometry/line.ts';
 import type { PointMm } from '#lib/geometry/point.ts';
 import { fitMidline, leastEigenGapShare, mismatchMm, type MirrorMarks } from '#lib/mapping/midline.ts';
 import { symmetryAxis, type Pair, type Single } from '#tests/tools/oracles/procrustes.ts';
+import { real } from '#tests/tools/real.ts';
 import { turnPoint } from './faces.ts';
 
-const number = fc.double({ min: -60, max: 60, noNaN: true });
+const number = real(-60, 60);
 const point = fc.record({ xMm: number, yMm: number });
 const pair = fc.record({ right: point, left: point });
 const single = point.map((p): MirrorMarks => ({ right: p, left: p }));
 /** Random face-like lists: three pairs that stand well apart, two single marks. */
 const lists = fc.record({
-  pairs: fc.array(fc.record({ middle: point, apart: fc.double({ min: 30, max: 90, noNaN: true }), lift: fc.double({ min: -8, max: 8, noNaN: true }) }), { minLength: 3, maxLength: 3 }),
+  pairs: fc.array(fc.record({ middle: point, apart: real(30, 90), lift: real(-8, 8) }), { minLength: 3, maxLength: 3 }),
   singles: fc.array(point, { minLength: 2, maxLength: 2 }),
 });
 const marksOf = ({ pairs, singles }: { pairs: readonly { middle: PointMm; apart: number; lift: number }[]; singles: readonly PointMm[] }): MirrorMarks[] => [
@@ -139,7 +140,7 @@ test('[library] same line as reflect, relabel and Procrustes, to 1e-12', () => {
 });
 
 test('[property] no nearby line mirrors better, and the stated cost is the sum of squares', () => {
-  const small = fc.double({ min: -0.2, max: 0.2, noNaN: true });
+  const small = real(-0.2, 0.2);
   fc.assert(
     fc.property(lists, small, small, (raw, turn, shift) => {
       const marks = marksOf(raw);
@@ -157,9 +158,9 @@ test('[property] no nearby line mirrors better, and the stated cost is the sum o
 });
 
 test('[property] turning and moving the face turns and moves the line; order does not matter; size scales', () => {
-  const angle = fc.double({ min: -180, max: 180, noNaN: true });
+  const angle = real(-180, 180);
   fc.assert(
-    fc.property(lists, angle, number, number, fc.double({ min: 0.1, max: 10, noNaN: true }), (raw, deg, dx, dy, scale) => {
+    fc.property(lists, angle, number, number, real(0.1, 10), (raw, deg, dx, dy, scale) => {
       const marks = marksOf(raw);
       const fit = fitMidline(marks);
       fc.pre(fit.ok && fit.eigenGapShare > 0.1);

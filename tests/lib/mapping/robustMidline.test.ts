@@ -7,6 +7,7 @@ import { rollDeg } from '#lib/mapping/roll.ts';
 import { movePoints, noisy, noseOff, plainFace, symmetricFace, turnPoint, turned } from './faces.ts';
 import type { Line } from '#lib/geometry/line.ts';
 import { drawFrom } from '#lib/quantities/seed.ts';
+import { real } from '#tests/tools/real.ts';
 
 const plain = (marks: readonly MirrorMarks[]) => {
   const fit = fitMidline(marks);
@@ -106,7 +107,7 @@ test('[property] at the answer the weights are those of the answer: fitting agai
 
 test('[property] turning the picture turns the line; right and left exchanged mirror it; order of marks does not matter', () => {
   fc.assert(
-    fc.property(fc.nat(5000), fc.double({ min: -40, max: 40, noNaN: true }), fc.double({ min: -8, max: 8, noNaN: true }), (seed, deg, lean) => {
+    fc.property(fc.nat(5000), real(-40, 40), real(-8, 8), (seed, deg, lean) => {
       const set = noisy(noseOff(symmetricFace(seed), lean), 0.3, drawFrom(seed));
       const marks = mirrorMarksOf(set);
       const before = robust(marks);
