@@ -1,6 +1,7 @@
 import { Icon } from '#components/site/Icon.tsx';
 import { saveIcon } from '#components/site/icons.ts';
 import type { Progress } from '#lib/practice/progress.ts';
+import { practiceWords } from '#words/practice.ts';
 import { copyPreview, deskWords, refusedCopy } from '#words/practiceDesk.ts';
 import { useState } from 'preact/hooks';
 
@@ -8,14 +9,6 @@ import { useState } from 'preact/hooks';
 export function CopyBox({ progress }: Readonly<{ progress: Progress }>) {
   const [said, setSaid] = useState('');
   const [waiting, setWaiting] = useState<Progress | undefined>();
-
-  async function save() {
-    const { copyOfProgress, today } = await import('./keep.ts');
-    const address = URL.createObjectURL(new Blob([await copyOfProgress()], { type: 'application/json' }));
-    const link = Object.assign(document.createElement('a'), { href: address, download: `tautline-practice-${today()}.json` });
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(address), 10_000);
-  }
 
   async function open(file: File | undefined) {
     setWaiting(undefined);
@@ -39,7 +32,7 @@ export function CopyBox({ progress }: Readonly<{ progress: Progress }>) {
       <h2 id="copy-title">{deskWords.copyTitle}</h2>
       <p>{deskWords.copyLine}</p>
       <div class="btns">
-        <button class="btn line" type="button" onClick={save}><Icon of={saveIcon} /> {deskWords.save}</button>
+        <button class="btn line" type="button" onClick={() => void import('./saveCopy.ts').then(({ saveCopy }) => saveCopy())}><Icon of={saveIcon} /> {practiceWords.saveCopy}</button>
         <label class="btn line file">
           {deskWords.load}
           <input class="vh" type="file" accept=".json,application/json" onChange={({ currentTarget }) => { void open(currentTarget.files?.[0]); currentTarget.value = ''; }} />

@@ -52,7 +52,7 @@ export function Problem<G>(props: Bound<G> & ProblemSettings) {
           </div>
         )}
         {!isWorked && (
-          <form class="js-only" onSubmit={(event) => { event.preventDefault(); act.check(); }}>
+          <form class="js-only" method="dialog" onSubmit={(event) => { event.preventDefault(); act.check(); }}>
             {answer.kind === 'number' ? (
               <AnswerField id={answerId} label={spoken.label} unit={unit} range={answer.range} text={text} error={error} field={field} onText={act.setText} />
             ) : (
@@ -74,6 +74,7 @@ export function Problem<G>(props: Bound<G> & ProblemSettings) {
           )}
           {beads.length === setLength && isKept && <p class="set-done plain">{say.setDone(beads.filter((bead) => bead !== 'none').length, setLength)}</p>}
           {notice && <p class="notice plain">{notice}</p>}
+          {notice === words.notSaved && <button class="btn line" type="button" onClick={() => void import('./saveCopy.ts').then(({ saveCopy }) => saveCopy())}>{words.saveCopy}</button>}
         </div>
         {!isWorked && (
           <details class="worked-answer" open={isOpen} onToggle={({ currentTarget: { open } }) => act.openWorked(open)}>

@@ -32,6 +32,13 @@ const loadKeeping = async () => {
   return { ...keeping, standingIn };
 };
 
+/** What was typed or chosen before the script arrived, or restored by the browser: it is on the page but not in the state. */
+function typedEarlier(field: HTMLInputElement | null): string {
+  if (!field) return '';
+  const filled = field.type === 'radio' ? field.form?.querySelector<HTMLInputElement>('input:checked') : field;
+  return filled?.value ?? '';
+}
+
 /**
  * Everything a problem remembers and does. The first render depends on the settings alone; address and storage are read
  * after it, and only for an untouched problem, so that nothing changes under the learner's hands.
@@ -66,6 +73,8 @@ export function useProblem<G>({ skill, words, main = false, inSet }: Bound<G> & 
   const shown = stepsShown(rung, steps.length);
 
   useEffect(() => {
+    const typed = typedEarlier(field.current);
+    if (typed) setText(typed);
     if (inSet && !inSet.isFirst) heading.current?.focus();
     if (!main) return undefined;
     const wanted = readSeed(new URLSearchParams(location.search).get('seed'));

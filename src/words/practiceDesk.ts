@@ -13,7 +13,6 @@ export const deskWords = {
   dueNow: 'Due today',
   copyTitle: 'Your practice stays on this device',
   copyLine: 'No account, nothing sent. A browser may clear what a page has kept, some of them after seven days. Save a copy now and then, or to move to another device.',
-  save: 'Save a copy',
   load: 'Load a copy',
   add: 'Add these answers',
   leave: 'Leave it',

@@ -66,7 +66,7 @@ export const whichMarkNotToTrust: Skill<Given> = {
     { id: 'order', values: { inOrder: inOrder(given).map((name) => given.placesMm[name].toFixed(1)).join(', '), middleMm: middleMm(given) } },
     {
       id: 'furthest',
-      values: { furthest: listedMarkWords[furthest(given)], awayMm: roundScaled(awayMm(given, furthest(given)), 1) / 10, limitMm: given.limitMm },
+      values: { furthest: listedMarkWords[furthest(given)].replace(', middle', ''), awayMm: roundScaled(awayMm(given, furthest(given)), 1) / 10, limitMm: given.limitMm },
     },
     { id: 'decide', values: { answer: whichMarkWords.option(notTrusted(given), given) } },
   ],

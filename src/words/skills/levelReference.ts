@@ -19,6 +19,9 @@ function riseWords({ corners: { right, left } }: LevelReferenceGiven): string {
   return `${short(Math.abs(rise), 1)} mm higher on her ${rise > 0 ? 'left' : 'right'}`;
 }
 
+/** A negative number inside a sum stands in brackets. */
+const bracketed = (number: string) => (number.startsWith('−') ? `(${number})` : number);
+
 export const levelReferenceWords: ProblemWords<LevelReferenceGiven> = {
   name: 'Level reference',
   summary: 'Say how level two fronts are against the eye-corner line when that line itself slopes.',
@@ -46,7 +49,7 @@ export const levelReferenceWords: ProblemWords<LevelReferenceGiven> = {
     },
     share: {
       hint: 'The fronts stand much closer together than the corners. Only that share of the rise counts.',
-      done: (v) => `Between the fronts the line changes by ${say(v, 'slope', 4)} × (${say(v, 'leftAlongMm', 1)} − ${say(v, 'rightAlongMm', 1)}) = ${say(v, 'shareMm')} mm, right to left.`,
+      done: (v) => `Between the fronts the line changes by ${bracketed(say(v, 'slope', 4))} × (${say(v, 'leftAlongMm', 1)} − ${say(v, 'rightAlongMm', 1)}) = ${say(v, 'shareMm')} mm, right to left.`,
     },
     raw: {
       hint: 'How much higher is the left front over the thread?',
@@ -54,7 +57,7 @@ export const levelReferenceWords: ProblemWords<LevelReferenceGiven> = {
     },
     answer: {
       hint: 'Take the line’s own change away from the difference over the thread.',
-      done: (v) => `Over the eye-corner line, left minus right: ${say(v, 'rawMm')} − (${say(v, 'shareMm')}) = ${say(v, 'differenceMm')} mm. So the ${say(v, 'higher')} front is higher by ${sayTenths(v, 'answerMm')} mm.`,
+      done: (v) => `Over the eye-corner line, left minus right: ${say(v, 'rawMm')} − ${bracketed(say(v, 'shareMm'))} = ${say(v, 'differenceMm')} mm. So the ${say(v, 'higher')} front is higher by ${sayTenths(v, 'answerMm')} mm.`,
     },
   },
   right: ({ higher }, reply) => `The ${higher} front is ${reply} higher than the other one, once the slope of the eyes is taken off.`,
@@ -65,7 +68,7 @@ export const levelReferenceWords: ProblemWords<LevelReferenceGiven> = {
     }),
     'wrong-sign': (given, reply) => ({
       title: 'Close: the slope went the wrong way',
-      text: `You worked out the slope’s share and added it where it is taken off: ${reply}. The eyes are ${riseWords(given)}, so that side gets its height from the eyes, not from the front.`,
+      text: `You worked out the slope’s share and added it where it is taken off: ${reply}. The eyes are ${riseWords(given)}. Against a line that rises to one side, a front on that side counts for less, not for more.`,
     }),
     'whole-rise': ({ corners, fronts }, reply) => ({
       title: 'Close: that takes off the whole rise',

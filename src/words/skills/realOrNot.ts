@@ -68,7 +68,10 @@ export const realOrNotWords: ProblemWords<RealOrNotGiven> = {
       done: (v) => `The difference is ${say(v, 'differenceMm')} mm. ${say(v, 'answer')}.`,
     },
   },
-  right: (_, reply) => `${reply}. “Not shown” would not mean “equal”, and “real” does not yet mean that anyone sees it.`,
+  right: ({ differenceMm, mostSeeMm }, reply) => {
+    if (reply.startsWith('Not')) return `${reply}. That does not make the sides equal: these readings cannot tell ${fixed(differenceMm)} mm from chance.`;
+    return differenceMm < mostSeeMm ? `${reply}. Real does not mean that anyone sees it.` : `${reply}. It stands clear of your reading error, and it shows.`;
+  },
   slips: {
     'k-of-one': ({ comparisons, kOne, kAll }, reply) => ({
       title: 'Close: that factor is for a single comparison',
