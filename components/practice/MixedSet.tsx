@@ -1,5 +1,4 @@
-import type { Rung } from '#lib/practice/ladder.ts';
-import { drawFrom, drawWhole } from '#lib/quantities/seed.ts';
+import { mixedSet } from '#lib/practice/mixedSet.ts';
 import { practiceWords, questionOf, setDone, type BeadState } from '#words/practice.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Beads } from './Beads.tsx';
@@ -17,25 +16,10 @@ const islands = {
   'change-nothing': ChangeNothing,
 } as const;
 type SkillId = keyof typeof islands;
-type Item = Readonly<{ id: SkillId; rung: Rung; index: number }>;
 const setLength = 6;
 const ids: readonly SkillId[] = ['which-mark-not-to-trust', 'change-nothing', 'midline-from-pairs', 'real-or-not', 'level-reference'];
 
-/** Due skills first, then the others in an order that depends on how much was done; no skill twice in a row. */
-function dealSet(done: number, due: readonly SkillId[]): readonly Item[] {
-  const draw = drawFrom(done);
-  const shuffled = [...ids];
-  for (let i = shuffled.length - 1; done > 0 && i > 0; i--) {
-    const j = drawWhole(draw, 0, i);
-    const [a, b] = [shuffled[i], shuffled[j]];
-    if (a !== undefined && b !== undefined) [shuffled[i], shuffled[j]] = [b, a];
-  }
-  const order = [...due, ...shuffled.filter((id) => !due.includes(id))];
-  return Array.from({ length: setLength }, (_, i) => {
-    const id = order[i % order.length] ?? 'change-nothing';
-    return { id, rung: i < due.length ? 'review' : 'mixed', index: done + i };
-  });
-}
+const dealSet = (done: number, due: readonly SkillId[]) => mixedSet(ids, due, done, setLength);
 
 /** Six questions of different skills. The first render is the same for everyone; storage is read after it. */
 export default function MixedSet() {
