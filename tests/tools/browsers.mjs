@@ -9,15 +9,18 @@ export const browsers = {
   firefox: { path: process.env.FIREFOX_PATH ?? '/usr/bin/firefox-esr', package: 'firefox-esr' },
 };
 
+/** What reads a printed page back into words. */
+const paperReader = { path: process.env.PDFTOTEXT_PATH ?? '/usr/bin/pdftotext', package: 'poppler-utils' };
+
 /** Switches for a quiet Chromium in a container: no sandbox as root, no graphics card, no calls home. */
 export const chromiumFlags = [
   '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update',
   '--disable-sync', '--disable-default-apps', '--disable-dev-shm-usage', '--force-color-profile=srgb',
 ];
 
-/** Installs a missing browser where that is allowed; otherwise stops with the one command to type. */
+/** Installs a missing browser or the paper reader where that is allowed; otherwise stops with the one command to type. */
 export function ensureBrowsers() {
-  const missing = Object.values(browsers).filter(({ path }) => !existsSync(path));
+  const missing = [...Object.values(browsers), paperReader].filter(({ path }) => !existsSync(path));
   if (missing.length === 0) return;
   const names = missing.map((browser) => browser.package);
   const isRoot = process.getuid?.() === 0;
@@ -28,6 +31,6 @@ export function ensureBrowsers() {
   if (canInstall && works([...sudo, 'apt-get', 'update', '-q']) && works([...sudo, 'apt-get', 'install', '-y', '-q', '--no-install-recommends', ...names])) {
     if (missing.every(({ path }) => existsSync(path))) return;
   }
-  console.error(`Install the missing browsers, then run the tests again:\n\n  sudo apt-get install ${names.join(' ')}\n\nA browser somewhere else: set CHROMIUM_PATH or FIREFOX_PATH.`);
+  console.error(`Install what is missing, then run the tests again:\n\n  sudo apt-get install ${names.join(' ')}\n\nA browser somewhere else: set CHROMIUM_PATH or FIREFOX_PATH.`);
   process.exit(1);
 }

@@ -1,0 +1,23 @@
+import type { Browser } from 'puppeteer-core';
+import { afterAll, beforeAll, describe } from 'vitest';
+import { startSite } from '#tests/tools/builtSite.ts';
+import { browserNames, openBrowser, openPage, type BrowserName, type WatchedPage } from '#tests/tools/openBrowser.ts';
+
+type Site = Awaited<ReturnType<typeof startSite>>;
+export type Journey = Readonly<{ name: BrowserName; open: (width?: number, height?: number) => Promise<WatchedPage>; site: () => Site }>;
+
+/** Runs the same journeys in each browser, against a server of their own. */
+export function withBrowsers(title: string, journeys: (journey: Journey) => void, names: readonly BrowserName[] = browserNames): void {
+  describe.each(names)(`${title}, %s`, (name) => {
+    let browser: Browser;
+    let site: Site;
+    beforeAll(async () => {
+      [browser, site] = await Promise.all([openBrowser(name), startSite()]);
+    });
+    afterAll(async () => {
+      await browser?.close();
+      await site?.close();
+    });
+    journeys({ name, site: () => site, open: (width, height) => openPage(browser, site.origin, width, height) });
+  });
+}

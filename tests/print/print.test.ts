@@ -1,0 +1,56 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+import { addressesUnder } from '#tests/tools/builtSite.ts';
+import { wake, wordsOf } from '../journeys/onPage.ts';
+import { withBrowsers } from '../journeys/withBrowsers.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'print-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** A printed file, read back: the words of each sheet as a reader of the paper meets them, and how much ink lies on it. */
+function sheetsOf(pdf: Uint8Array): readonly Readonly<{ words: string; ink: number }>[] {
+  const here = mkdtempSync(join(folder, 'file-'));
+  const file = join(here, 'page.pdf');
+  writeFileSync(file, pdf);
+  execFileSync('pdftotext', ['-layout', file, join(here, 'words')]);
+  execFileSync('pdftoppm', ['-r', '20', '-gray', file, join(here, 'sheet')]);
+  const pictures = readdirSync(here).filter((name) => name.endsWith('.pgm')).sort();
+  const words = readFileSync(join(here, 'words'), 'utf8').split('\f');
+  return pictures.map((name, i) => ({ words: words[i] ?? '', ink: readFileSync(join(here, name)).subarray(20).filter((grey) => grey < 200).length }));
+}
+const plain = (text: string): string => text.replace(/[­​]/g, '').replace(/\s+/g, ' ').trim();
+
+const addresses = [...addressesUnder('/calculators/'), ...addressesUnder('/lessons/'), ...addressesUnder('/rules/').slice(0, 2)];
+const mostPages = 14;
+/** Dark dots on a sheet at 20 dots an inch. One line of text is about 100. */
+const leastInk = 30;
+
+withBrowsers('on paper', ({ name, open, site }) => {
+  // Firefox draws bold letters, ligatures and tabular figures as shapes without letters behind them: only part can be read there.
+  const isRead = (words: string, line: string) => (name === 'chromium' ? words.includes(line) : new RegExp(line.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/f[fi]+|\d/g, '.{1,3}')).test(words));
+
+  test.each(addresses)('[library] %s prints whole, without controls, no page empty', async (address) => {
+    const { page, faults } = await open();
+    await page.goto(site().origin + address, { waitUntil: 'load' });
+    if (await page.$('astro-island')) await wake(page, 'astro-island > *');
+    const title = await wordsOf(page, 'h1');
+    const parts = name === 'chromium' ? 'main h2, main .says b, main p' : 'main .prose > p';
+    const lines = await page.$$eval(parts, (parts) => parts.filter((part) => !part.closest('.no-print, nav, details:not([open])') && part.checkVisibility()).map((part) => part.textContent ?? ''));
+    const printed = sheetsOf(await page.pdf({ format: 'A4', printBackground: true }));
+    const words = plain(printed.map((sheet) => sheet.words).join(' '));
+    if (name === 'chromium') expect(words).toContain(plain(title));
+    expect(words.length).toBeGreaterThan(300);
+    expect(printed.length).toBeLessThanOrEqual(mostPages);
+    expect(printed.map(({ ink }, i) => (ink < leastInk ? `sheet ${i + 1} of ${printed.length}` : '')).filter(Boolean), 'no sheet is empty').toEqual([]);
+    // The first words of each part are there: nothing is cut away.
+    const lost = lines.map(plain).filter((line) => line.length > 12 && !isRead(words, line.slice(0, 16)));
+    if (name === 'chromium') expect(lost).toEqual([]);
+    else expect(lost.length).toBeLessThanOrEqual(lines.length / 3);
+    for (const control of ['Copy link', 'Back to the start', 'Skip to the page', 'Search lessons']) expect(words).not.toContain(control);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+});
