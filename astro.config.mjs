@@ -36,7 +36,7 @@ export default defineConfig({
               { name: 'fetch', test: /vite\/preload-helper/, priority: 2 },
               {
                 name: 'base',
-                test: /node_modules\/preact\/(dist|hooks|jsx-runtime)|@astrojs\/preact\/dist\/(client|static-html)\.js|quantities\/decimal\.ts|src\/words\/(number|marks)\.ts|src\/lib\/mapping\/(values|budget|band|familyWise|markSet)\.ts|quantities\/(normal|interval)\.ts|components\/site\/(Icon\.tsx|icons\.ts)/,
+                test: /node_modules\/preact\/(dist|hooks|jsx-runtime)|@astrojs\/preact\/dist\/(client|static-html)\.js|src\/words\/(number|marks)\.ts|components\/site\/(Icon\.tsx|icons\.ts)|src\/lib\/mapping\/(startValues|budget|band|familyWise|markSet)\.ts|quantities\/(normal|interval)\.ts/,
               },
             ],
           },

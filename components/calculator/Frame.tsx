@@ -1,7 +1,6 @@
 import type { State } from '#calculators/spec.ts';
 import { Icon } from '#components/site/Icon.tsx';
 import { cautionIcon, linkIcon, printIcon, undoIcon } from '#components/site/icons.ts';
-import { refusalSentence } from '#words/refusal.ts';
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Desk } from './useCalculator.ts';
@@ -11,7 +10,6 @@ type Props<S extends State, R> = Readonly<{
   id: string;
   /** The calculator's own page: copied links lead there, from wherever they were copied. */
   address: string;
-  nameOf: (key: string) => string;
   picture: ComponentChildren;
   side: ComponentChildren;
   says: Readonly<{ answer: string; doubt: string }>;
@@ -22,16 +20,11 @@ type Props<S extends State, R> = Readonly<{
 }>;
 
 /** The frame of every calculator: refused parts of a link, picture, fields, sentence, copy link, print, start again. */
-export function Frame<S extends State, R>({ desk, id, address, nameOf, picture, side, says, caution, tall = false, children }: Props<S, R>) {
+export function Frame<S extends State, R>({ desk, id, address, picture, side, says, caution, tall = false, children }: Props<S, R>) {
   const [copied, setCopied] = useState('');
   const copy = async () => {
-    const link = desk.address(address);
-    try {
-      await navigator.clipboard.writeText(link);
-      setCopied('Link copied. It holds your numbers and nothing else.');
-    } catch {
-      setCopied(`This browser does not allow copying. The link is ${link}`);
-    }
+    const { copyLink } = await import('./copyLink.ts');
+    setCopied(await copyLink(await desk.address(address)));
   };
   return (
     <div class="calculator" id={id}>
@@ -40,7 +33,7 @@ export function Frame<S extends State, R>({ desk, id, address, nameOf, picture, 
           <Icon of={cautionIcon} />
           <div>
             <h3>Part of this link could not be read. The rest is in place.</h3>
-            <ul>{desk.refused.slice(0, 5).map(({ key, refusal }) => <li key={key}>{refusalSentence(nameOf(key).slice(0, 40), refusal)}</li>)}</ul>
+            <ul>{desk.refused.slice(0, 5).map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>
           </div>
         </div>
       )}

@@ -1,6 +1,7 @@
 import { browMarks } from '#lib/mapping/markSet.ts';
 import { includesZero, type Interval } from '#lib/quantities/interval.ts';
-import { changeSince, type MidlineAndSidesState } from '#calculators/midlineAndSides.ts';
+import { changeSince } from '#calculators/changeSince.ts';
+import type { MidlineAndSidesState } from '#calculators/midlineAndSides.ts';
 import { Icon } from '#components/site/Icon.tsx';
 import { saveIcon } from '#components/site/icons.ts';
 import { browMarkWords, capital } from '#words/marks.ts';

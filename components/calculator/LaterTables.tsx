@@ -13,6 +13,6 @@ export function LaterTables({ isOpen, ...shown }: Props) {
       () => setLoaded('failed'),
     );
   }, [isOpen, loaded]);
-  if (loaded === 'failed') return <p class="plain">The tables could not be fetched. The calculator’s own page has them: <a href="/calculators/midline-and-sides/">Midline and sides</a>.</p>;
+  if (loaded === 'failed') return <p class="plain">Not fetched. They stand on <a href="/calculators/midline-and-sides/">the calculator’s own page</a>.</p>;
   return loaded ? <loaded.Tables {...shown} /> : null;
 }

@@ -1,20 +1,18 @@
 import type { PointMm } from '#lib/geometry/point.ts';
 import { Icon } from '#components/site/Icon.tsx';
 import { type IconPaths, downIcon, leftIcon, rightIcon, upIcon } from '#components/site/icons.ts';
-import type { Refusal } from '#calculators/spec.ts';
 import { fixed } from '#words/number.ts';
 import { NumberBox } from './NumberBox.tsx';
-import type { Axis } from './useCalculator.ts';
+import type { Axis, Draft } from './useCalculator.ts';
 
 type Group = Readonly<{ label: string; marks: readonly Readonly<{ key: string; label: string }>[] }>;
-type Draft = Readonly<{ text: string; refusal: Refusal }> | undefined;
 
 type Props = Readonly<{
   id: string;
   groups: readonly Group[];
   active: string;
   point: PointMm;
-  drafts: Readonly<Record<Axis, Draft>>;
+  drafts: Readonly<Record<Axis, Draft | undefined>>;
   onPick: (key: string) => void;
   onType: (axis: Axis, text: string) => void;
   onStep: (by: PointMm) => void;

@@ -24,7 +24,7 @@ const face: CalculatorFace<MidlineAndSidesState, FaceReading | NoFaceReading> = 
   calculator: midlineAndSides,
   labels: {
     level: { label: 'Level is', options: levelWords },
-    error: { label: 'Your reading error', hint: 'How far two of your own readings of one mark differ, as a technical error.' },
+    error: { label: 'Your reading error', hint: 'Your technical error: the spread of one reading.' },
     readings: { label: 'Readings of each mark', hint: 'Read again and take the mean: the error shrinks.' },
     judged: { label: 'Judge the differences', options: judgedWords },
     pose: { label: 'Face', options: poseWords },
@@ -40,7 +40,7 @@ const face: CalculatorFace<MidlineAndSidesState, FaceReading | NoFaceReading> = 
   ],
   firstMark: 'noseWingL',
   view: midlineView,
-  pictureLabel: 'A face from the front on millimetre paper, with its marks, the midline and the level line',
+  pictureLabel: 'A face on millimetre paper with its marks, midline and level line',
   draw: (state, reading) => <MidlineOverlay points={state} reading={reading} />,
   says: midlineSays,
   caution: takenCaution,

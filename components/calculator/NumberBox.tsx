@@ -1,13 +1,12 @@
-import type { Refusal } from '#calculators/spec.ts';
-import { refusalSentence } from '#words/refusal.ts';
 import { useState } from 'preact/hooks';
+import type { Draft } from './useCalculator.ts';
 
 type Props = Readonly<{
   id: string;
   label: string;
   unit: string;
   shown: string;
-  refused?: Readonly<{ text: string; refusal: Refusal }> | undefined;
+  refused?: Draft | undefined;
   onType: (text: string) => void;
   hint?: string | undefined;
 }>;
@@ -43,7 +42,7 @@ export function NumberBox({ id, label, unit, shown, refused, onType, hint }: Pro
         <span class="plain">{unit}</span>
       </div>
       {hint && <p class="hint" id={`${id}-hint`}>{hint}</p>}
-      {refused && <p class="field-error" id={`${id}-error`} role="alert">{refusalSentence(label, refused.refusal)}</p>}
+      {refused && <p class="field-error" id={`${id}-error`} role="alert">{refused.sentence}</p>}
     </div>
   );
 }

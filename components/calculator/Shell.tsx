@@ -31,12 +31,12 @@ type Props<S extends State, R> = Readonly<{ face: CalculatorFace<S, R>; id: stri
 /** A calculator with movable marks: picture, fields, sentence, tables, from one state. */
 export function Shell<S extends State, R>({ face, id, address, open, tables, legend, children }: Props<S, R>) {
   const { calculator, labels, marks } = face;
-  const desk = useCalculator(calculator);
-  const { state, result } = desk;
   const [active, setActive] = useState<keyof S & string>(face.firstMark);
   const [isOpen, setIsOpen] = useState(open);
   const listed = marks.flatMap((group) => group.marks);
   const nameOf = (key: string) => listed.find((mark) => mark.key === key)?.label ?? labels[key]?.label ?? key;
+  const desk = useCalculator(calculator, nameOf);
+  const { state, result } = desk;
   const named = (key: string) => listed.find((mark) => mark.key === key)?.key;
   const pick = (key: string) => setActive(named(key) ?? active);
   const at = (key: keyof S & string): PointMm => {
@@ -54,7 +54,7 @@ export function Shell<S extends State, R>({ face, id, address, open, tables, leg
     if (control.kind === 'number') {
       const value = Number(state[name]);
       const unit = control.unit === '1' ? '' : control.unit;
-      return <NumberBox key={name} id={`${id}-${name}`} label={words.label} hint={words.hint} unit={unit} shown={fixed(rounded(value, 3), Number.isInteger(value) ? 0 : Math.min(3, String(value).split('.')[1]?.length ?? 1))} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />;
+      return <NumberBox key={name} id={`${id}-${name}`} label={words.label} hint={words.hint} unit={unit} shown={String(rounded(value, 3))} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />;
     }
     return null;
   };
@@ -98,7 +98,7 @@ export function Shell<S extends State, R>({ face, id, address, open, tables, leg
     </>
   );
   return (
-    <Frame tall desk={desk} id={id} address={address} nameOf={nameOf} picture={picture} side={side} says={face.says(result, state)} caution={face.caution(state)}>
+    <Frame tall desk={desk} id={id} address={address} picture={picture} side={side} says={face.says(result, state)} caution={face.caution(state)}>
       <details class="fold numbers" open={open} onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}>
         <summary>All the numbers</summary>
         <div class="tables">{tables(result, state, isOpen)}</div>

@@ -10,9 +10,11 @@ import { useCalculator } from './useCalculator.ts';
 const options = (['front', 'middle', 'tail'] as const).map((value) => ({ value, label: placeWords[value] }));
 const labels = { difference: 'Height difference', place: 'Where on the brow' } as const;
 
+const nameOf = (key: string) => (key === 'difference' || key === 'place' ? labels[key] : key);
+
 /** How unequal is usual: the island. */
 export function UsualDifference({ id = 'usual' }: Readonly<{ id?: string }>) {
-  const desk = useCalculator(usualDifference);
+  const desk = useCalculator(usualDifference, nameOf);
   const { state, result } = desk;
   const step = (by: number) => desk.type('difference', String(Math.min(8, Math.max(0, Math.round((state.difference + by) * 10) / 10))));
   return (
@@ -20,7 +22,6 @@ export function UsualDifference({ id = 'usual' }: Readonly<{ id?: string }>) {
       desk={desk}
       id={id}
       address="/calculators/usual-difference/"
-      nameOf={(key) => (key === 'difference' || key === 'place' ? labels[key] : key)}
       says={usualSays(result, state)}
       picture={<HundredStrokes id={id} hundredMm={result.hundredMm} differenceMm={state.difference} />}
       side={

@@ -1,9 +1,10 @@
 import type { FaceReading } from '#lib/mapping/readFace.ts';
+import { decomposeBrows } from '#lib/mapping/decomposeBrows.ts';
 import { wholeBrowSays } from '#words/wholeBrow.ts';
 
 /** The left brow as the mirrored right one, moved, turned and sized: where a difference comes from. */
 export function WholeBrow({ reading }: Readonly<{ reading: FaceReading }>) {
-  const { lines, says } = wholeBrowSays(reading.decomposition);
+  const { lines, says } = wholeBrowSays(decomposeBrows(reading.brows));
   return (
     <section class="kept">
       <h2>The brow as a whole</h2>

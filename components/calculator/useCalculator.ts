@@ -1,19 +1,18 @@
 import type { PointMm } from '#lib/geometry/point.ts';
-import { fromAddress, type Problem, startState, toAddress } from '#calculators/address.ts';
-import { readWithin } from '#calculators/fields.ts';
-import type { Calculator, Field, Refusal, State, Value } from '#calculators/spec.ts';
+import type { Calculator, Field, Read, State, Value } from '#calculators/spec.ts';
+import { startState } from '#calculators/startState.ts';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 
 export type Axis = 'x' | 'y';
 
 /** A text that was typed but refused: it stays in its box, the state stays as it was. */
-type Draft = Readonly<{ text: string; refusal: Refusal }>;
+export type Draft = Readonly<{ text: string; sentence: string }>;
 
 /** One state for picture, numbers and sentence, with every way to change it. */
 export type Desk<S extends State, R> = Readonly<{
   state: S;
   result: R;
-  /** What is shown in a box: the refused text if there is one. `slot` is the key, or key.x and key.y for a mark. */
+  /** The refused text of a box, with what is wrong. `slot` is the field's name, or name.x and name.y for a mark. */
   draft: (slot: string) => Draft | undefined;
   /** A typed text for a number or choice field. */
   type: (name: keyof S & string, text: string) => void;
@@ -22,10 +21,10 @@ export type Desk<S extends State, R> = Readonly<{
   /** Moves a mark to a place, held inside its box and rounded to its step. */
   moveTo: (name: keyof S & string, point: PointMm) => void;
   reset: () => void;
-  /** Parts of the address that were refused. */
-  refused: readonly Problem[];
+  /** What of the address was refused, in words. */
+  refused: readonly string[];
   /** A whole link to a page of this site that holds the state. */
-  address: (path: string) => string;
+  address: (path: string) => Promise<string>;
 }>;
 
 export function isPoint(value: Value | undefined): value is PointMm {
@@ -43,59 +42,69 @@ function held<V extends Value>({ control }: Field<V>, { xMm, yMm }: PointMm): Po
   return { xMm: into(xMm, control.x), yMm: into(yMm, control.y) };
 }
 
-/** The first render equals the server's: address and storage are read after mount. */
-export function useCalculator<S extends State, R>(calculator: Calculator<S, R>): Desk<S, R> {
+const reading = () => import('./reading.ts');
+
+/** The first render equals the server's: the address is read after mount. `nameOf` gives a field's label for messages. */
+export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, nameOf: (name: string) => string): Desk<S, R> {
   const [state, setState] = useState(() => startState(calculator));
   const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>({});
-  const [refused, setRefused] = useState<readonly Problem[]>([]);
+  const [refused, setRefused] = useState<readonly string[]>([]);
 
   useEffect(() => {
-    const { state: given, refused: bad } = fromAddress(calculator, location.search);
-    setState(given);
-    setRefused(bad);
+    if (location.search.length < 2) return;
+    reading().then(({ fromAddress, refusalSentence }) => {
+      const { state: given, refused: bad } = fromAddress(calculator, location.search);
+      setState(given);
+      setRefused(bad.map(({ key, refusal }) => refusalSentence(nameOf(key).slice(0, 40), refusal)));
+    });
   }, [calculator]);
 
   const result = useMemo(() => calculator.solve(state), [calculator, state]);
 
   const clear = (slot: string) => setDrafts(({ [slot]: _, ...rest }) => rest);
-  const refuse = (slot: string, text: string, refusal: Refusal) => setDrafts((all) => ({ ...all, [slot]: { text, refusal } }));
-  const put = (name: keyof S & string, value: Value) => setState((old) => ({ ...old, [name]: value }));
+  /** Puts what was read, or keeps the refused text with a sentence. */
+  const settle = <T extends Value>(slot: string, label: string, text: string, read: Read<T>, put: (value: T) => void) => {
+    if (read.ok) {
+      clear(slot);
+      put(read.value);
+    } else reading().then(({ refusalSentence }) => setDrafts((all) => ({ ...all, [slot]: { text, sentence: refusalSentence(label, read.refusal) } })));
+  };
 
   return {
     state,
     result,
     refused,
     draft: (slot) => drafts[slot],
-    type: (name, text) => {
-      const read = calculator.fields[name].read(text);
-      if (!read.ok) return refuse(name, text, read.refusal);
-      clear(name);
-      put(name, read.value);
+    type: async (name, text) => {
+      const { parsers } = await reading();
+      settle(name, nameOf(name), text, calculator.fields[name].read(text, parsers), (value) => setState((old) => ({ ...old, [name]: value })));
     },
-    typeAxis: (name, axis, text) => {
+    typeAxis: async (name, axis, text) => {
       const { control } = calculator.fields[name];
-      const point = state[name];
-      if (control.kind !== 'mark' || !isPoint(point)) return;
+      if (control.kind !== 'mark') return;
       const [lo, hi] = control[axis];
-      const read = readWithin(text, { unit: 'mm', lo, hi });
-      if (!read.ok) return refuse(`${name}.${axis}`, text, read.refusal);
-      clear(`${name}.${axis}`);
-      put(name, axis === 'x' ? { ...point, xMm: read.value } : { ...point, yMm: read.value });
+      const { parsers } = await reading();
+      settle(`${name}.${axis}`, axis === 'x' ? 'Across' : 'Up', text, parsers.readWithin(text, { unit: 'mm', lo, hi }), (value) =>
+        setState((old) => {
+          const point = old[name];
+          return isPoint(point) ? { ...old, [name]: axis === 'x' ? { ...point, xMm: value } : { ...point, yMm: value } } : old;
+        }),
+      );
     },
     moveTo: (name, point) => {
       const place = held(calculator.fields[name], point);
       if (!place) return;
       clear(`${name}.x`);
       clear(`${name}.y`);
-      put(name, place);
+      setState((old) => ({ ...old, [name]: place }));
     },
     reset: () => {
       setState(startState(calculator));
       setDrafts({});
       setRefused([]);
     },
-    address: (path) => {
-      const query = toAddress(calculator, state);
+    address: async (path) => {
+      const query = (await reading()).toAddress(calculator, state);
       return `${location.origin}${path}${query ? `?${query}` : ''}`;
     },
   };

@@ -28,4 +28,3 @@ for (const menu of document.querySelectorAll<HTMLDetailsElement>('details.menu')
     menu.querySelector('summary')?.focus();
   });
 }
-for (const button of document.querySelectorAll('[data-print]')) button.addEventListener('click', () => print());

@@ -1,8 +1,7 @@
 import type { LevelReference } from '#lib/mapping/levelReference.ts';
 import type { MarkSet, Pose, Posture, SkinState } from '#lib/mapping/markSet.ts';
-import { compareSets, type SetComparison } from '#lib/mapping/compareSets.ts';
 import { type FaceReading, type NoFaceReading, type ReadingChoices, readFace } from '#lib/mapping/readFace.ts';
-import { mappingValues } from '#lib/mapping/values.ts';
+import { caliperHalfWidthMm, exampleErrorMm, mostSeeMm, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm } from '#lib/mapping/startValues.ts';
 import { choiceField, markField, numberField } from './fields.ts';
 import { leaningNoseMarks } from './leaningNoseMarks.ts';
 import { type MarkKey, type MarkPoints, markSetOf, namedMarks } from './marks.ts';
@@ -39,27 +38,23 @@ function hasEveryMark(fields: Partial<Record<MarkKey, Field<PointMm>>>): fields 
 }
 
 /** Half-widths of what reading again does not shrink: pencil line, caliper, thread. */
-export const budgetLines = (['pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm'] as const).map((id) => ({ halfWidthMm: mappingValues[id] }));
+export const budgetLines = [pencilHalfWidthMm, caliperHalfWidthMm, threadHalfWidthMm].map((halfWidthMm) => ({ halfWidthMm }));
 
 /** The marks of a state with how they were taken. */
-function readingOf(state: MidlineAndSidesState): MarkSet {
+export function readingOf(state: MidlineAndSidesState): MarkSet {
   return markSetOf(state, { pose: state.pose, posture: state.posture, skin: state.skin });
 }
 
-function choicesOf({ level, error, readings, judged }: MidlineAndSidesState): ReadingChoices {
+/** How a state's marks are judged. */
+export function choicesOf({ level, error, readings, judged }: MidlineAndSidesState): ReadingChoices {
   return {
     levelReference: level,
     temMm: error,
     readings: Math.round(readings),
     budget: budgetLines,
-    comparisons: judged === 'together' ? mappingValues['ten-comparisons'] : 'one',
-    notice: { mostSeeMm: mappingValues['most-see-mm'] },
+    comparisons: judged === 'together' ? tenComparisons : 'one',
+    notice: { mostSeeMm },
   };
-}
-
-/** What moved between an earlier reading and this one; refused where the two were not taken alike. */
-export function changeSince(earlier: MidlineAndSidesState, now: MidlineAndSidesState): SetComparison {
-  return compareSets(readingOf(earlier), readingOf(now), choicesOf(now));
 }
 
 /** One set of marks: midline, roll, which marks are trusted, left against right for ten numbers. */
@@ -68,7 +63,7 @@ export const midlineAndSides: Calculator<MidlineAndSidesState, FaceReading | NoF
   fields: {
     ...markFields(),
     level: choiceField<LevelReference>('level', 'midline', ['midline', 'eye-corners', 'pupils']),
-    error: numberField('error', mappingValues['example-error-mm'], { unit: 'mm', lo: 0.05, hi: 3, step: 0.05, decimals: 2 }),
+    error: numberField('error', exampleErrorMm, { unit: 'mm', lo: 0.05, hi: 3, step: 0.05, decimals: 2 }),
     readings: numberField('readings', 3, { unit: '1', lo: 1, hi: 9, step: 1, decimals: 0 }),
     judged: choiceField<Judged>('judged', 'together', ['together', 'one-alone']),
     pose: choiceField<Pose>('pose', 'rest', ['rest', 'eyes-closed', 'raised', 'frown']),

@@ -11,17 +11,28 @@ export type Refusal = Readonly<{
 
 export type Read<T> = Readonly<{ ok: true; value: T }> | Readonly<{ ok: false; refusal: Refusal }>;
 
+/** A number's unit and the ends of what is accepted. */
+export type Limits = Readonly<{ unit: Unit; lo: number; hi: number }>;
+/** Where a mark may lie, millimetres. */
+export type Box = Readonly<{ x: readonly [number, number]; y: readonly [number, number] }>;
+
 /** How a field is shown and moved. A mark is a point on the picture. */
 export type Control =
-  | Readonly<{ kind: 'number'; unit: Unit; lo: number; hi: number; step: number; decimals: number }>
+  | (Limits & Readonly<{ kind: 'number'; step: number; decimals: number }>)
   | Readonly<{ kind: 'choice'; options: readonly string[] }>
-  | Readonly<{ kind: 'mark'; x: readonly [number, number]; y: readonly [number, number]; step: number; decimals: number }>;
+  | (Box & Readonly<{ kind: 'mark'; step: number; decimals: number }>);
+
+/** See parsers.ts. */
+export type Parsers = Readonly<{
+  readWithin: (text: string, limits: Limits) => Read<number>;
+  readPoint: (text: string, box: Box) => Read<PointMm>;
+}>;
 
 /** One input. `kept: 'memory'` never reaches an address, a file or storage. */
 export type Field<T> = Readonly<{
   key: string;
   start: T;
-  read: (text: string) => Read<T>;
+  read: (text: string, parsers: Parsers) => Read<T>;
   write: (value: T) => string;
   kept: 'address' | 'memory';
   control: Control;

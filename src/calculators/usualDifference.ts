@@ -1,5 +1,5 @@
 import { differenceReachedByMm, shareAtLeast } from '#lib/mapping/usualDifference.ts';
-import { mappingRanges, mappingValues } from '#lib/mapping/values.ts';
+import { fewSeeMm, mostSeeMm, unequalMm, unequalRangeMm } from '#lib/mapping/startValues.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 
@@ -17,8 +17,6 @@ export type UsualDifference = Readonly<{
   band: 'few-see' | 'some-see' | 'most-see';
 }>;
 
-const meanFacts = { front: 'unequal-at-front-mm', middle: 'unequal-at-middle-mm', tail: 'unequal-at-tail-mm' } as const;
-
 /** How usual a height difference between the two brows is, and who sees it. */
 export const usualDifference: Calculator<UsualDifferenceState, UsualDifference> = {
   id: 'usual-difference',
@@ -27,16 +25,15 @@ export const usualDifference: Calculator<UsualDifferenceState, UsualDifference> 
     place: choiceField<BrowPlace>('place', 'middle', ['front', 'middle', 'tail']),
   },
   solve: ({ difference, place }) => {
-    const id = meanFacts[place];
-    const meanMm = mappingValues[id];
-    const [lowMm, highMm] = mappingRanges[id];
+    const meanMm = unequalMm[place];
+    const [lowMm, highMm] = unequalRangeMm[place];
     return {
       meanMm,
       share: shareAtLeast(difference, meanMm),
       shareLo: shareAtLeast(difference, lowMm),
       shareHi: shareAtLeast(difference, highMm),
       hundredMm: Array.from({ length: 100 }, (_, i) => differenceReachedByMm((99.5 - i) / 100, meanMm)),
-      band: difference >= mappingValues['most-see-mm'] ? 'most-see' : difference > mappingValues['few-see-mm'] ? 'some-see' : 'few-see',
+      band: difference >= mostSeeMm ? 'most-see' : difference > fewSeeMm ? 'some-see' : 'few-see',
     };
   },
   facts: ['unequal-at-front-mm', 'unequal-at-middle-mm', 'unequal-at-tail-mm', 'few-see-mm', 'most-see-mm'],

@@ -39,17 +39,9 @@ export function rangeWords({ lo, hi }: Pick<Interval, 'lo' | 'hi'>, unit = 'mm',
   return lo <= 0 && hi >= 0 ? `up to ${fixed(b, decimals)} ${unit} either way` : `${fixed(a, decimals)} to ${fixed(b, decimals)} ${unit}`;
 }
 
+/** The trade's name of a mark of the midline; a pair is named as two. */
 function markName(mark: MidlineMark): string {
-  return mark in facePairWords ? `${plural(mark)}` : faceSingle(mark);
-}
-
-function plural(mark: MidlineMark): string {
-  const words: Readonly<Partial<Record<MidlineMark, string>>> = { innerCorner: 'inner eye corners', outerCorner: 'outer eye corners', pupil: 'pupils', noseWing: 'nose wings' };
-  return words[mark] ?? mark;
-}
-
-function faceSingle(mark: MidlineMark): string {
-  return mark === 'glabella' || mark === 'nasion' || mark === 'subnasale' || mark === 'chin' ? faceSingleWords[mark] : mark;
+  return mark === 'glabella' || mark === 'nasion' || mark === 'subnasale' || mark === 'chin' ? faceSingleWords[mark] : `${facePairWords[mark]}s`;
 }
 
 /** "a", "a and b", "a, b and c". */
@@ -73,18 +65,13 @@ function leanSentence({ value, lo, hi }: Interval): string {
 
 function realOnes(brows: FaceReading['brows']): readonly { text: string; size: number }[] {
   return browMarks.flatMap((mark) => {
-    const { outward, up } = brows[mark];
-    const higher = up.value > 0 ? 'left' : 'right';
-    const further = outward.value > 0 ? 'left' : 'right';
-    return [
-      ...(up.band === 'not-shown' ? [] : [{ text: `the ${higher} ${heightOf[mark]} stands ${fixed(Math.abs(up.value))} mm higher (${rangeWords(up)}); ${seen(up)}`, size: Math.abs(up.value) }]),
-      ...(outward.band === 'not-shown' ? [] : [{ text: `the ${further} ${heightOf[mark]} stands ${fixed(Math.abs(outward.value))} mm further out (${rangeWords(outward)}); ${seen(outward)}`, size: Math.abs(outward.value) }]),
-    ];
+    const said = (difference: Difference, how: string) => {
+      const size = Math.abs(difference.value);
+      const who = difference.band === 'most-see' ? 'most' : 'few';
+      return { text: `the ${difference.value > 0 ? 'left' : 'right'} ${heightOf[mark]} stands ${fixed(size)} mm ${how} (${rangeWords(difference)}); ${who} people see it`, size, isReal: difference.band !== 'not-shown' };
+    };
+    return [said(brows[mark].up, 'higher'), said(brows[mark].outward, 'further out')].filter(({ isReal }) => isReal);
   });
-}
-
-function seen({ band }: Difference): string {
-  return band === 'most-see' ? 'most people see it' : 'few people see it';
 }
 
 /** What the figure of midline and sides says about one reading. */
@@ -93,18 +80,18 @@ export function midlineSays(reading: FaceReading | NoFaceReading): Says {
   const lean = leanSentence(reading.rollDeg);
   const untrusted = untrustedNames(reading.notTrusted);
   const off = Math.max(0, ...reading.notTrusted.map((mark) => reading.marks[mark].residualMm));
-  const trust = untrusted ? `${capital(untrusted)} ${/ and /.test(untrusted) || /s$/.test(untrusted) ? 'are' : 'is'} not trusted: up to ${fixed(off)} mm away from where the other marks agree.` : 'All marks agree on the midline.';
+  const trust = untrusted ? `Not trusted: ${untrusted}, up to ${fixed(off)} mm away from where the other marks agree.` : 'All marks agree on the midline.';
   const real = [...realOnes(reading.brows)].sort((a, b) => b.size - a.size);
-  const others = real.length === 0 ? 'No difference between the brows is shown to be real.' : `${capital(real[0]?.text ?? '')}.${real.length > 1 ? ` ${real.length - 1} more ${real.length === 2 ? 'difference is' : 'differences are'} real: see All the numbers.` : ' The other nine are not shown to be real.'}`;
+  const others = real.length === 0 ? 'No difference between the brows is shown to be real.' : `${capital(real[0]?.text ?? '')}.${real.length > 1 ? ` ${real.length - 1} more ${real.length === 2 ? 'difference is' : 'differences are'} real: see All the numbers.` : ' No other is shown to be real.'}`;
   return { answer: `${lean}. ${trust}`, doubt: `${others}${real.length === 0 ? ' That is not the same as equal.' : ''}` };
 }
 
 function refusedReading({ reason }: NoFaceReading): Says {
   switch (reason) {
     case 'face-not-upright':
-      return { answer: 'These marks lie on their side, or right and left are exchanged.', doubt: 'Right is the client’s right: the left of the picture. Turn the picture upright and mark again.' };
+      return { answer: 'This face lies on its side, or right and left are exchanged.', doubt: 'The client’s right is on the picture’s left.' };
     case 'marks-do-not-fix-a-midline':
-      return { answer: 'These marks do not fix a midline.', doubt: 'They lie too close together, or they fit two lines equally well. Move the eye corners and the chin to where they belong.' };
+      return { answer: 'These marks do not fix a midline.', doubt: 'Check the eye corners and the chin.' };
     case 'mark-not-a-number':
       return { answer: 'One mark has no place.', doubt: 'Type both of its numbers.' };
   }
@@ -112,9 +99,9 @@ function refusedReading({ reason }: NoFaceReading): Says {
 
 /** A caution that follows from how the marks were taken. */
 export function takenCaution({ pose, posture, skin }: Readonly<{ pose: string; posture: string; skin: string }>): string | undefined {
-  if (skin === 'swollen') return 'Swollen skin: the outline has moved. Do not chase differences under 1 mm, and do not plan from this reading.';
-  if (skin === 'numb') return 'Numb skin: the brow may sit lower than it will. Compare only with other numb readings.';
-  if (pose === 'raised' || pose === 'frown') return 'The brows are not at rest. Differences between the sides may come from the muscle, not from the brow. Read again at rest.';
-  if (posture === 'lying') return 'Lying down, brows move. Compare only with other readings taken lying down.';
+  if (skin === 'swollen') return 'Swollen skin has moved: do not chase differences under 1 mm, and do not plan from this reading.';
+  if (skin === 'numb') return 'Numb skin: compare only with other numb readings.';
+  if (pose === 'raised' || pose === 'frown') return 'The brows are not at rest: a difference may come from the muscle. Read again at rest.';
+  if (posture === 'lying') return 'Brows move when a client lies down: compare only with other readings taken lying down.';
   return undefined;
 }

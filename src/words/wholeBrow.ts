@@ -1,4 +1,4 @@
-import type { BrowDecompositionFit } from '#lib/mapping/sides.ts';
+import type { BrowDecompositionFit } from '#lib/mapping/decomposeBrows.ts';
 import { fixed, signed } from './number.ts';
 
 export type WholeBrowWords = Readonly<{ says: string; lines: readonly Readonly<{ name: string; value: string }>[] }>;

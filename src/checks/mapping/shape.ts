@@ -101,7 +101,7 @@ export const shapeChecks = [
     id: 'tangent-1-degree', kind: 'table', source: 'trig-table', where: 'tangent of 1 degree', what: 'rise over run of a face turned by 1 degree',
     printed: 0.017455, unit: '1', tolerance: 5e-7, because: 'six printed decimals: half a unit of the last',
     ours: (factor = 1) => {
-      const turned = rolledPoint([1, 0], -factor);
+      const turned = rolledPoint([1, 0], factor);
       return turned.yMm / turned.xMm;
     },
   },

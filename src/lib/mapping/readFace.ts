@@ -12,7 +12,7 @@ import { disagreementMm } from './disagreement.ts';
 import { midlineAtBrowsMm, propagate, type FaceRows } from './propagate.ts';
 import { fitRobustMidline, trustedFromWeight } from './robustMidline.ts';
 import { rollDeg } from './roll.ts';
-import { compareSides, decomposeBrows, type BrowDecompositionFit } from './sides.ts';
+import { compareSides } from './sides.ts';
 
 /** How the face was measured and how it is judged. */
 export type ReadingChoices = Readonly<{
@@ -43,7 +43,6 @@ export type FaceReading = Readonly<{
   /** Marks that disagree with the rest and were weighed down. */
   notTrusted: readonly (FacePair | FaceSingle)[];
   brows: BrowRecord<BrowReading>;
-  decomposition: BrowDecompositionFit;
   /** Standard uncertainty of one coordinate of one mark by reading, mm. */
   readingMm: number;
   /** The same for the midline's marks: larger where they disagree by more than reading explains. */
@@ -60,7 +59,7 @@ export const greatestRollDeg = 60;
 
 /**
  * Everything the brow calculator says about one face: midline, what was weighed down, both sides in the face's frame,
- * left minus right for ten numbers with intervals and bands, and the brows as shift, tilt, size and remaining shape.
+ * left minus right for ten numbers with intervals and bands. `decomposeBrows(reading.brows)` gives shift, tilt and size.
  * The intervals hold the error of reading the marks and, for the midline, how far its own marks disagree.
  */
 export function readFace(set: MarkSet, choices: ReadingChoices): FaceReading | NoFaceReading {
@@ -109,7 +108,6 @@ export function readFace(set: MarkSet, choices: ReadingChoices): FaceReading | N
       const row = rows.brows[name];
       return { right, left, outward: difference(outwardMm, row.left.u, row.right.u), up: difference(upMm, row.left.v, row.right.v) };
     }),
-    decomposition: decomposeBrows(sides),
     readingMm,
     midlineMm,
     k,

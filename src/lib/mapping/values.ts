@@ -1,3 +1,5 @@
+import { caliperHalfWidthMm, exampleErrorMm, fewSeeMm, mostSeeMm, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm, unequalMm } from './startValues.ts';
+
 /**
  * The bare numbers of mapping that interactive pages compute with: written here once, and given their sources in facts/.
  * Calculators and problems import this file, so that quotes and citations stay out of what a browser loads.
@@ -5,13 +7,13 @@
 export const mappingValues = {
   'seen-at-1-mm': 23,
   'seen-at-6-mm': 97,
-  'few-see-mm': 1,
+  'few-see-mm': fewSeeMm,
   'almost-all-see-mm': 6,
-  'most-see-mm': 3,
+  'most-see-mm': mostSeeMm,
   'own-brows-seen-mm': 2,
-  'unequal-at-front-mm': 1.34,
-  'unequal-at-middle-mm': 1.77,
-  'unequal-at-tail-mm': 1.78,
+  'unequal-at-front-mm': unequalMm.front,
+  'unequal-at-middle-mm': unequalMm.middle,
+  'unequal-at-tail-mm': unequalMm.tail,
   'brows-unequal': 88,
   'right-lower': 61,
   'biweight-constant': 4.685,
@@ -22,21 +24,14 @@ export const mappingValues = {
   'factor-95': 1.96,
   'repeat-factor': 2.77,
   'family-false-alarm': 5,
-  'ten-comparisons': 10,
-  'pencil-half-width-mm': 0.25,
-  'caliper-half-width-mm': 0.05,
-  'thread-half-width-mm': 0.25,
-  'example-error-mm': 0.3,
+  'ten-comparisons': tenComparisons,
+  'pencil-half-width-mm': pencilHalfWidthMm,
+  'caliper-half-width-mm': caliperHalfWidthMm,
+  'thread-half-width-mm': threadHalfWidthMm,
+  'example-error-mm': exampleErrorMm,
   'pairs-for-own-error': 20,
   'iris-width-mm': 11.71,
   'pupils-apart-mm': 63,
-} as const;
-
-/** Ranges that interactive pages draw: the published 95 % intervals of the mean differences, mm. */
-export const mappingRanges = {
-  'unequal-at-front-mm': [1.14, 1.54],
-  'unequal-at-middle-mm': [1.47, 2.07],
-  'unequal-at-tail-mm': [1.5, 2.06],
 } as const;
 
 export type MappingValueId = keyof typeof mappingValues;

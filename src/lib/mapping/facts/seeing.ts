@@ -1,6 +1,7 @@
 import { published } from '../../evidence/backing.ts';
 import type { Fact } from '../../evidence/fact.ts';
-import { mappingRanges, mappingValues } from '../values.ts';
+import { unequalRangeMm } from '../startValues.ts';
+import { mappingValues } from '../values.ts';
 
 const reviewed = '2026-11-25';
 const hohman = 'eyebrow elevation asymmetry gradually rose from 23% correct to 97% correct across the range of 1 mm to 6 mm';
@@ -35,15 +36,15 @@ export const seeingFacts = {
     caveat: 'People who had asked for treatment, looking at themselves.',
   },
   'unequal-at-front-mm': {
-    value: mappingValues['unequal-at-front-mm'], unit: 'mm', backing: published('eyelid-brow-2014', 'abstract, results', '1.34 mm (95% CI 1.14-1.54)'), range: mappingRanges['unequal-at-front-mm'], reviewed,
+    value: mappingValues['unequal-at-front-mm'], unit: 'mm', backing: published('eyelid-brow-2014', 'abstract, results', '1.34 mm (95% CI 1.14-1.54)'), range: unequalRangeMm.front, reviewed,
     caveat: 'Mean difference of the two sides; 100 people asking for lid surgery, mean age 57.7.',
   },
   'unequal-at-middle-mm': {
-    value: mappingValues['unequal-at-middle-mm'], unit: 'mm', backing: published('eyelid-brow-2014', 'abstract, results', '1.77 mm (95% CI 1.47-2.07)'), range: mappingRanges['unequal-at-middle-mm'], reviewed,
+    value: mappingValues['unequal-at-middle-mm'], unit: 'mm', backing: published('eyelid-brow-2014', 'abstract, results', '1.77 mm (95% CI 1.47-2.07)'), range: unequalRangeMm.middle, reviewed,
     caveat: 'Mean difference of the two sides; 100 people asking for lid surgery, mean age 57.7.',
   },
   'unequal-at-tail-mm': {
-    value: mappingValues['unequal-at-tail-mm'], unit: 'mm', backing: published('eyelid-brow-2014', 'abstract, results', '1.78 mm (95% CI 1.50-2.06)'), range: mappingRanges['unequal-at-tail-mm'], reviewed,
+    value: mappingValues['unequal-at-tail-mm'], unit: 'mm', backing: published('eyelid-brow-2014', 'abstract, results', '1.78 mm (95% CI 1.50-2.06)'), range: unequalRangeMm.tail, reviewed,
     caveat: 'Mean difference of the two sides; 100 people asking for lid surgery, mean age 57.7.',
   },
   'over-1-mm-somewhere': {

@@ -1,0 +1,27 @@
+import { readDecimal } from '#lib/quantities/decimal.ts';
+import type { PointMm } from '#lib/geometry/point.ts';
+import type { Box, Limits, Read } from './spec.ts';
+
+/** Reads one number inside limits; the decimal sign may be a point or a comma. */
+export function readWithin(text: string, { unit, lo, hi }: Limits): Read<number> {
+  const read = readDecimal(text);
+  if (!read.ok) {
+    const code = read.reason === 'ambiguous' || read.reason === 'empty' ? read.reason : 'not-a-number';
+    return { ok: false, refusal: { code, lo, hi, unit } };
+  }
+  if (read.value < lo || read.value > hi) return { ok: false, refusal: { code: 'out-of-range', lo, hi, unit } };
+  return { ok: true, value: read.value };
+}
+
+/** Reads a mark written "across_up", both inside the box, millimetres. */
+export function readPoint(text: string, box: Box): Read<PointMm> {
+  const [across, up, rest] = text.split('_');
+  if (across === undefined || up === undefined || rest !== undefined) return { ok: false, refusal: { code: 'not-a-point' } };
+  const x = readWithin(across, { unit: 'mm', lo: box.x[0], hi: box.x[1] });
+  if (!x.ok) return x;
+  const y = readWithin(up, { unit: 'mm', lo: box.y[0], hi: box.y[1] });
+  return y.ok ? { ok: true, value: { xMm: x.value, yMm: y.value } } : y;
+}
+
+/** Everything a field needs to read a text. Handed in by the caller, so that a page can fetch it when something is typed. */
+export const parsers = { readWithin, readPoint } as const;
