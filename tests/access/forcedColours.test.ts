@@ -7,7 +7,7 @@ function lost(): string[] {
   const page = getComputedStyle(document.body).backgroundColor;
   const unseen: string[] = [];
   for (const element of document.querySelectorAll<HTMLElement>('input:not([type=hidden]), select, textarea, button.btn')) {
-    if (!element.checkVisibility({ opacityProperty: true })) continue;
+    if (!element.checkVisibility({ opacityProperty: true }) || element.getBoundingClientRect().width < 2) continue;
     const look = getComputedStyle(element);
     const hasEdge = parseFloat(look.borderTopWidth) > 0 && look.borderTopStyle !== 'none' && look.borderTopColor !== page;
     if (!hasEdge && look.appearance === 'none' && !element.matches('[type=range]')) unseen.push(`${element.tagName.toLowerCase()} ${element.getAttribute('aria-label') ?? element.id}`);

@@ -22,12 +22,15 @@ function cutOff(): string[] {
     .map((element) => `${element.tagName.toLowerCase()}: ${element.textContent?.trim().slice(0, 40)}`);
 }
 
-/** Runs in the page: things to press or type in that are smaller than 24 px and not inside a sentence. */
+/**
+ * Runs in the page: things to press or type in that are smaller than 24 px and not inside a sentence.
+ * Marks in a drawing are left out: there the nearest mark within a finger's reach answers, whatever its size.
+ */
 function tooSmall(): string[] {
   return [...document.querySelectorAll<HTMLElement>('button, input, select, textarea, summary, [role=button], [role=slider], [role=radio], [role=checkbox], [role=tab]')]
-    .filter((element) => element.checkVisibility({ opacityProperty: true, visibilityProperty: true }))
+    .filter((element) => !element.closest('svg.stage') && element.checkVisibility({ opacityProperty: true, visibilityProperty: true }))
     .map((element) => ({ element, box: (element.closest('label') ?? element).getBoundingClientRect() }))
-    .filter(({ box }) => box.width > 0 && (box.width < 24 || box.height < 24))
+    .filter(({ box }) => box.width > 1 && (box.width < 24 || box.height < 24))
     .map(({ element, box }) => `${element.tagName.toLowerCase()} ${element.getAttribute('aria-label') ?? element.textContent?.trim().slice(0, 30)} ${box.width.toFixed(0)} × ${box.height.toFixed(0)}`);
 }
 

@@ -4,6 +4,7 @@ import { addressesUnder, startSite } from '#tests/tools/builtSite.ts';
 import { openBrowser, openPage } from '#tests/tools/openBrowser.ts';
 
 const mostBytes = 110_000;
+const mostScriptBytes = 20_000;
 const mostRequests = 12;
 const mostShift = 0.02;
 
@@ -31,8 +32,15 @@ test.each(lessons)('[hand] %s loads cold on a phone within the bytes and request
     const requests: string[] = [];
     let bytes = 0;
     wire.on('Network.requestWillBeSent', ({ request }) => requests.push(request.url));
-    wire.on('Network.loadingFinished', ({ encodedDataLength }) => {
-      bytes += encodedDataLength;
+    let scriptBytes = 0;
+    // Bodies as sent with gzip. Headers are taken off: over a real line they are packed once for all requests.
+    const heads = new Map<string, Readonly<{ type: string; headBytes: number }>>();
+    wire.on('Network.responseReceived', ({ requestId, type, response }) => heads.set(requestId, { type, headBytes: response.encodedDataLength }));
+    wire.on('Network.loadingFinished', ({ requestId, encodedDataLength }) => {
+      const head = heads.get(requestId);
+      const body = Math.max(0, encodedDataLength - (head?.headBytes ?? 0));
+      bytes += body;
+      if (head?.type === 'Script') scriptBytes += body;
     });
     await page.evaluateOnNewDocument(() => {
       let shift = 0;
@@ -44,9 +52,10 @@ test.each(lessons)('[hand] %s loads cold on a phone within the bytes and request
     await page.goto(site.origin + address, { waitUntil: 'networkidle0' });
     const shift = await page.evaluate(() => Number(document.documentElement.dataset['shift'] ?? 0));
     const own = requests.filter((url) => !/\/(sw\.js|offline\.json)$/.test(url));
-    expect(own.length, own.join('\n')).toBeLessThanOrEqual(mostRequests);
-    expect(bytes).toBeLessThanOrEqual(mostBytes);
-    expect(shift).toBeLessThan(mostShift);
+    expect.soft(own.length, own.join('\n')).toBeLessThanOrEqual(mostRequests);
+    expect.soft(scriptBytes, 'bytes of script').toBeLessThanOrEqual(mostScriptBytes);
+    expect.soft(bytes, 'bytes in all').toBeLessThanOrEqual(mostBytes);
+    expect.soft(shift, 'layout shift').toBeLessThan(mostShift);
     expect(faults).toEqual([]);
   } finally {
     await context.close();

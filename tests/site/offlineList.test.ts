@@ -23,7 +23,7 @@ test('[hand] the stated count is the count of the list, and the stated bytes are
 test('[hand] the worker loads nothing from elsewhere and never swaps versions under a reader', () => {
   expect(/importScripts\(/.test(worker)).toBe(false);
   // The one call waits for a message that no page sends.
-  expect(worker.match(/[^,;]{0,30}skipWaiting\(\)/g)).toEqual([expect.stringContaining('"SKIP_WAITING"===')]);
+  expect(worker.match(/[^,;]{0,60}skipWaiting\(\)/g)).toEqual([expect.stringContaining('"SKIP_WAITING"===')]);
 });
 
 test('[hand] the ready-made search parts are left out', () => {

@@ -5,11 +5,12 @@ import { attribute, type BuiltPage, elementsOf } from '#build/builtPages.ts';
 
 const staticImport = /(?:\bimport|\bfrom)\s*["'](\.[^"']+|\/[^"']+)["']/g;
 
-/** The scripts a page loads without being asked: its own, its islands', and all they import statically. */
-export function scriptsOf(page: BuiltPage, folder: string): readonly string[] {
+/** The scripts of a page: its own, those of its first islands, and all they import statically. */
+export function scriptsOf(page: BuiltPage, folder: string, islands = Infinity): readonly string[] {
+  let met = 0;
   const waiting = [...elementsOf(page)].flatMap((element) => {
     if (element.tagName === 'script') return attribute(element, 'src') ?? [];
-    if (element.tagName !== 'astro-island') return [];
+    if (element.tagName !== 'astro-island' || met++ >= islands) return [];
     return ['component-url', 'renderer-url', 'before-hydration-url'].flatMap((name) => attribute(element, name) ?? []);
   });
   const found = new Set<string>();
@@ -24,8 +25,8 @@ export function scriptsOf(page: BuiltPage, folder: string): readonly string[] {
 }
 
 /** The weight of those scripts and of the inline ones, in bytes as sent with gzip. */
-export function scriptWeight(page: BuiltPage, folder: string): number {
-  const files = scriptsOf(page, folder).map((path) => readFileSync(join(folder, path)));
+export function scriptWeight(page: BuiltPage, folder: string, islands = Infinity): number {
+  const files = scriptsOf(page, folder, islands).map((path) => readFileSync(join(folder, path)));
   const inline = [...elementsOf(page)].filter((element) => element.tagName === 'script' && attribute(element, 'src') === undefined).map((element) => element.childNodes.map((child) => ('value' in child ? child.value : '')).join(''));
   return [...files, ...inline.filter((text) => text !== '').map((text) => Buffer.from(text))].reduce((sum, text) => sum + gzipSync(text).length, 0);
 }
