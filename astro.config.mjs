@@ -8,6 +8,7 @@ import remarkMath from 'remark-math';
 import { house } from './src/build/house.ts';
 import { plainImports } from './src/build/plainImports.ts';
 import { scriptHash } from './src/build/scriptHash.ts';
+import { sharedChunks } from './src/build/sharedChunks.ts';
 import { themeScript } from './src/build/themeScript.ts';
 
 // No usage reports leave this machine.
@@ -30,16 +31,8 @@ export default defineConfig({
     build: {
       rolldownOptions: {
         output: {
-          // One chunk for what every island shares: fewer requests, and the parts compress better together.
-          codeSplitting: {
-            groups: [
-              { name: 'fetch', test: /vite\/preload-helper/, priority: 2 },
-              {
-                name: 'base',
-                test: /node_modules\/preact\/(dist|hooks|jsx-runtime)|@astrojs\/preact\/dist\/(client|static-html)\.js|src\/words\/(number|marks)\.ts|components\/site\/(Icon\.tsx|icons\.ts)|src\/lib\/mapping\/(startValues|budget|band|familyWise|markSet)\.ts|quantities\/(normal|interval)\.ts/,
-              },
-            ],
-          },
+          // What belongs together travels together: fewer requests, and the parts compress better in one.
+          codeSplitting: { groups: sharedChunks },
         },
       },
     },

@@ -3,7 +3,7 @@ import { includesZero, type Interval } from '#lib/quantities/interval.ts';
 import { changeSince } from '#calculators/changeSince.ts';
 import type { MidlineAndSidesState } from '#calculators/midlineAndSides.ts';
 import { Icon } from '#components/site/Icon.tsx';
-import { saveIcon } from '#components/site/icons.ts';
+import { saveIcon } from '#components/site/answerIcons.ts';
 import { browMarkWords, capital } from '#words/marks.ts';
 import { keptSays, takenWords } from '#words/keptReading.ts';
 import { signed } from '#words/number.ts';

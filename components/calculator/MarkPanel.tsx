@@ -47,13 +47,13 @@ export function MarkPanel({ id, groups, active, point, drafts, onPick, onType, o
         <NumberBox id={`${id}-x`} label="Across" unit="mm" shown={fixed(point.xMm)} refused={drafts.x} onType={(text) => onType('x', text)} />
         <NumberBox id={`${id}-y`} label="Up" unit="mm" shown={fixed(point.yMm)} refused={drafts.y} onType={(text) => onType('y', text)} />
       </div>
-      <div class="stepper" role="group" aria-label="Move the mark by 0.1 millimetres">
+      <div class="stepper">
         {steps.map(({ name, icon, by }) => (
           <button key={name} class="step" type="button" aria-label={`Move ${name} by 0.1 millimetres`} onClick={() => onStep(by)}>
             <Icon of={icon} />
           </button>
         ))}
-        <span class="plain tiny quiet" aria-hidden="true">0.1 mm a step</span>
+        <span class="plain tiny quiet">0.1 mm a step</span>
       </div>
     </div>
   );

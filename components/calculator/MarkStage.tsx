@@ -28,7 +28,8 @@ const arrows: Readonly<Record<string, readonly [number, number]>> = { ArrowLeft:
  */
 export function MarkStage({ view, label, marks, active, activeLabel, onPick, onMove, children }: Props) {
   const svg = useRef<SVGSVGElement>(null);
-  const dragged = useRef<string | undefined>(undefined);
+  /** The mark under the pointer: by how much it was missed, whether it was picked before, whether it has moved. */
+  const held = useRef<{ key: string; missX: number; missY: number; wasPicked: boolean; hasMoved: boolean } | undefined>(undefined);
   const picked = useRef(false);
 
   const place = (event: PointerEvent): { point: PointMm; pxPerMm: number } | undefined => {
@@ -56,15 +57,24 @@ export function MarkStage({ view, label, marks, active, activeLabel, onPick, onM
       if (picked.current) onMove(active, here.point);
       return;
     }
+    const at = marks.find((mark) => mark.key === key)?.point ?? here.point;
+    held.current = { key, missX: at.xMm - here.point.xMm, missY: at.yMm - here.point.yMm, wasPicked: picked.current && key === active, hasMoved: false };
     onPick(key);
     picked.current = true;
-    dragged.current = key;
     svg.current?.setPointerCapture(event.pointerId);
   };
 
   const move = (event: PointerEvent) => {
-    const here = dragged.current === undefined ? undefined : place(event);
-    if (here && dragged.current !== undefined && event.buttons > 0) onMove(dragged.current, here.point);
+    const here = held.current && event.buttons > 0 ? place(event) : undefined;
+    if (!here || !held.current) return;
+    held.current.hasMoved = true;
+    onMove(held.current.key, { xMm: here.point.xMm + held.current.missX, yMm: here.point.yMm + held.current.missY });
+  };
+
+  const up = (event: PointerEvent) => {
+    const here = held.current?.wasPicked && !held.current.hasMoved ? place(event) : undefined;
+    if (here) onMove(active, here.point);
+    held.current = undefined;
   };
 
   const key = (event: KeyboardEvent) => {
@@ -86,8 +96,8 @@ export function MarkStage({ view, label, marks, active, activeLabel, onPick, onM
       aria-label={label}
       onPointerDown={down}
       onPointerMove={move}
-      onPointerUp={() => (dragged.current = undefined)}
-      onPointerCancel={() => (dragged.current = undefined)}
+      onPointerUp={up}
+      onPointerCancel={() => (held.current = undefined)}
     >
       {children}
       {marks.map((mark) => (

@@ -42,7 +42,10 @@ function held<V extends Value>({ control }: Field<V>, { xMm, yMm }: PointMm): Po
   return { xMm: into(xMm, control.x), yMm: into(yMm, control.y) };
 }
 
-const reading = () => import('./reading.ts');
+type Reading = typeof import('./reading.ts');
+let fetched: Promise<Reading> | undefined;
+/** Fetched once: everything typed waits on the same promise, so answers arrive in the order of the keys. */
+const reading = () => (fetched ??= import('./reading.ts'));
 
 /** The first render equals the server's: the address is read after mount. `nameOf` gives a field's label for messages. */
 export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, nameOf: (name: string) => string): Desk<S, R> {
@@ -63,11 +66,13 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
 
   const clear = (slot: string) => setDrafts(({ [slot]: _, ...rest }) => rest);
   /** Puts what was read, or keeps the refused text with a sentence. */
-  const settle = <T extends Value>(slot: string, label: string, text: string, read: Read<T>, put: (value: T) => void) => {
-    if (read.ok) {
+  const settle = async <T extends Value>(slot: string, label: string, text: string, read: (by: Reading) => Read<T>, put: (value: T) => void) => {
+    const by = await reading();
+    const answer = read(by);
+    if (answer.ok) {
       clear(slot);
-      put(read.value);
-    } else reading().then(({ refusalSentence }) => setDrafts((all) => ({ ...all, [slot]: { text, sentence: refusalSentence(label, read.refusal) } })));
+      put(answer.value);
+    } else setDrafts((all) => ({ ...all, [slot]: { text, sentence: by.refusalSentence(label, answer.refusal) } }));
   };
 
   return {
@@ -75,16 +80,14 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
     result,
     refused,
     draft: (slot) => drafts[slot],
-    type: async (name, text) => {
-      const { parsers } = await reading();
-      settle(name, nameOf(name), text, calculator.fields[name].read(text, parsers), (value) => setState((old) => ({ ...old, [name]: value })));
+    type: (name, text) => {
+      settle(name, nameOf(name), text, ({ parsers }) => calculator.fields[name].read(text, parsers), (value) => setState((old) => ({ ...old, [name]: value })));
     },
-    typeAxis: async (name, axis, text) => {
+    typeAxis: (name, axis, text) => {
       const { control } = calculator.fields[name];
       if (control.kind !== 'mark') return;
       const [lo, hi] = control[axis];
-      const { parsers } = await reading();
-      settle(`${name}.${axis}`, axis === 'x' ? 'Across' : 'Up', text, parsers.readWithin(text, { unit: 'mm', lo, hi }), (value) =>
+      settle(`${name}.${axis}`, axis === 'x' ? 'Across' : 'Up', text, ({ parsers }) => parsers.readWithin(text, { unit: 'mm', lo, hi }), (value) =>
         setState((old) => {
           const point = old[name];
           return isPoint(point) ? { ...old, [name]: axis === 'x' ? { ...point, xMm: value } : { ...point, yMm: value } } : old;

@@ -1,5 +1,5 @@
 import { Icon } from '#components/site/Icon.tsx';
-import { saveIcon } from '#components/site/icons.ts';
+import { saveIcon } from '#components/site/answerIcons.ts';
 import type { Progress } from '#lib/practice/progress.ts';
 import { practiceWords } from '#words/practice.ts';
 import { copyPreview, deskWords, refusedCopy } from '#words/practiceDesk.ts';

@@ -1,5 +1,5 @@
 import { Icon } from '#components/site/Icon.tsx';
-import { pencilIcon, tickIcon } from '#components/site/icons.ts';
+import { pencilIcon, tickIcon } from '#components/site/answerIcons.ts';
 import type { ComponentChildren } from 'preact';
 
 type Props = Readonly<{

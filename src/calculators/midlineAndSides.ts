@@ -71,5 +71,4 @@ export const midlineAndSides: Calculator<MidlineAndSidesState, FaceReading | NoF
     skin: choiceField<SkinState>('skin', 'normal', ['normal', 'numb', 'swollen']),
   },
   solve: (state) => readFace(readingOf(state), choicesOf(state)),
-  facts: ['most-see-mm', 'example-error-mm', 'ten-comparisons', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'family-false-alarm'],
 };

@@ -46,6 +46,4 @@ export type Calculator<S extends State, R> = Readonly<{
   id: string;
   fields: { readonly [K in keyof S]: Field<S[K]> };
   solve: (state: S) => R;
-  /** Ids of the facts the result rests on. */
-  facts: readonly string[];
 }>;

@@ -36,5 +36,4 @@ export const usualDifference: Calculator<UsualDifferenceState, UsualDifference> 
       band: difference >= mostSeeMm ? 'most-see' : difference > fewSeeMm ? 'some-see' : 'few-see',
     };
   },
-  facts: ['unequal-at-front-mm', 'unequal-at-middle-mm', 'unequal-at-tail-mm', 'few-see-mm', 'most-see-mm'],
 };

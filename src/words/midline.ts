@@ -89,9 +89,9 @@ export function midlineSays(reading: FaceReading | NoFaceReading): Says {
 function refusedReading({ reason }: NoFaceReading): Says {
   switch (reason) {
     case 'face-not-upright':
-      return { answer: 'This face lies on its side, or right and left are exchanged.', doubt: 'The client’s right is on the picture’s left.' };
+      return { answer: 'This face lies on its side, or its sides are exchanged.', doubt: 'The client’s right is on the picture’s left.' };
     case 'marks-do-not-fix-a-midline':
-      return { answer: 'These marks do not fix a midline.', doubt: 'Check the eye corners and the chin.' };
+      return { answer: 'These marks do not fix a midline.', doubt: 'Check the eyes and the chin.' };
     case 'mark-not-a-number':
       return { answer: 'One mark has no place.', doubt: 'Type both of its numbers.' };
   }
