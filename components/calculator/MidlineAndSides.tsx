@@ -34,8 +34,8 @@ const face: CalculatorFace<MidlineAndSidesState, FaceReading | NoFaceReading> = 
   shown: ['level', 'readings'],
   folded: { heading: 'How they were read', names: ['error', 'judged', 'pose', 'posture', 'skin'] },
   marks: [
-    { label: 'Eyes and nose wings', marks: inGroup('pair') },
-    { label: 'Middle of the face', marks: inGroup('single') },
+    { label: 'Eyes and nose', marks: inGroup('pair') },
+    { label: 'Middle', marks: inGroup('single') },
     { label: 'Brows', marks: inGroup('brow') },
   ],
   firstMark: 'noseWingL',
