@@ -19,7 +19,7 @@ export function KeptReading({ state }: Readonly<{ state: MidlineAndSidesState }>
   const [kept, setKept] = useState<MidlineAndSidesState | undefined>();
   const change = kept && changeSince(kept, state);
   return (
-    <section class="kept">
+    <section class={kept ? 'kept' : 'kept no-print'}>
       <h2>Compare with a second reading</h2>
       <p class="plain small quiet">Keep this reading, then mark the face again, or change how it was taken. What moved is shown here. It is forgotten when you leave the page.</p>
       <div class="btns no-print">
