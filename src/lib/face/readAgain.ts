@@ -23,7 +23,7 @@ function readTenths(mm: number): number {
 }
 
 /** Every mark through one rule, always in the same order. */
-function mapMarks({ pairs, singles, brows, taken }: MarkSet, read: (point: PointMm) => PointMm): MarkSet {
+export function mapMarks({ pairs, singles, brows, taken }: MarkSet, read: (point: PointMm) => PointMm): MarkSet {
   const both = ({ right, left }: PairMarks): PairMarks => ({ right: read(right), left: read(left) });
   const pair = (mark: FacePair): PairMarks => both(pairs[mark]);
   const brow = (mark: BrowMark): PairMarks => both(brows[mark]);
