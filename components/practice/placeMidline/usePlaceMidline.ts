@@ -1,0 +1,178 @@
+import type { PracticeLevel } from '#lib/face/disturbance.ts';
+import { readWithin } from '#calculators/parsers.ts';
+import type { Draft } from '#components/calculator/useCalculator.ts';
+import type { PlaceMidlineGiven } from '#skills/mapping/placeMidline.ts';
+import { badAcross, placeMidlineWords } from '#words/skills/placeMidline.ts';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Across, Judged } from './judge.ts';
+import { pinReachMm } from './placeView.ts';
+
+export type Pin = keyof Across;
+export type Shown = Readonly<{ seed: number; level: PracticeLevel }>;
+type Desk = typeof import('./desk.ts');
+
+/** What one face has gone through; a new face starts from `fresh`. The thread starts on the ruler's 0, which is never the midline. */
+type Attempt = Readonly<{
+  across: Across;
+  drafts: Partial<Readonly<Record<Pin, Draft>>>;
+  hasMarks: boolean;
+  hints: number;
+  judged?: Judged;
+  tries: number;
+  firstCredit: number;
+  slip?: string;
+  isKept: boolean;
+  review: string;
+}>;
+const fresh: Attempt = { across: { top: 0, foot: 0 }, drafts: {}, hasMarks: false, hints: 0, tries: 0, firstCredit: 0, isKept: false, review: '' };
+
+/** The face that stands in the page without scripts. */
+export const firstFace: Shown = { seed: 1, level: 1 };
+const skillId = 'place-the-midline';
+const levels = [0, 1, 2, 3] as const;
+export const levelFrom = (text: string): PracticeLevel | undefined => levels.find((level) => String(level) === text);
+
+const held = (mm: number) => Math.round(Math.min(pinReachMm, Math.max(-pinReachMm, mm)) * 10) / 10 + 0;
+
+const loadKeeping = async () => {
+  const [keeping, { standingIn }, say] = await Promise.all([import('../keep.ts'), import('#lib/practice/standing.ts'), import('#words/practice.ts')]);
+  return { ...keeping, standingIn, say };
+};
+
+/** Everything the exercise remembers and does. The first render is the server's; address, drawing and storage come after it. */
+export function usePlaceMidline() {
+  const [shown, setShown] = useState(firstFace);
+  const [seedText, setSeedText] = useState(String(firstFace.seed));
+  const [faults, setFaults] = useState<Readonly<{ seed?: string; level?: string }>>({});
+  const [active, setActive] = useState<Pin>('top');
+  const [attempt, setAttempt] = useState(fresh);
+  const [desk, setDesk] = useState<Desk | undefined>();
+  const [given, setGiven] = useState<PlaceMidlineGiven | undefined>();
+  const [notice, setNotice] = useState('');
+  const skipped = useRef(0);
+  const change = (part: Partial<Attempt>) => setAttempt((before) => ({ ...before, ...part }));
+
+  /** Drawing and marking, fetched once. A failed fetch says so and can be tried again. */
+  async function withDesk(): Promise<Desk | undefined> {
+    try {
+      const loaded = desk ?? (await import('./desk.ts'));
+      setDesk(loaded);
+      setNotice((before) => (before === placeMidlineWords.loadFailed ? '' : before));
+      return loaded;
+    } catch {
+      setNotice(placeMidlineWords.loadFailed);
+      return undefined;
+    }
+  }
+
+  async function open(next: Shown) {
+    setShown(next);
+    setSeedText(String(next.seed));
+    setAttempt(fresh);
+    const loaded = await withDesk();
+    if (loaded) setGiven(loaded.deal(next.seed, next.level));
+  }
+
+  async function readAddress() {
+    const loaded = await withDesk();
+    if (!loaded) return;
+    const asked = new URLSearchParams(location.search);
+    const [seedAsked, levelAsked] = [asked.get('seed'), asked.get('level')];
+    const seed = loaded.readSeed(seedAsked);
+    const level = levelAsked === null ? undefined : levelFrom(levelAsked);
+    const badSeed = seedAsked !== null && seed === undefined;
+    setFaults({
+      ...(badSeed && { seed: placeMidlineWords.badFace }),
+      ...(levelAsked !== null && level === undefined && { level: placeMidlineWords.badLevel }),
+    });
+    const next = { seed: seed ?? firstFace.seed, level: level ?? firstFace.level };
+    if (next.seed !== firstFace.seed || next.level !== firstFace.level) await open(next);
+    if (badSeed) setSeedText(seedAsked.slice(0, 20));
+  }
+
+  useEffect(() => void readAddress(), []);
+
+  async function keep(solved: boolean, { firstCredit: credit, tries, hints, slip, isKept }: Attempt) {
+    if (isKept) return;
+    change({ isKept: true });
+    const { daysUntil, keepAnswer, today, standingIn, say } = await loadKeeping();
+    const kept = await keepAnswer({ skill: skillId, seed: shown.seed, day: today(), atMs: Date.now(), rung: 'bare', credit, tries, hints, solved, ...(slip ? { slip } : {}) });
+    const next = standingIn(kept.progress, skillId).review;
+    change({ review: next ? say.reviewWords(daysUntil(next.due)) : '' });
+    setNotice(kept.newer ? say.practiceWords.newer : kept.kind === 'memory' ? say.practiceWords.notSaved : '');
+  }
+
+  /** A face that was tried and not solved is kept as such when the learner leaves it. */
+  async function moveOn(next: Shown) {
+    if (attempt.tries > 0) await keep(false, attempt);
+    setFaults({});
+    history.replaceState(null, '', `?seed=${next.seed}&level=${next.level}`);
+    await open(next);
+  }
+
+  /** A thread that is right stays where it is; moving any other takes the answer away again. */
+  const isSettled = attempt.judged?.marked.right === true;
+
+  function moveTo(pin: Pin, xMm: number) {
+    if (isSettled) return;
+    setAttempt(({ judged: _, drafts: { [pin]: __, ...drafts }, ...before }) => ({ ...before, drafts, across: { ...before.across, [pin]: held(xMm) } }));
+  }
+
+  function type(pin: Pin, text: string) {
+    if (isSettled) return;
+    setActive(pin);
+    const read = readWithin(text, { unit: 'mm', lo: -pinReachMm, hi: pinReachMm });
+    setAttempt(({ judged: _, drafts: { [pin]: __, ...others }, ...before }) =>
+      read.ok
+        ? { ...before, drafts: others, across: { ...before.across, [pin]: read.value } }
+        : { ...before, drafts: { ...others, [pin]: { text, sentence: badAcross(pin) } } },
+    );
+  }
+
+  /** True when the thread was judged; a refused number or a failed fetch stops it. */
+  async function check(): Promise<boolean> {
+    if (isSettled || attempt.drafts.top || attempt.drafts.foot) return false;
+    const loaded = await withDesk();
+    if (!loaded) return false;
+    const face = given ?? loaded.deal(shown.seed, shown.level);
+    setGiven(face);
+    const judged = loaded.judge(face, attempt.across);
+    if (!judged) return false;
+    const slip = attempt.slip ?? (judged.marked.right ? undefined : judged.marked.slipId);
+    const isFirst = attempt.tries === 0 && !attempt.isKept;
+    const next: Attempt = { ...attempt, judged, tries: attempt.tries + 1, firstCredit: isFirst ? judged.marked.credit : attempt.firstCredit, ...(slip ? { slip } : {}) };
+    setAttempt(next);
+    if (judged.marked.right) void keep(true, next);
+    return true;
+  }
+
+  async function showMarks(hasMarks: boolean) {
+    change({ hasMarks, hints: 1 });
+    const loaded = await withDesk();
+    if (loaded && !given) setGiven(loaded.deal(shown.seed, shown.level));
+  }
+
+  async function another() {
+    const loaded = await withDesk();
+    if (!loaded) return;
+    const { keptNow, standingIn } = await loadKeeping();
+    const { done } = standingIn((await keptNow()).progress, skillId);
+    let seed = shown.seed;
+    while (seed === shown.seed) seed = loaded.itemSeed('practice', '', skillId, done + ++skipped.current);
+    await moveOn({ seed, level: shown.level });
+  }
+
+  async function showTyped() {
+    const loaded = await withDesk();
+    if (!loaded) return undefined;
+    const seed = loaded.readSeed(seedText.trim());
+    if (seed === undefined) return setFaults({ ...faults, seed: placeMidlineWords.badFaceTyped });
+    await moveOn({ seed, level: shown.level });
+  }
+
+  const tryAgain = () => setAttempt(({ judged: _, ...before }) => before);
+  return {
+    shown, seedText, setSeedText, faults, active, setActive, attempt, desk, given, notice, moveTo, type, check, showMarks, another, showTyped, tryAgain,
+    chooseLevel: (text: string) => moveOn({ seed: shown.seed, level: levelFrom(text) ?? shown.level }),
+  };
+}
