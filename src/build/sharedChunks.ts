@@ -1,5 +1,5 @@
 /**
- * How the browser's scripts are parted. `base` is what every island needs; `fields` is what every calculator needs;
+ * How the browser's scripts are parted. `base` is what every island needs; `fields` is what every calculator and every movable picture needs;
  * `midline` is the midline's figure with its library. Everything else parts as the bundler finds best.
  */
 export const sharedChunks = [
@@ -9,9 +9,9 @@ export const sharedChunks = [
     priority: 2,
     test: /node_modules\/preact\/(dist|hooks|jsx-runtime)|@astrojs\/preact\/dist\/(client|static-html)\.js|src\/words\/(number|marks)\.ts|components\/site\/(Icon\.tsx|icons\.ts)|src\/lib\/mapping\/(startValues|budget|band|familyWise|markSet)\.ts|src\/lib\/quantities\/(normal|interval)\.ts/,
   },
-  { name: 'fields', test: /components\/calculator\/(useCalculator|NumberBox|ChoiceBox|Frame)\.tsx?|src\/calculators\/(fields|startState)\.ts/ },
+  { name: 'fields', test: /components\/calculator\/(useCalculator|MarkStage|NumberBox|ChoiceBox|Frame)\.tsx?|src\/calculators\/(fields|startState)\.ts/ },
   {
     name: 'midline',
-    test: /components\/calculator\/(MidlineAndSides|Shell|MarkStage|MarkPanel|LaterTables|midlineView)\.tsx?|components\/pictures\/MidlineOverlay|src\/calculators\/(midlineAndSides|marks|leaningNoseMarks)\.ts|src\/words\/midline\.ts|src\/lib\/geometry\/(line|direction|distance|eigen2)\.ts|src\/lib\/mapping\/(propagate|readFace|midlineInfluence|midline|robustMidline|sides|markRow|faceFrame|mirrorMarks|levelReference|disagreement|roll|browRecord)\.ts/,
+    test: /components\/calculator\/(MidlineAndSides|Shell|MarkPanel|LaterTables|midlineView)\.tsx?|components\/pictures\/MidlineOverlay|src\/calculators\/(midlineAndSides|marks|leaningNoseMarks)\.ts|src\/words\/midline\.ts|src\/lib\/geometry\/(line|direction|distance|eigen2)\.ts|src\/lib\/mapping\/(propagate|readFace|midlineInfluence|midline|robustMidline|sides|markRow|faceFrame|mirrorMarks|levelReference|disagreement|roll|browRecord)\.ts/,
   },
 ];
