@@ -3,6 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { generateSW, type ManifestEntry } from 'workbox-build';
+import { stripFaces } from '../words/faceStrip.ts';
 
 /** What a device keeps for use without a signal. `bytes` unpacked, `transferBytes` as sent with gzip. */
 export type OfflineList = Readonly<{ version: string; count: number; bytes: number; transferBytes: number }>;
@@ -27,7 +28,8 @@ export async function writeServiceWorker(folder: string): Promise<OfflineList> {
   const { count, size, warnings } = await generateSW({
     globDirectory: folder,
     globPatterns: ['**/*.{html,css,js,svg,woff2,json,webmanifest}', 'pagefind/**/*'],
-    globIgnores: ['sw.js', 'offline.json'],
+    // Of the face files only those that a page shows: the others would double what a device has to keep.
+    globIgnores: ['sw.js', 'offline.json', `faces/!(${stripFaces.join('|')})-*.svg`],
     swDest: join(folder, 'sw.js'),
     inlineWorkboxRuntime: true,
     sourcemap: false,
