@@ -11,6 +11,7 @@ const kinds = [
   { kind: 'lesson worked through to its end', address: /^\/lessons\/[^/]+\/[^/]+\/$/, islands: Infinity, most: 50_000 },
   { kind: 'calculator', address: /^\/calculators\/[^/]+\/$/, islands: 1, most: 30_000 },
   { kind: 'practice page', address: /^\/practice\/[^/]+\/$/, islands: 1, most: 40_000 },
+  { kind: 'page for placing the midline, before its drawing', address: /^\/practice\/place-the-midline\/$/, islands: 1, most: 20_000 },
 ] as const;
 
 const pages = builtPages(builtFolder);
