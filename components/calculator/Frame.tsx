@@ -32,7 +32,7 @@ export function Frame<S extends State, R>({ desk, id, address, picture, side, sa
         <div class="caution slim" role="alert">
           <Icon of={cautionIcon} />
           <div>
-            <h3>Part of this link could not be read; the rest is in place.</h3>
+            <h3>Part of this link could not be read.</h3>
             <ul>{desk.refused.slice(0, 5).map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>
           </div>
         </div>

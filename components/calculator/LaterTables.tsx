@@ -13,6 +13,6 @@ export function LaterTables({ isOpen, ...shown }: Props) {
       () => setLoaded('failed'),
     );
   }, [isOpen, loaded]);
-  if (loaded === 'failed') return <p class="plain">Not fetched. They stand on <a href="/calculators/midline-and-sides/">the calculator’s own page</a>.</p>;
+  if (loaded === 'failed') return <a href="/calculators/midline-and-sides/">See the calculator’s own page</a>;
   return loaded ? <loaded.Tables {...shown} /> : null;
 }

@@ -58,7 +58,7 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
     reading().then(({ fromAddress, refusalSentence }) => {
       const { state: given, refused: bad } = fromAddress(calculator, location.search);
       setState(given);
-      setRefused(bad.map(({ key, refusal }) => refusalSentence(nameOf(key).slice(0, 40), refusal)));
+      setRefused(bad.map(({ key, refusal }) => refusalSentence(nameOf(key), refusal)));
     });
   }, [calculator]);
 

@@ -13,7 +13,7 @@ async function sayReady(line: HTMLElement): Promise<void> {
  */
 export function keepOffline(): void {
   const line = document.querySelector<HTMLElement>('[data-offline]');
-  const savesData = 'connection' in navigator && navigator.connection instanceof Object && 'saveData' in navigator.connection && navigator.connection.saveData === true;
+  const savesData = Reflect.get(Reflect.get(navigator, 'connection') ?? {}, 'saveData') === true;
   if (!import.meta.env.PROD || !line || !('serviceWorker' in navigator) || savesData) return;
   if (!navigator.serviceWorker.controller) line.setAttribute('role', 'status');
   const fill = async () => {

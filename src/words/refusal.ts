@@ -16,10 +16,14 @@ function short(value: number): string {
   return fixed(value, Number.isInteger(value) ? 0 : 1);
 }
 
+/** An unknown key of an address can be of any length. */
+const longestName = 40;
+
 type Refused = Readonly<{ code: string; lo?: number; hi?: number; unit?: Unit }>;
 
-/** What is wrong with a typed text, and what is accepted. `name` is the field's label: "Reading error". */
-export function refusalSentence(name: string, { code, lo, hi, unit }: Refused): string {
+/** What is wrong with a typed text, and what is accepted. `given` is the field's label: "Reading error". */
+export function refusalSentence(given: string, { code, lo, hi, unit }: Refused): string {
+  const name = given.slice(0, longestName);
   const limits = lo === undefined || hi === undefined ? '' : ` between ${short(lo)} and ${short(hi)}${unit ? ` ${unitWords[unit]}` : ''}`.trimEnd();
   switch (code) {
     case 'empty':
