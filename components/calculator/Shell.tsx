@@ -100,7 +100,7 @@ export function Shell<S extends State, R>({ face, id, address, open, tables, leg
   return (
     <Frame tall desk={desk} id={id} address={address} picture={picture} side={side} says={face.says(result, state)} caution={face.caution(state)}>
       <details class="fold numbers" open={open} onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}>
-        <summary>All the numbers</summary>
+        <summary>All numbers</summary>
         <div class="tables">{tables(result, state, isOpen)}</div>
       </details>
     </Frame>

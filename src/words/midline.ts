@@ -82,7 +82,7 @@ export function midlineSays(reading: FaceReading | NoFaceReading): Says {
   const off = Math.max(0, ...reading.notTrusted.map((mark) => reading.marks[mark].residualMm));
   const trust = untrusted ? `Not trusted: ${untrusted}, up to ${fixed(off)} mm from where the others agree.` : 'All marks agree.';
   const real = [...realOnes(reading.brows)].sort((a, b) => b.size - a.size);
-  const others = real.length === 0 ? 'No difference is shown to be real.' : `${capital(real[0]?.text ?? '')}.${real.length > 1 ? ` ${real.length - 1} more ${real.length === 2 ? 'difference is' : 'differences are'} real: see All the numbers.` : ' No other is shown to be real.'}`;
+  const others = real.length === 0 ? 'No difference is shown to be real.' : `${capital(real[0]?.text ?? '')}.${real.length > 1 ? ` ${real.length - 1} more ${real.length === 2 ? 'difference is' : 'differences are'} real: see All numbers.` : ' No other is shown to be real.'}`;
   return { answer: `${lean}. ${trust}`, doubt: `${others}${real.length === 0 ? ' That is not the same as equal.' : ''}` };
 }
 

@@ -104,7 +104,7 @@ withBrowsers('with the keyboard alone', ({ open, site }) => {
     const { page, faults } = await open();
     await page.goto(site().origin);
     await page.keyboard.press('/');
-    await page.waitForSelector('dialog[open]');
+    await page.waitForSelector('dialog[open][data-ready]');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('find-words');
     await page.keyboard.press('Escape');
     await page.waitForSelector('dialog:not([open])');
