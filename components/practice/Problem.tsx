@@ -83,7 +83,7 @@ export function Problem<G>(props: Bound<G> & ProblemSettings) {
           </details>
         )}
       </section>
-      <aside class="hintbox" aria-label={words.hints}>
+      <div class="hintbox" role="group" aria-label={words.hints}>
         {!isWorked && (
           <div class="js-only no-print">
             <p class="hint-head">{words.hints}</p>
@@ -102,7 +102,7 @@ export function Problem<G>(props: Bound<G> & ProblemSettings) {
           </label>
         )}
         <p class="tiny quiet plain">{say.seedWords(seed)} {review}</p>
-      </aside>
+      </div>
     </div>
   );
 }
