@@ -6,7 +6,12 @@ import { showWhole } from './showWhole.ts';
 function stickingOut(): string[] {
   const limit = document.documentElement.clientWidth + 1;
   if (document.documentElement.scrollWidth <= limit) return [];
-  return [...document.body.querySelectorAll('*')].filter((element) => element.getBoundingClientRect().right > limit).slice(0, 5).map((element) => `${element.tagName.toLowerCase()}.${element.getAttribute('class') ?? ''}`);
+  const isHeld = (element: Element): boolean => {
+    for (let box = element.parentElement; box && box !== document.body; box = box.parentElement) if (getComputedStyle(box).overflowX !== 'visible') return true;
+    return false;
+  };
+  const found = [...document.body.querySelectorAll('*')].filter((element) => element.getBoundingClientRect().right > limit && !isHeld(element));
+  return found.slice(0, 5).map((element) => `${element.tagName.toLowerCase()}.${element.getAttribute('class') ?? ''} reaches ${Math.round(element.getBoundingClientRect().right)} px`).concat(found.length === 0 ? ['something inside a box that scrolls'] : []);
 }
 
 /** Runs in the page: text that its own box cuts off. */
