@@ -11,9 +11,9 @@ const unitWords: Readonly<Record<Unit, string>> = {
   days: 'days',
 };
 
-/** Whole numbers without decimals, others with one. */
+/** A limit with all of its decimals: a message that rounds 0.05 to 0.1 would be untrue. */
 function short(value: number): string {
-  return fixed(value, Number.isInteger(value) ? 0 : 1);
+  return fixed(value, String(value).split('.')[1]?.length ?? 0);
 }
 
 /** An unknown key of an address can be of any length. */
