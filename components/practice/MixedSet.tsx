@@ -1,4 +1,5 @@
 import { mixedSet } from '#lib/practice/mixedSet.ts';
+import type { SkillId } from '#skills/index.ts';
 import { practiceWords, questionOf, setDone, type BeadState } from '#words/practice.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Beads } from './Beads.tsx';
@@ -14,8 +15,7 @@ const islands = {
   'level-reference': LevelReference,
   'real-or-not': RealOrNot,
   'change-nothing': ChangeNothing,
-} as const;
-type SkillId = keyof typeof islands;
+} as const satisfies Readonly<Record<SkillId, unknown>>;
 const setLength = 6;
 const ids: readonly SkillId[] = ['which-mark-not-to-trust', 'change-nothing', 'midline-from-pairs', 'real-or-not', 'level-reference'];
 

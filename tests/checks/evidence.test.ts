@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { calculators } from '#calculators/index.ts';
 import { checks } from '#checks/index.ts';
 import { computedFrom, factsByStatus, methodIds, numericFacts, rulesOfFact, sourceIds, usesOfSource } from '#checks/uses.ts';
 import { factIds, factOf, isFactId } from '#lib/catalogue.ts';
@@ -7,6 +8,7 @@ import { bibliography } from '#lib/evidence/bibliography.ts';
 import { statuses, weakestStatus } from '#lib/evidence/fact.ts';
 import { mappingMethods } from '#lib/mapping/methods.ts';
 import { mappingRules } from '#lib/mapping/rules.ts';
+import { mappingRuleTitles } from '#words/rules.ts';
 
 const root = new URL('../../', import.meta.url);
 const wordsIn = (text: string) => text.trim().split(/\s+/).length;
@@ -98,17 +100,21 @@ describe('rules', () => {
     const cards = filesOf('content/rules/');
     expect(cards.map(({ name }) => name.replace('.mdx', '')).toSorted()).toEqual(mappingRules.map(({ id }) => id).toSorted());
     const terms = readdirSync(new URL('content/glossary/', root)).map((name) => name.replace('.md', ''));
+    const lessons = new Set(readdirSync(new URL('content/lessons/', root), { recursive: true, encoding: 'utf8' }).map((name) => name.replace(/^.*[/\\]|\.mdx$/g, '')));
     for (const { name, text } of cards) {
       const body = text.split(/^---$/m).slice(2).join('');
       const rule = mappingRules.find(({ id }) => `${id}.mdx` === name);
       const known: readonly string[] = [...(rule?.facts ?? []), ...(rule?.disputedBy ?? [])];
       expect(wordsIn(body.replace(/<(Fact|Term)\s[^>]*>/g, 'x')), name).toBeGreaterThanOrEqual(80);
       expect(wordsIn(body.replace(/<(Fact|Term)\s[^>]*>/g, 'x')), name).toBeLessThanOrEqual(180);
-      expect(idsIn(body, 'Fact').filter((id) => !known.includes(id)), name).toEqual([]);
-      expect(idsIn(body, 'Term').filter((id) => !terms.includes(id)), name).toEqual([]);
+      expect(idsIn(body, 'Fact').filter((id) => !known.includes(id)), `${name} shows facts that its rule names neither in facts nor in disputedBy`).toEqual([]);
+      expect(idsIn(body, 'Term').filter((id) => !terms.includes(id)), `${name} names terms that the glossary has not`).toEqual([]);
       expect(body.replace(/<[^>]+>/g, ''), `${name} types a number`).not.toMatch(/\d/);
-      const listed = /^terms: \[(.*)\]$/m.exec(text)?.[1]?.split(', ') ?? [];
-      expect(listed.filter((id) => !terms.includes(id)), name).toEqual([]);
+      const listed = (key: string) => (new RegExp(`^${key}: \\[(.*)\\]$`, 'm').exec(text)?.[1] ?? '').split(/,\s*/).filter(Boolean);
+      expect(listed('terms').filter((id) => !terms.includes(id)), `${name}, terms`).toEqual([]);
+      expect(listed('calculators').filter((id) => !Object.hasOwn(calculators, id)), `${name}, calculators`).toEqual([]);
+      expect(listed('lessons').filter((id) => !lessons.has(id)), `${name}, lessons`).toEqual([]);
+      expect(/^title: (.*)$/m.exec(text)?.[1], `${name}: the title in src/words/rules.ts is another`).toBe(rule && mappingRuleTitles[rule.id]);
     }
   });
 });

@@ -11,10 +11,12 @@ const lessons = strands.flatMap((strand) =>
   readdirSync(new URL(`lessons/${strand}/`, root)).map((file) => ({ name: `${strand}/${file}`, text: readFileSync(new URL(`lessons/${strand}/${file}`, root), 'utf8') })),
 );
 const idsIn = (folder: string): ReadonlySet<string> => new Set(readdirSync(new URL(folder, root)).map((file) => file.replace(/\.mdx?$/, '')));
+const slugs = new Set(lessons.map(({ name }) => name.replace(/^.*\/|\.mdx$/g, '')));
 const rules = idsIn('rules/');
 const terms = idsIn('glossary/');
 
 const bodyOf = (text: string) => text.split(/^---$/m).slice(2).join('---');
+const listedIn = (text: string, key: string) => (new RegExp(`^${key}: \\[(.*)\\]$`, 'm').exec(text)?.[1] ?? '').split(/,\s*/).filter(Boolean);
 const named = (text: string, tag: string) => [...text.matchAll(new RegExp(`<${tag} [^>]*?id="([^"]+)"`, 'g'))].map(([, id = '']) => id);
 
 describe.each(lessons)('$name', ({ text }) => {
@@ -44,6 +46,12 @@ describe.each(lessons)('$name', ({ text }) => {
     for (const id of named(body, 'Fact')) expect(isFactId(id), id).toBe(true);
     for (const id of named(body, 'Rule')) expect(rules.has(id), id).toBe(true);
     for (const id of named(body, 'Term')) expect(terms.has(id), id).toBe(true);
+  });
+
+  test('[hand] lists in its front matter only what exists', () => {
+    expect(listedIn(text, 'skills').filter((id) => !Object.hasOwn(skills, id)), 'skills').toEqual([]);
+    expect(listedIn(text, 'rules').filter((id) => !rules.has(id)), 'rules').toEqual([]);
+    expect(listedIn(text, 'next').filter((id) => !slugs.has(id)), 'next').toEqual([]);
   });
 
   test('[property] sentences are short: none over 35 words, 16 on average', () => {

@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { mappingFacts } from '#lib/mapping/facts.ts';
 import { practiceFacts } from '#lib/practice/facts.ts';
@@ -33,7 +34,11 @@ const golden = {
   'change-nothing': [102285436, 833537835, 404903430, 373022165, 3418287023, 3392400035, 2137717731, 2316694799, 655582933, 807502431],
 } as const;
 
+const seeds = Array.from({ length: 10 }, (_, seed) => seed);
+
 test('[property] golden vectors: the givens of seeds 0 to 9 of every skill are what they always were', () => {
+  const unpinned = Object.values(skills).filter(({ id }) => !Object.hasOwn(golden, id)).map(({ id, given }) => `'${id}': [${seeds.map((seed) => seedFrom(JSON.stringify(given(seed)))).join(', ')}],`);
+  expect(unpinned, 'a new skill is pinned once, by this line in `golden`').toEqual([]);
   expect(Object.keys(golden).sort()).toEqual(Object.keys(skills).sort());
   for (const [id, hashes] of Object.entries(golden)) {
     const skill = Object.values(skills).find((one) => one.id === id);
@@ -49,6 +54,23 @@ test('[hand] ids agree everywhere, every cited fact exists, the list is in the o
     for (const fact of skill.facts) expect(known, `${id} cites ${fact}`).toContain(fact);
   }
   for (const { name, summary } of skillList) expect(name.length > 0 && summary.endsWith('.')).toBe(true);
+});
+
+test('[hand] every skill is shown on a page, dealt in the mixed set, and run over all its seeds', () => {
+  const root = new URL('../../', import.meta.url);
+  const read = (file: string) => readFileSync(new URL(file, root), 'utf8');
+  const shown = read('components/practice/Problem.astro');
+  const dealt = /const ids[^=]*= \[([^\]]*)\]/.exec(read('components/practice/MixedSet.tsx'))?.[1] ?? '';
+  const specs = readdirSync(new URL('tests/specs/', root)).map((name) => read(`tests/specs/${name}`)).join('');
+  const missing = Object.keys(skills).flatMap((id) => {
+    const name = id.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
+    return [
+      shown.includes(`id === '${id}'`) ? [] : [`components/practice/Problem.astro does not show "${id}"`],
+      dealt.includes(`'${id}'`) ? [] : [`components/practice/MixedSet.tsx does not deal "${id}"`],
+      specs.includes(`checkSeed(${name},`) ? [] : [`no file of tests/specs runs checkSeed(${name}, …)`],
+    ].flat();
+  });
+  expect(missing).toEqual([]);
 });
 
 test('[property] no two skills share a generator', () => {

@@ -10,7 +10,7 @@ test('[hand] every worked example has words and every text an example', () => {
 test('[hand] steps hold no gaps, and the answer line holds the answer', () => {
   for (const [id, { numbers }] of Object.entries(workedExamples)) {
     const name = Object.keys(workedWords).find((known): known is WorkedId => known === id);
-    if (!name) throw new Error(id);
+    if (!name) throw new Error(`src/words/worked.ts has no sentences for "${id}".`);
     const { title, steps, answer, after } = workedWords[name](numbers);
     for (const text of [title, ...steps, answer, after]) expect(text).not.toMatch(/NaN|undefined/);
     expect(answer).toContain(numbers.answer.toFixed(1));
