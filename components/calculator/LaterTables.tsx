@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Tables } from './MidlineAndSides.tsx';
+import type { Tables } from './tables.ts';
 
 type Props = Parameters<Tables>[0] & Readonly<{ isOpen: boolean }>;
 

@@ -6,6 +6,7 @@ import { browMarkWords, capital, facePairWords, faceSingleWords, poseWords, post
 import { judgedWords, levelWords, midlineSays, takenCaution } from '#words/midline.ts';
 import type { ComponentChildren } from 'preact';
 import { LaterTables } from './LaterTables.tsx';
+import type { Tables } from './tables.ts';
 import { midlineView } from './midlineView.ts';
 import { type CalculatorFace, Shell } from './Shell.tsx';
 
@@ -45,9 +46,6 @@ const face: CalculatorFace<MidlineAndSidesState, FaceReading | NoFaceReading> = 
   says: midlineSays,
   caution: takenCaution,
 };
-
-/** How the tables come: built in, on the calculator's own page, or fetched when a lesson's reader opens them. */
-export type Tables = (props: Readonly<{ reading: FaceReading | NoFaceReading; state: MidlineAndSidesState }>) => ComponentChildren;
 
 type Props = Readonly<{ id?: string; tables?: Tables; legend?: ComponentChildren; children?: ComponentChildren }>;
 

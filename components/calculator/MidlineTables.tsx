@@ -1,4 +1,4 @@
-import type { Tables } from './MidlineAndSides.tsx';
+import type { Tables } from './tables.ts';
 import { DifferenceTable } from './DifferenceTable.tsx';
 import { KeptReading } from './KeptReading.tsx';
 import { TrustTable } from './TrustTable.tsx';

@@ -1,15 +1,6 @@
 import type { Unit } from '#lib/quantities/unit.ts';
 import { fixed } from './number.ts';
-
-const unitWords: Readonly<Record<Unit, string>> = {
-  mm: 'millimetres',
-  'mm²': 'square millimetres',
-  '°': 'degrees',
-  '%': 'per cent',
-  '1': '',
-  people: 'people',
-  days: 'days',
-};
+import { unitInFull } from './units.ts';
 
 /** A limit with all of its decimals: a message that rounds 0.05 to 0.1 would be untrue. */
 function short(value: number): string {
@@ -24,7 +15,7 @@ type Refused = Readonly<{ code: string; lo?: number; hi?: number; unit?: Unit }>
 /** What is wrong with a typed text, and what is accepted. `given` is the field's label: "Reading error". */
 export function refusalSentence(given: string, { code, lo, hi, unit }: Refused): string {
   const name = given.slice(0, longestName);
-  const limits = lo === undefined || hi === undefined ? '' : ` between ${short(lo)} and ${short(hi)}${unit ? ` ${unitWords[unit]}` : ''}`.trimEnd();
+  const limits = lo === undefined || hi === undefined ? '' : ` between ${short(lo)} and ${short(hi)}${unit ? ` ${unitInFull[unit]}` : ''}`.trimEnd();
   switch (code) {
     case 'empty':
       return `${name}: type a number${limits}.`;

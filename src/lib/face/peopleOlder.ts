@@ -1,5 +1,5 @@
 import { flatBrow, highBrow, lowBrow } from './browKinds.ts';
-import type { PersonPlan } from './people.ts';
+import type { PersonPlan } from './personPlan.ts';
 
 /** The other twelve: older, or with a scar, a patch, a lean or a rolled head. */
 export const olderPeople: readonly PersonPlan[] = [

@@ -1,5 +1,5 @@
 import { flatBrow, highBrow, lowBrow } from './browKinds.ts';
-import type { PersonPlan } from './people.ts';
+import type { PersonPlan } from './personPlan.ts';
 
 /** The first twelve: no or few lines of age. */
 export const youngerPeople: readonly PersonPlan[] = [
