@@ -34,9 +34,9 @@ const heightOf: Readonly<Record<BrowMark, string>> = {
 };
 
 /** A range without its sign: 0.5 to 2.7, or up to 3.1 where it reaches zero. */
-export function rangeWords({ lo, hi }: Pick<Interval, 'lo' | 'hi'>, unit = 'mm', decimals = 1): string {
-  const [a, b] = [Math.min(Math.abs(lo), Math.abs(hi)), Math.max(Math.abs(lo), Math.abs(hi))];
-  return lo <= 0 && hi >= 0 ? `up to ${fixed(b, decimals)} ${unit} either way` : `${fixed(a, decimals)} to ${fixed(b, decimals)} ${unit}`;
+export function rangeWords({ lo, hi }: Pick<Interval, 'lo' | 'hi'>, unit = ' mm'): string {
+  const [near = 0, far = 0] = [Math.abs(lo), Math.abs(hi)].sort((a, b) => a - b);
+  return lo <= 0 && hi >= 0 ? `up to ${fixed(far)}${unit} either way` : `${fixed(near)} to ${fixed(far)}${unit}`;
 }
 
 /** The trade's name of a mark of the midline; a pair is named as two. */
@@ -58,9 +58,9 @@ export function untrustedNames(notTrusted: readonly MidlineMark[]): string {
 }
 
 /** Which way the head leans; under a twentieth of a degree it stands straight. */
-function leanSentence({ value, lo, hi }: Interval): string {
-  if (lo <= 0 && hi >= 0) return 'A lean of the head is not shown';
-  return `The head leans ${fixed(Math.abs(value))}° to the client’s ${value < 0 ? 'left' : 'right'}`;
+function leanSentence(lean: Interval): string {
+  if (lean.lo <= 0 && lean.hi >= 0) return 'A lean of the head is not shown';
+  return `The head leans ${fixed(Math.abs(lean.value))}° (${rangeWords(lean, '')}) to the client’s ${lean.value < 0 ? 'left' : 'right'}`;
 }
 
 function realOnes(brows: FaceReading['brows']): readonly { text: string; size: number }[] {
