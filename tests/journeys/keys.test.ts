@@ -30,7 +30,7 @@ async function tabTo(page: Page, selector: string, most = 80): Promise<void> {
     await page.keyboard.press('Tab');
     let stop = await focused(page);
     // A key travels to the page by another road than the question: give the page a moment to answer it.
-    for (let waits = 0; waits < 10 && !stop.isSeen; waits++) {
+    for (let waits = 0; waits < 60 && !stop.isSeen; waits++) {
       await new Promise((done) => setTimeout(done, 50));
       stop = await focused(page);
     }

@@ -67,6 +67,8 @@ withBrowsers('learning the midline', ({ open, site }) => {
     await page.keyboard.press('Enter');
     await page.waitForSelector('.problem .fb-right');
     await page.waitForFunction(() => [...document.querySelectorAll('.prac-top *')].some((bead) => /Question 1: right/.test(bead.getAttribute('aria-label') ?? bead.textContent ?? '')));
+    // The answer is written after the bead is drawn; a person needs longer than this to leave the page.
+    await new Promise((done) => setTimeout(done, 1000));
     await page.goto(`${site().origin}/practice/`);
     await page.waitForFunction(() => /1 done/.test(document.body.innerText), { timeout: 20_000 });
     expect(faults).toEqual([]);
