@@ -54,6 +54,10 @@ describe.each(lessons)('$name', ({ text }) => {
     expect(listedIn(text, 'next').filter((id) => !slugs.has(id)), 'next').toEqual([]);
   });
 
+  test('[hand] types no digits: numbers come from facts, worked examples and figures', () => {
+    expect(body.replace(/<[^>]+>/g, ' ').match(/\d/g) ?? []).toEqual([]);
+  });
+
   test('[property] sentences are short: none over 35 words, 16 on average', () => {
     const prose = body.replace(/^#.*$/gm, '').replace(/<[^>]+>/g, ' ').replace(/[*_]/g, '');
     const lengths = prose.split(/(?<=[.!?:”])\s+/).map((sentence) => sentence.split(/\s+/).filter(Boolean).length).filter((length) => length > 0);
