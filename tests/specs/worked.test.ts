@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { workedExamples } from '#worked/index.ts';
 import { type WorkedId, workedWords } from '#words/worked.ts';
-import { shareAtLeast, differenceReachedByMm, spreadFromMeanSizeMm } from '#lib/mapping/usualDifference.ts';
 
 test('[hand] every worked example has words and every text an example', () => {
   expect(Object.keys(workedExamples).sort()).toEqual(Object.keys(workedWords).sort());
@@ -28,12 +27,4 @@ test('[hand] pair middles by hand: (41.4 + 73.6) / 2, (26.3 + 88.9) / 2, (12.1 +
 
 test('[table] the smallest real difference for TEM 0.3, one reading, ten comparisons is 1.44 mm (k 2.80 × 0.51)', () => {
   expect(workedExamples['smallest-real-difference'].numbers.answer).toBeCloseTo(1.44, 2);
-});
-
-test('[hand] usual difference: mean size is σ√(2/π); half the people lie beyond 0.6745 σ; none is 1, all sizes fall', () => {
-  expect(spreadFromMeanSizeMm(Math.sqrt(2 / Math.PI))).toBeCloseTo(1, 12);
-  expect(shareAtLeast(0, 1.7)).toBeCloseTo(1, 12);
-  expect(shareAtLeast(0.674489750196 * spreadFromMeanSizeMm(1.7), 1.7)).toBeCloseTo(0.5, 9);
-  expect(shareAtLeast(-2, 1.7)).toBe(shareAtLeast(2, 1.7));
-  for (const share of [0.01, 0.25, 0.5, 0.9, 0.995]) expect(shareAtLeast(differenceReachedByMm(share, 1.7), 1.7)).toBeCloseTo(share, 9);
 });
