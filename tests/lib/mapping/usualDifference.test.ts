@@ -6,7 +6,7 @@ test('[hand] the mean size of a normal difference is σ√(2/π)', () => {
   expect(spreadFromMeanSizeMm(2 * Math.sqrt(2 / Math.PI))).toBeCloseTo(2, 12);
 });
 
-test('[table] half of all people lie beyond 0.6745 σ, 5 in 100 beyond 1.96 σ, everybody beyond 0 (NIST/SEMATECH, normal table)', () => {
+test('[table] half of all people lie beyond 0.6745 σ, 5 in 100 beyond 1.96 σ, everybody beyond 0 (1.96: NIST e-Handbook, t table, last row; 0.6745 from memory)', () => {
   const spread = spreadFromMeanSizeMm(1.7);
   expect(shareAtLeast(0, 1.7)).toBeCloseTo(1, 12);
   expect(shareAtLeast(0.674489750196 * spread, 1.7)).toBeCloseTo(0.5, 9);
