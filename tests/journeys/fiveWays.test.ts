@@ -26,17 +26,32 @@ async function copied(page: Page) {
 
 const reset = (page: Page) => page.evaluate(() => [...document.querySelectorAll<HTMLButtonElement>('.calc-tools button')].find((button) => button.innerText.includes('Back to the start'))?.click());
 
-/** Where a point of the picture lies on the screen. */
-const onScreen = (page: Page, xMm: number, yMm: number) =>
+type Place = Readonly<{ xMm: number; yMm: number }>;
+
+/** Where two points of the picture lie on the screen, once the page has stood still for three frames. */
+const onScreen = (page: Page, from: Place, to: Place) =>
   page.evaluate(
-    (x, y) => {
-      const matrix = document.querySelector<SVGSVGElement>('.stage')?.getScreenCTM();
-      if (!matrix) throw new Error('The page has no stage.');
-      const { x: left, y: top } = new DOMPoint(x, -y).matrixTransform(matrix);
-      return { left, top };
+    async (start, end) => {
+      const stage = document.querySelector<SVGSVGElement>('.stage');
+      if (!stage) throw new Error('The page has no stage.');
+      let before = '';
+      for (let still = 0; still < 3; ) {
+        await new Promise(requestAnimationFrame);
+        const { x, y, width } = stage.getBoundingClientRect();
+        const now = `${x} ${y} ${width}`;
+        still = now === before ? still + 1 : 0;
+        before = now;
+      }
+      const matrix = stage.getScreenCTM();
+      if (!matrix) throw new Error('The stage is not drawn.');
+      const place = ({ xMm, yMm }: { xMm: number; yMm: number }) => {
+        const { x, y } = new DOMPoint(xMm, -yMm).matrixTransform(matrix);
+        return { left: x, top: y };
+      };
+      return { start: place(start), end: place(end) };
     },
-    xMm,
-    yMm,
+    from,
+    to,
   );
 
 withBrowsers('five ways to move a mark', ({ open, site, name }) => {
@@ -52,8 +67,7 @@ withBrowsers('five ways to move a mark', ({ open, site, name }) => {
     for (const { key } of namedMarks) {
       const from = fields[key].start;
       const to = { xMm: Number((from.xMm + steps.x / 10).toFixed(1)), yMm: Number((from.yMm + steps.y / 10).toFixed(1)) };
-      const start = await onScreen(page, from.xMm, from.yMm);
-      const end = await onScreen(page, to.xMm, to.yMm);
+      const { start, end } = await onScreen(page, from, to);
       const ways: Readonly<Record<string, () => Promise<void>>> = {
         drag: async () => {
           await page.mouse.move(start.left, start.top);
