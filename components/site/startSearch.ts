@@ -59,7 +59,7 @@ export function startSearch(dialog: HTMLDialogElement): void {
     count.textContent = 'The search could not load. Check the connection and open it again.';
     delete dialog.dataset['ready'];
   });
-  input.addEventListener('input', async () => {
+  const search = async () => {
     const words = input.value.trim();
     if (words.length < 2) {
       list.replaceChildren();
@@ -73,6 +73,9 @@ export function startSearch(dialog: HTMLDialogElement): void {
     list.replaceChildren(...shown.map(resultItem));
     const total = found.results.length;
     count.textContent = total === 0 ? `Nothing found for “${words}”. Try one plain word.` : `${total} found${total > shown.length ? `, first ${shown.length} shown` : ''}.`;
-  });
+  };
+  input.addEventListener('input', search);
+  // What was typed while this part was on its way.
+  search();
   dialog.addEventListener('close', () => document.querySelector<HTMLElement>('[data-search-open]')?.focus());
 }
