@@ -16,6 +16,8 @@ export type ProblemSettings = Readonly<{
   level: 1 | 2 | 3;
   /** The practice page's own problem: reads ?seed=, remembers the rung, counts a set on beads. */
   main?: boolean;
+  /** The first item of a lesson's problem, 0 to 999, where the lesson wants a certain case. */
+  seed?: number;
   /** A set of mixed skills decides these: which item, on which rung, and what happens after it. */
   inSet?: Readonly<{ index: number; isFirst: boolean; rung: Rung; onDone: (bead: BeadState) => void; onNext: () => void }>;
 }>;

@@ -43,9 +43,9 @@ function typedEarlier(field: HTMLInputElement | null): string {
  * Everything a problem remembers and does. The first render depends on the settings alone; address and storage are read
  * after it, and only for an untouched problem, so that nothing changes under the learner's hands.
  */
-export function useProblem<G>({ skill, words, main = false, inSet }: Bound<G> & ProblemSettings) {
+export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSeed }: Bound<G> & ProblemSettings) {
   const [index, setIndex] = useState(inSet?.index ?? 0);
-  const [asked, setAsked] = useState<number | undefined>();
+  const [asked, setAsked] = useState(firstSeed);
   const [rung, setRung] = useState<Rung>(inSet?.rung ?? (main ? 'last-blank' : 'bare'));
   const [attempt, setAttempt] = useState(fresh);
   const [beads, setBeads] = useState<readonly BeadState[]>([]);
