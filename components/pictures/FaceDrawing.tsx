@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { FacePicture } from '#lib/face/draw/drawFace.ts';
+import type { FacePicture } from '#components/pictures/face/drawFace.ts';
 import { hexOf, type SkinLab } from './faceInk.ts';
 import { FaceShapes } from './FaceShapes.tsx';
 

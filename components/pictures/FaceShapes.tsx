@@ -1,4 +1,4 @@
-import type { FacePicture } from '#lib/face/draw/drawFace.ts';
+import type { FacePicture } from '#components/pictures/face/drawFace.ts';
 import { hairClass, inkOnSkin, type SkinLab } from './faceInk.ts';
 import { faceMarkup } from './faceMarkup.ts';
 

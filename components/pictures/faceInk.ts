@@ -1,5 +1,5 @@
-import type { FacePicture } from '#lib/face/draw/drawFace.ts';
-import type { Role } from '#lib/face/draw/shape.ts';
+import type { FacePicture } from './face/drawFace.ts';
+import type { Role } from './face/shape.ts';
 
 /** A measured colour, CIE L*a*b* under D65. */
 export type SkinLab = Readonly<{ L: number; a: number; b: number }>;

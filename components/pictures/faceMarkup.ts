@@ -1,5 +1,5 @@
-import type { FacePicture } from '#lib/face/draw/drawFace.ts';
-import type { Role, Shape } from '#lib/face/draw/shape.ts';
+import type { FacePicture } from './face/drawFace.ts';
+import type { Role, Shape } from './face/shape.ts';
 import type { FaceInk } from './faceInk.ts';
 
 /** One path of the markup. `class` where the style sheet colours it, `color` where a measured or fixed ink does. */

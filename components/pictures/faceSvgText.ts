@@ -1,4 +1,4 @@
-import type { FacePicture } from '#lib/face/draw/drawFace.ts';
+import type { FacePicture } from './face/drawFace.ts';
 import { hexOf, inkOnSkin, type FaceInk, type SkinLab } from './faceInk.ts';
 import { faceMarkup } from './faceMarkup.ts';
 

@@ -25,4 +25,3 @@ export { falseAlarmRate, familyCoverageFactor } from './mapping/familyWise.ts';
 export { practiceFace, type PracticeFace } from './face/practiceFace.ts';
 export { readAgain } from './face/readAgain.ts';
 export { leaningNoseFace } from './face/demonstration.ts';
-export { drawFace, type FacePicture } from './face/draw/drawFace.ts';

@@ -1,6 +1,6 @@
 import { FaceShapes } from '#components/pictures/FaceShapes.tsx';
 import { Paper } from '#components/pictures/Paper.tsx';
-import { drawFace } from '#lib/face/draw/drawFace.ts';
+import { drawFace } from '#components/pictures/face/drawFace.ts';
 import type { PlaceMidlineGiven } from '#skills/mapping/placeMidline.ts';
 import type { ComponentChildren } from 'preact';
 import { EdgeRuler } from './EdgeRuler.tsx';

@@ -1,4 +1,4 @@
-import type { Spot } from './draw/spot.ts';
+import type { Spot } from './spot.ts';
 import type { BrowSpots, Landmarks, SideSpots } from './landmarks.ts';
 
 /** The measures that set a face's marks, millimetres. A lean moves the nose base towards the client's left. */

@@ -1,6 +1,6 @@
 import type { PointMm } from '../geometry/point.ts';
 import type { BrowMark, FacePair, MarkSet, PairMarks, Taken } from '../mapping/markSet.ts';
-import type { Spot } from './draw/spot.ts';
+import type { Spot } from './spot.ts';
 import { outward, type Landmarks, type SideSpots } from './landmarks.ts';
 import { rolled, rolledPoint } from './roll.ts';
 

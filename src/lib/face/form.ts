@@ -1,5 +1,5 @@
 import type { Side } from '../mapping/markSet.ts';
-import type { Spot } from './draw/spot.ts';
+import type { Spot } from './spot.ts';
 import type { BrowSpots } from './landmarks.ts';
 
 /** How the upper lid lies: crease in sight, fold over the crease, no crease, deep-set. */

@@ -1,5 +1,5 @@
 import type { BrowMark, FacePair, FaceSingle, Side } from '../mapping/markSet.ts';
-import type { Spot } from './draw/spot.ts';
+import type { Spot } from './spot.ts';
 
 /** The five marks of one brow: u straight out from the midline, v above the pupil line, millimetres. */
 export type BrowSpots = Readonly<Record<BrowMark, Spot>>;

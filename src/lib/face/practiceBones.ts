@@ -1,7 +1,7 @@
 import { drawNormal, drawNormalWithin, type Draw } from '../quantities/seed.ts';
 import type { Bones } from './bones.ts';
 import type { BrowPlan } from './browPlan.ts';
-import { clamp } from './draw/spot.ts';
+import { clamp } from './spot.ts';
 import { drawIntercanthalMm, drawNorm, practiceNorms, type Norm } from './practiceNorms.ts';
 
 /** Bones of a symmetric practice face. Measures without a norm are spreads assumed for the drawing. */

@@ -5,7 +5,7 @@ import { mappingValues } from '../mapping/values.ts';
 import { landmarksFrom } from './bones.ts';
 import { plannedBrow } from './browPlan.ts';
 import { disturbanceFor, disturbedBrow, type PracticeLevel } from './disturbance.ts';
-import { clamp } from './draw/spot.ts';
+import { clamp } from './spot.ts';
 import type { Face } from './face.ts';
 import { faceMarks } from './faceMarks.ts';
 import { practiceBones, practiceBrowPlan } from './practiceBones.ts';

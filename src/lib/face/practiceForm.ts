@@ -1,6 +1,6 @@
 import { drawNormalWithin, drawOne, drawWhole, type Draw } from '../quantities/seed.ts';
 import type { Bones } from './bones.ts';
-import { clamp } from './draw/spot.ts';
+import { clamp } from './spot.ts';
 import { defaultForm, type Form } from './form.ts';
 
 /** What a practice face looks like where nothing is measured. All spreads assumed; every feature is drawn on its own. */

@@ -1,5 +1,5 @@
 import type { PointMm } from '../geometry/point.ts';
-import type { Spot } from './draw/spot.ts';
+import type { Spot } from './spot.ts';
 
 /** Turns a spot about the origin. Positive: the client's left side comes higher, the top of the head leans to the client's right. */
 export function rolled([x, y]: Spot, rollDeg: number): Spot {

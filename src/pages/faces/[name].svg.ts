@@ -1,6 +1,6 @@
 import { faceSvgText } from '#components/pictures/faceSvgText.ts';
-import { drawFace } from '#lib/face/draw/drawFace.ts';
-import { people } from '#lib/face/people.ts';
+import { drawFace } from '#components/pictures/face/drawFace.ts';
+import { people } from '#components/pictures/face/people.ts';
 import type { APIRoute, GetStaticPaths } from 'astro';
 
 const inks = ['light', 'dark'] as const;

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { defaultBones } from '../../../src/lib/face/bones.ts';
-import { tailLimitMm } from '../../../src/lib/face/browPlan.ts';
-import { irisRadiusMm } from '../../../src/lib/face/draw/eye.ts';
-import { defaultFace } from '../../../src/lib/face/face.ts';
-import { faceMarks, landmarksOf } from '../../../src/lib/face/faceMarks.ts';
-import { people } from '../../../src/lib/face/people.ts';
+import { defaultBones } from '#lib/face/bones.ts';
+import { tailLimitMm } from '#lib/face/browPlan.ts';
+import { irisRadiusMm } from '#components/pictures/face/eye.ts';
+import { defaultFace } from '#lib/face/face.ts';
+import { faceMarks, landmarksOf } from '#lib/face/faceMarks.ts';
+import { people } from '#components/pictures/face/people.ts';
 
 const { right, left } = defaultFace.landmarks;
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { PracticeLevel } from '../../../src/lib/face/disturbance.ts';
-import { fitMidline } from '../../../src/lib/mapping/midline.ts';
-import { rollDeg } from '../../../src/lib/mapping/roll.ts';
-import { browMarks } from '../../../src/lib/mapping/markSet.ts';
-import { practiceFace, type PracticeFace } from '../../../src/lib/face/practiceFace.ts';
-import { readAgain } from '../../../src/lib/face/readAgain.ts';
+import type { PracticeLevel } from '#lib/face/disturbance.ts';
+import { fitMidline } from '#lib/mapping/midline.ts';
+import { rollDeg } from '#lib/mapping/roll.ts';
+import { browMarks } from '#lib/mapping/markSet.ts';
+import { practiceFace, type PracticeFace } from '#lib/face/practiceFace.ts';
+import { readAgain } from '#lib/face/readAgain.ts';
 
 const seeds = Array.from({ length: 250 }, (_, i) => i + 1);
 const levels: readonly PracticeLevel[] = [0, 1, 2, 3];
