@@ -49,7 +49,7 @@ describe('ink on measured skin', () => {
 
 describe('theme files', () => {
   it('[table] fixed inks are the drawing tokens of the style sheet', () => {
-    const tokens = readFileSync(new URL('../../../src/styles/tokens.css', import.meta.url), 'utf8');
+    const tokens = readFileSync(new URL('../../src/styles/tokens.css', import.meta.url), 'utf8');
     for (const [theme, inks] of Object.entries(themeInks)) {
       for (const [name, colour] of Object.entries(inks)) expect(tokens, `${theme} ${name}`).toContain(`--draw-${name}:${colour}`);
     }
