@@ -4,12 +4,12 @@ import { drawFrom, drawNormalWithin, seedFrom } from '../quantities/seed.ts';
 
 /**
  * Another reading of the same face: every mark moves by its own normal error in both directions, then is read to 0.1 mm.
- * `temMm` is the technical error of one reading (Dahlberg); errors are held inside three of it. Same seed, same reading.
+ * `temMm`, nought or more, is the technical error of one reading (Dahlberg); errors are held inside three of it. Same seed, same reading.
  */
 export function readAgain(truth: MarkSet, seed: number, temMm = 0.3): MarkSet {
   const draw = drawFrom(seedFrom('reading', seed));
   const read = ({ xMm, yMm }: PointMm): PointMm => ({ xMm: readTenths(xMm + error()), yMm: readTenths(yMm + error()) });
-  const error = (): number => (temMm > 0 ? drawNormalWithin(draw, 0, temMm, -3 * temMm, 3 * temMm) : 0);
+  const error = (): number => drawNormalWithin(draw, 0, temMm, -3 * temMm, 3 * temMm);
   return mapMarks(truth, read);
 }
 
