@@ -31,7 +31,7 @@ export function Problem<G>(props: Bound<G> & ProblemSettings) {
   const answerId = `${at}-a`;
 
   return (
-    <div class="prac">
+    <div class="prac" onFocusIn={act.getReady}>
       {main && (
         <div class="prac-top">
           <p class="kicker">{say.questionOf(Math.min(setLength, beads.length + (isKept ? 0 : 1)), setLength)}</p>

@@ -1,7 +1,11 @@
 import type { Answered, Progress } from '#lib/practice/progress.ts';
-import { daysBetween, isIsoDay, type IsoDay } from '#lib/quantities/isoDay.ts';
+import { daysBetween, type IsoDay } from '#lib/quantities/isoDay.ts';
 import { browserPlaces } from './places.ts';
 import { openStore, type Kept } from './store.ts';
+import { clearPutDown, takeUp } from './takeUp.ts';
+import { today } from './today.ts';
+
+export { today } from './today.ts';
 
 /** The one store of this page, opened at first use and never during rendering. */
 const store = openStore(browserPlaces());
@@ -15,8 +19,8 @@ const tell = (kept: Kept) => {
 };
 channel?.addEventListener('message', () => void store.load().then(tell));
 
-/** What is kept at this moment. */
-export const keptNow = (): Promise<Kept> => (loaded ??= store.load());
+/** What is kept at this moment, with what an earlier page had to leave behind. */
+export const keptNow = (): Promise<Kept> => (loaded ??= store.load().then((kept) => takeUp(store, kept)));
 
 /** Calls back now and whenever this tab or another one adds something. Returns the way to stop. */
 export function onKept(listener: (kept: Kept) => void): () => void {
@@ -33,20 +37,14 @@ async function change(how: () => Promise<Kept>): Promise<Kept> {
   return tell(kept);
 }
 
-export const keepAnswer = (answered: Answered): Promise<Kept> => change(() => store.add(answered));
+/** Keeps an answer for good; `putDown` has kept it until now. */
+export async function keepAnswer(answered: Answered): Promise<Kept> {
+  const kept = await change(() => store.add(answered));
+  clearPutDown(answered, kept);
+  return kept;
+}
 export const keepProgress = (progress: Progress): Promise<Kept> => change(() => store.merge(progress));
 export const copyOfProgress = (): Promise<string> => store.copy();
-
-/** Today by the learner's own calendar. */
-export function today(): IsoDay {
-  const now = new Date();
-  const text = [
-    String(now.getFullYear()).padStart(4, '0'),
-    String(now.getMonth() + 1).padStart(2, '0'),
-    String(now.getDate()).padStart(2, '0'),
-  ].join('-');
-  return isIsoDay(text) ? text : '2000-01-01';
-}
 
 /** Days from today to a day, negative when it has passed. */
 export const daysUntil = (day: IsoDay): number => daysBetween(today(), day);

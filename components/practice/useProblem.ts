@@ -1,12 +1,15 @@
 import { itemSeed, readSeed } from '#lib/practice/itemSeed.ts';
 import { stepsShown, type Rung } from '#lib/practice/ladder.ts';
 import { mark, type Marked } from '#lib/practice/marking.ts';
+import type { Answered } from '#lib/practice/progress.ts';
 import { readDecimal } from '#lib/quantities/decimal.ts';
 import { fixed } from '#words/number.ts';
 import { practiceWords, refusedNumber, reviewWords, type BeadState } from '#words/practice.ts';
 import { tied } from '#words/skills/say.ts';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Bound, ProblemSettings } from './bound.ts';
+import { putDown } from './putDown.ts';
+import { today } from './today.ts';
 
 export const setLength = 6;
 
@@ -26,7 +29,7 @@ type Attempt = Readonly<{
 }>;
 const fresh: Attempt = { text: '', tries: 0, firstCredit: 0, hints: 0, isOpen: false, isKept: false, review: '' };
 
-/** Storage and the day live in the browser only and are loaded when they are first needed. */
+/** Storage lives in the browser only. It is fetched when a problem is first touched, so that it is there when an answer comes. */
 const loadKeeping = async () => {
   const [keeping, { standingIn }] = await Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts')]);
   return { ...keeping, standingIn };
@@ -53,8 +56,19 @@ export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSe
   const heading = useRef<HTMLHeadingElement>(null);
   const field = useRef<HTMLInputElement>(null);
   const isTouched = useRef(false);
-  const change = (part: Partial<Attempt>) => {
+  const isReady = useRef(false);
+  /** A fetch that fails is tried again at the next touch; the answer itself is put down without it. */
+  const getReady = () => {
+    if (isReady.current) return;
+    isReady.current = true;
+    loadKeeping().catch(() => (isReady.current = false));
+  };
+  const touch = () => {
     isTouched.current = true;
+    getReady();
+  };
+  const change = (part: Partial<Attempt>) => {
+    touch();
     setAttempt((before) => ({ ...before, ...part }));
   };
 
@@ -95,12 +109,14 @@ export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSe
 
   async function keep(solved: boolean, { firstCredit: credit, tries, hints, slip, isKept }: Attempt) {
     if (isKept) return;
+    const answered: Answered = { skill: skill.id, seed, day: today(), atMs: Date.now(), rung, credit, tries, hints, solved, ...(slip ? { slip } : {}) };
+    putDown(answered);
     change({ isKept: true });
     const bead = !solved ? 'none' : credit === 1 && hints === 0 ? 'full' : 'half';
     inSet?.onDone(bead);
     if (main) setBeads((before) => [...(before.length >= setLength ? [] : before), bead]);
-    const { daysUntil, keepAnswer, today, standingIn } = await loadKeeping();
-    const kept = await keepAnswer({ skill: skill.id, seed, day: today(), atMs: Date.now(), rung, credit, tries, hints, solved, ...(slip ? { slip } : {}) });
+    const { daysUntil, keepAnswer, standingIn } = await loadKeeping();
+    const kept = await keepAnswer(answered);
     const next = standingIn(kept.progress, skill.id).review;
     change({ review: next ? reviewWords(daysUntil(next.due)) : '' });
     setNotice(kept.newer ? practiceWords.newer : kept.kind === 'memory' ? practiceWords.notSaved : '');
@@ -146,7 +162,7 @@ export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSe
   }
 
   function setText(text: string) {
-    isTouched.current = true;
+    touch();
     setAttempt(({ error: _, ...before }) => ({ ...before, text }));
   }
 
@@ -175,5 +191,5 @@ export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSe
     heading.current?.focus();
   }
 
-  return { ...dealt, seed, unit, rung, shown, attempt, beads, notice, heading, field, change, setRung, setText, check, tryAgain, openWorked, newNumbers };
+  return { ...dealt, seed, unit, rung, shown, attempt, beads, notice, heading, field, getReady, change, setRung, setText, check, tryAgain, openWorked, newNumbers };
 }

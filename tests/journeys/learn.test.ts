@@ -67,10 +67,36 @@ withBrowsers('learning the midline', ({ open, site }) => {
     await page.keyboard.press('Enter');
     await page.waitForSelector('.problem .fb-right');
     await page.waitForFunction(() => [...document.querySelectorAll('.prac-top *')].some((bead) => /Question 1: right/.test(bead.getAttribute('aria-label') ?? bead.textContent ?? '')));
-    // The answer is written after the bead is drawn; a person needs longer than this to leave the page.
-    await new Promise((done) => setTimeout(done, 1000));
     await page.goto(`${site().origin}/practice/`);
     await page.waitForFunction(() => /1 done/.test(document.body.innerText), { timeout: 20_000 });
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  test('[hand] a lesson fetches the store at the first key, and an answer survives a store that never answers', async () => {
+    const skill = skills['level-reference'];
+    const box = `#problem-${skill.id}-a`;
+    const { page, faults } = await open();
+    // In this lesson the database is asked and stays silent, as on a device that is busy until the page is left.
+    await page.evaluateOnNewDocument((silentOn) => {
+      if (location.pathname === silentOn) IDBFactory.prototype.open = () => Object.create(IDBOpenDBRequest.prototype, { onupgradeneeded: { writable: true }, onsuccess: { writable: true }, onerror: { writable: true } });
+    }, lesson);
+    const storeIsFetched = () => page.evaluate(() => performance.getEntriesByType('resource').some(({ name }) => /\/_astro\/keep\./.test(name)));
+    await page.goto(site().origin + lesson);
+    await wake(page, box);
+    const shownSeed = await page.$eval(box, (input) => /Seed (\d+)\./.exec(input.closest('.prac')?.textContent ?? '')?.[1]);
+    const answer = skill.answer(skill.given(Number(shownSeed)));
+    if (answer.kind !== 'number') throw new Error('The journey types a number.');
+    expect(await storeIsFetched(), 'nothing of the store before the problem is touched').toBe(false);
+    await retype(page, box, answer.exact.toFixed(1));
+    await page.waitForFunction(() => performance.getEntriesByType('resource').some(({ name }) => /\/_astro\/keep\./.test(name)));
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('.problem .fb-right');
+    await page.goto(`${site().origin}/practice/`);
+    await page.waitForFunction((row) => document.querySelector<HTMLElement>(row)?.innerText.includes('1 done'), { timeout: 20_000 }, `a[href="/practice/${skill.id}/"]`);
+    await page.waitForFunction(() => !Object.keys(localStorage).some((key) => key.startsWith('tautline-put-down')));
+    await page.reload();
+    await page.waitForFunction((row) => document.querySelector<HTMLElement>(row)?.innerText.includes('1 done'), { timeout: 20_000 }, `a[href="/practice/${skill.id}/"]`);
     expect(faults).toEqual([]);
     await page.close();
   });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { impatient } from '#components/practice/places.ts';
 import { openStore, readCopy, type Place } from '#components/practice/store.ts';
 import type { Answered, Progress } from '#lib/practice/progress.ts';
 
@@ -52,6 +53,17 @@ test('[hand] a full first place: the next one takes the answer, and both are rea
   expect(local.value).toEqual(progressOf(2));
   indexed.full = false;
   expect(times((await open().load()).progress)).toEqual([1, 2]);
+});
+
+test('[hand] a first place that never answers: the next one takes the answer, and waits once only', async () => {
+  let asked = 0;
+  const never = () => { asked++; return new Promise<never>(() => {}); };
+  const local: Box = { value: progressOf(1) };
+  const store = openStore([impatient({ kind: 'indexeddb', read: never, update: never }, 20), place('localstorage', local)]);
+  expect(times((await store.load()).progress)).toEqual([1]);
+  expect((await store.add(answered(2))).kind).toBe('localstorage');
+  expect(local.value).toEqual(progressOf(1, 2));
+  expect(asked).toBe(1);
 });
 
 test('[hand] everything denied: memory, and it says so', async () => {

@@ -1,9 +1,12 @@
 import type { PracticeLevel } from '#lib/face/disturbance.ts';
+import type { Answered } from '#lib/practice/progress.ts';
 import { readWithin } from '#calculators/parsers.ts';
 import type { Draft } from '#components/calculator/useCalculator.ts';
 import type { PlaceMidlineGiven } from '#skills/mapping/placeMidline.ts';
 import { badAcross, placeMidlineWords } from '#words/skills/placeMidline.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { putDown } from '../putDown.ts';
+import { today } from '../today.ts';
 import type { Across, Judged } from './judge.ts';
 import { pinReachMm } from './placeView.ts';
 
@@ -94,9 +97,11 @@ export function usePlaceMidline() {
 
   async function keep(solved: boolean, { firstCredit: credit, tries, hints, slip, isKept }: Attempt) {
     if (isKept) return;
+    const answered: Answered = { skill: skillId, seed: shown.seed, day: today(), atMs: Date.now(), rung: 'bare', credit, tries, hints, solved, ...(slip ? { slip } : {}) };
+    putDown(answered);
     change({ isKept: true });
-    const { daysUntil, keepAnswer, today, standingIn, say } = await loadKeeping();
-    const kept = await keepAnswer({ skill: skillId, seed: shown.seed, day: today(), atMs: Date.now(), rung: 'bare', credit, tries, hints, solved, ...(slip ? { slip } : {}) });
+    const { daysUntil, keepAnswer, standingIn, say } = await loadKeeping();
+    const kept = await keepAnswer(answered);
     const next = standingIn(kept.progress, skillId).review;
     change({ review: next ? say.reviewWords(daysUntil(next.due)) : '' });
     setNotice(kept.newer ? say.practiceWords.newer : kept.kind === 'memory' ? say.practiceWords.notSaved : '');
