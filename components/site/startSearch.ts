@@ -1,3 +1,5 @@
+import { isNear } from './isNear.ts';
+
 type Result = { url: string; excerpt: string; meta: { title?: string; kind?: string }; sub_results?: { title: string; url: string; excerpt: string }[] };
 type Engine = {
   init: () => Promise<void>;
@@ -24,6 +26,13 @@ function excerptNodes(excerpt: string): Node[] {
     mark.textContent = node.textContent;
     return mark;
   });
+}
+
+/** Words that occur nowhere are answered with whatever begins alike, down to one letter: a page is shown only for a real likeness. */
+function answers(asked: string, { excerpt, meta, sub_results }: Result): boolean {
+  const nodes = excerptNodes(sub_results?.[0]?.excerpt ?? excerpt);
+  const found = nodes.filter((node) => node.nodeName === 'MARK').map((node) => node.textContent ?? '');
+  return isNear(asked, [...found, meta.title ?? ''].join(' '));
 }
 
 function resultItem({ url, excerpt, meta, sub_results }: Result): HTMLLIElement {
@@ -68,10 +77,11 @@ export function startSearch(dialog: HTMLDialogElement): void {
     }
     const found = await (await engine)?.debouncedSearch(words);
     if (!found || input.value.trim() !== words) return;
-    const shown = await Promise.all(found.results.slice(0, mostShown).map((result) => result.data()));
+    const loaded = await Promise.all(found.results.slice(0, mostShown).map((result) => result.data()));
     if (input.value.trim() !== words) return;
+    const shown = loaded.filter((result) => answers(words, result));
     list.replaceChildren(...shown.map(resultItem));
-    const total = found.results.length;
+    const total = shown.length === 0 ? 0 : found.results.length - (loaded.length - shown.length);
     count.textContent = total === 0 ? `Nothing found for “${words}”. Try one plain word.` : `${total} found${total > shown.length ? `, first ${shown.length} shown` : ''}.`;
   };
   input.addEventListener('input', search);
