@@ -8,6 +8,7 @@ import { ensureBrowsers } from './browsers.mjs';
 //   npm run deep                          every part
 //   npm run deep -- lighthouse            one part
 //   npm run deep -- mutation 'src/lib/geometry/**/*.ts'      one part of the library; not recorded
+//   npm run deep -- lessons 20,200        only these numbers of lessons; not recorded
 
 ensureInstalled();
 const [asked, scope] = process.argv.slice(2);
@@ -22,6 +23,7 @@ const parts = {
     if (run('npm', ['run', '--silent', 'build']) !== 0) throw new Error('The site did not build.');
     return (await import('../deep/lighthouse.mjs')).lighthouseScores();
   },
+  lessons: async () => (await import('../deep/manyLessons.mjs')).manyLessons(scope),
 };
 
 if (asked !== undefined && !(asked in parts)) {
