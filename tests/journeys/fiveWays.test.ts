@@ -4,8 +4,8 @@ import { fromAddress } from '#calculators/address.ts';
 import { namedMarks } from '#calculators/marks.ts';
 import { midlineAndSides } from '#calculators/midlineAndSides.ts';
 import { fixed } from '#words/number.ts';
-import { retype, wake } from './onPage.ts';
-import { withBrowsers } from './withBrowsers.ts';
+import { onScreen, retype, bringToTop, wake } from './onPage.ts';
+import { slackMm, withBrowsers } from './withBrowsers.ts';
 
 const calculator = '/calculators/midline-and-sides/';
 const steps = { x: 7, y: -4 };
@@ -26,43 +26,12 @@ async function copied(page: Page) {
 
 const reset = (page: Page) => page.evaluate(() => [...document.querySelectorAll<HTMLButtonElement>('.calc-tools button')].find((button) => button.innerText.includes('Back to the start'))?.click());
 
-type Place = Readonly<{ xMm: number; yMm: number }>;
-
-/** Where two points of the picture lie on the screen, once the page has stood still for three frames. */
-const onScreen = (page: Page, from: Place, to: Place) =>
-  page.evaluate(
-    async (start, end) => {
-      const stage = document.querySelector<SVGSVGElement>('.stage');
-      if (!stage) throw new Error('The page has no stage.');
-      let before = '';
-      for (let still = 0; still < 3; ) {
-        await new Promise(requestAnimationFrame);
-        const { x, y, width } = stage.getBoundingClientRect();
-        const now = `${x} ${y} ${width}`;
-        still = now === before ? still + 1 : 0;
-        before = now;
-      }
-      const matrix = stage.getScreenCTM();
-      if (!matrix) throw new Error('The stage is not drawn.');
-      const place = ({ xMm, yMm }: { xMm: number; yMm: number }) => {
-        const { x, y } = new DOMPoint(xMm, -yMm).matrixTransform(matrix);
-        return { left: x, top: y };
-      };
-      return { start: place(start), end: place(end) };
-    },
-    from,
-    to,
-  );
-
 withBrowsers('five ways to move a mark', ({ open, site, name }) => {
   test('[hand] every mark of the spec: dragged, tapped, by arrow keys, by buttons and typed give one address', async () => {
     const { page, faults } = await open(1280, 1000);
     await page.goto(site().origin + calculator);
     await wake(page, '.stage');
-    await page.evaluate(async () => {
-      await document.fonts.ready;
-      document.querySelector('.stage')?.scrollIntoView({ block: 'start', behavior: 'instant' });
-    });
+    await bringToTop(page, '.stage');
     const { fields } = midlineAndSides;
     for (const { key } of namedMarks) {
       const from = fields[key].start;
@@ -103,8 +72,7 @@ withBrowsers('five ways to move a mark', ({ open, site, name }) => {
         await reset(page);
         await move();
         const state = await copied(page);
-        // Firefox takes whole screen pixels only: a pointer can be half a pixel off.
-        const slack = name === 'firefox' && (way === 'drag' || way === 'tap') ? 0.21 : 1e-9;
+        const slack = slackMm(name, way);
         expect(Math.abs(state[key].xMm - to.xMm), `${key}, ${way}, across: ${state[key].xMm}, not ${to.xMm}`).toBeLessThanOrEqual(slack);
         expect(Math.abs(state[key].yMm - to.yMm), `${key}, ${way}, up: ${state[key].yMm}, not ${to.yMm}`).toBeLessThanOrEqual(slack);
       }

@@ -50,3 +50,38 @@ export async function follow(page: Page, selector: string): Promise<void> {
   await page.$eval(selector, (link) => (link instanceof HTMLElement ? link.click() : undefined));
   await arrived;
 }
+
+/** Scrolls a part of the page to the top once its faces have arrived. */
+export const bringToTop = (page: Page, selector: string): Promise<void> =>
+  page.evaluate(async (target) => {
+    await document.fonts.ready;
+    document.querySelector(target)?.scrollIntoView({ block: 'start', behavior: 'instant' });
+  }, selector);
+
+type Place = Readonly<{ xMm: number; yMm: number }>;
+
+/** Where two points of the picture lie on the screen, once the page has stood still for three frames. */
+export const onScreen = (page: Page, from: Place, to: Place) =>
+  page.evaluate(
+    async (start, end) => {
+      const stage = document.querySelector<SVGSVGElement>('.stage');
+      if (!stage) throw new Error('The page has no stage.');
+      let before = '';
+      for (let still = 0; still < 3; ) {
+        await new Promise(requestAnimationFrame);
+        const { x, y, width } = stage.getBoundingClientRect();
+        const now = `${x} ${y} ${width}`;
+        still = now === before ? still + 1 : 0;
+        before = now;
+      }
+      const matrix = stage.getScreenCTM();
+      if (!matrix) throw new Error('The stage is not drawn.');
+      const place = ({ xMm, yMm }: { xMm: number; yMm: number }) => {
+        const { x, y } = new DOMPoint(xMm, -yMm).matrixTransform(matrix);
+        return { left: x, top: y };
+      };
+      return { start: place(start), end: place(end) };
+    },
+    from,
+    to,
+  );

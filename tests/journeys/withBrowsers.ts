@@ -21,3 +21,6 @@ export function withBrowsers(title: string, journeys: (journey: Journey) => void
     journeys({ name, site: () => site, open: (width, height) => openPage(browser, site.origin, width, height) });
   });
 }
+
+/** How far off a moved mark may be, mm. Firefox takes whole screen pixels only: a pointer can be half a pixel off. */
+export const slackMm = (name: BrowserName, way: string): number => (name === 'firefox' && (way === 'drag' || way === 'tap') ? 0.21 : 1e-9);
