@@ -17,22 +17,29 @@ export function filesUnder(folder: string): readonly string[] {
     .sort();
 }
 
-/** Parses every page of a built folder. */
-export function builtPages(folder: string): readonly BuiltPage[] {
-  return filesUnder(folder)
-    .filter((file) => file.endsWith('.html'))
-    .map((file) => ({
+/** Parses the pages of a built folder one after the other: a tree is some megabytes, and thousands do not fit into memory. */
+export function* eachBuiltPage(folder: string): Generator<BuiltPage> {
+  for (const file of filesUnder(folder)) {
+    if (!file.endsWith('.html')) continue;
+    yield {
       file,
       address: `/${file.replace(/(^|\/)index\.html$/, '$1')}`,
       document: parse(readFileSync(join(folder, file), 'utf8'), { sourceCodeLocationInfo: true }),
-    }));
+    };
+  }
 }
 
+/** Every page of a built folder at once. */
+export const builtPages = (folder: string): readonly BuiltPage[] => [...eachBuiltPage(folder)];
+
 /** Every node below one node, in document order, the insides of templates too. */
-export function* nodesUnder(node: Node): Generator<Node> {
-  yield node;
-  if ('content' in node) yield* nodesUnder(node.content);
-  if ('childNodes' in node) for (const child of node.childNodes) yield* nodesUnder(child);
+export function* nodesUnder(start: Node): Generator<Node> {
+  const waiting: Node[] = [start];
+  for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
+    yield node;
+    if ('childNodes' in node) waiting.push(...node.childNodes.toReversed());
+    if ('content' in node) waiting.push(node.content);
+  }
 }
 
 /** Every element of a page, in document order. */

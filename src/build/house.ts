@@ -2,10 +2,10 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { builtPages, filesUnder } from './builtPages.ts';
+import { eachBuiltPage, filesUnder } from './builtPages.ts';
 import { faultsIn, gates } from './gates/index.ts';
 import { sourcesHash, stampName } from './sourcesHash.mjs';
-import { writeHeaders } from './writeHeaders.ts';
+import { policyOf, writeHeaders } from './writeHeaders.ts';
 import { writeSearchIndex } from './writeSearchIndex.ts';
 import { writeServiceWorker } from './writeServiceWorker.ts';
 
@@ -31,17 +31,29 @@ export function house(): AstroIntegration {
       },
       'astro:build:done': async ({ dir, logger }) => {
         const folder = fileURLToPath(dir).replace(/[/\\]$/, '');
-        const pages = builtPages(folder);
+        const policies = new Set<string>();
+        const withoutPolicy: string[] = [];
+        let count = 0;
+        function* read() {
+          for (const page of eachBuiltPage(folder)) {
+            count++;
+            const policy = policyOf(page);
+            if (policy) policies.add(policy);
+            else withoutPolicy.push(page.file);
+            yield page;
+          }
+        }
         const site = { origin, files: new Set(filesUnder(folder)) };
-        const faults = faultsIn(pages, site);
+        const faults = faultsIn(read(), site);
         for (const line of faults.slice(0, mostShown)) logger.error(line);
         if (faults.length > 0) throw new Error(`The built pages do not pass the gates: ${faults.length} fault${faults.length === 1 ? '' : 's'}, named above.`);
-        logger.info(`${pages.length} pages passed ${Object.keys(gates).length} gates`);
+        if (withoutPolicy.length > 0) throw new Error(`Pages without a content policy: ${withoutPolicy.slice(0, mostShown).join(', ')}.`);
+        logger.info(`${count} pages passed ${Object.keys(gates).length} gates`);
         writeFileSync(join(folder, 'robots.txt'), `User-agent: *\nAllow: /\nSitemap: ${origin}/sitemap-index.xml\n`);
-        writeHeaders(folder, pages);
+        writeHeaders(folder, policies);
         logger.info(`${await writeSearchIndex(folder)} pages can be searched`);
-        const { version, count, bytes, transferBytes } = await writeServiceWorker(folder);
-        logger.info(`offline list, version ${version}: ${count} files, ${kilobytes(bytes)} on the device, ${kilobytes(transferBytes)} sent`);
+        const { version, count: files, bytes, transferBytes } = await writeServiceWorker(folder);
+        logger.info(`offline list, version ${version}: ${files} files, ${kilobytes(bytes)} on the device, ${kilobytes(transferBytes)} sent`);
         writeFileSync(join(folder, stampName), sources);
       },
     },

@@ -6,7 +6,7 @@ import { attribute, type BuiltPage, elementsOf } from './builtPages.ts';
 const longestLine = 2000;
 
 /** Merges the content policies of all pages: one header for the whole site that allows what any page allows, and no framing. */
-export function unitePolicies(policies: readonly string[]): string {
+export function unitePolicies(policies: Iterable<string>): string {
   const united = new Map<string, Set<string>>();
   for (const policy of policies) {
     for (const directive of policy.split(';').map((part) => part.trim()).filter(Boolean)) {
@@ -20,17 +20,18 @@ export function unitePolicies(policies: readonly string[]): string {
   return [...united].map(([name, values]) => [name, ...values].join(' ')).join('; ');
 }
 
-function policyOf(page: BuiltPage): string {
+/** The content policy a page carries in its head. */
+export function policyOf(page: BuiltPage): string | undefined {
   for (const element of elementsOf(page)) {
-    if (element.tagName === 'meta' && attribute(element, 'http-equiv')?.toLowerCase() === 'content-security-policy') return attribute(element, 'content') ?? '';
+    if (element.tagName === 'meta' && attribute(element, 'http-equiv')?.toLowerCase() === 'content-security-policy') return attribute(element, 'content');
   }
-  throw new Error(`${page.file} carries no content policy.`);
+  return undefined;
 }
 
-/** Writes the headers of the site in the two forms static hosts read: `_headers` and `.htaccess`. */
-export function writeHeaders(folder: string, pages: readonly BuiltPage[]): void {
+/** Writes the headers of the site in the two forms static hosts read: `_headers` and `.htaccess`. `policies`: those of all pages. */
+export function writeHeaders(folder: string, policies: Iterable<string>): void {
   const everywhere = {
-    'Content-Security-Policy': unitePolicies(pages.map(policyOf)),
+    'Content-Security-Policy': unitePolicies(policies),
     'Permissions-Policy': 'camera=(), microphone=(), geolocation=(), payment=(), usb=(), serial=(), bluetooth=(), midi=(), display-capture=(), browsing-topics=()',
     'Referrer-Policy': 'no-referrer',
     'X-Content-Type-Options': 'nosniff',

@@ -1,5 +1,5 @@
 import type { BuiltPage } from '../builtPages.ts';
-import type { Gate } from './fault.ts';
+import type { BuiltSite, Fault, OpenGate } from './fault.ts';
 import { idsAreUnique } from './idsAreUnique.ts';
 import { linksLead } from './linksLead.ts';
 import { noFormulaErrors } from './noFormulaErrors.ts';
@@ -10,7 +10,7 @@ import { pagesAreNamed } from './pagesAreNamed.ts';
 import { picturesHaveWords } from './picturesHaveWords.ts';
 
 /** Every gate the built pages pass before they may ship. */
-export const gates: Readonly<Record<string, Gate>> = {
+export const gates: Readonly<Record<string, OpenGate>> = {
   idsAreUnique,
   linksLead,
   noFormulaErrors,
@@ -21,14 +21,19 @@ export const gates: Readonly<Record<string, Gate>> = {
   picturesHaveWords,
 };
 
-/** Runs every gate. One line a fault, with every place it occurs: the layout's faults occur on each page. */
-export function faultsIn(pages: readonly BuiltPage[], site: Parameters<Gate>[1]): readonly string[] {
+/** Shows each page to every gate. One line a fault, with every place it occurs: the layout's faults occur on each page. */
+export function faultsIn(pages: Iterable<BuiltPage>, site: BuiltSite): readonly string[] {
   const places = new Map<string, string[]>();
-  for (const [name, gate] of Object.entries(gates)) {
-    for (const { file, line, says } of gate(pages, site)) {
+  const note = (name: string, faults: readonly Fault[]) => {
+    for (const { file, line, says } of faults) {
       const text = `${says} (${name})`;
-      places.set(text, [...(places.get(text) ?? []), `${file}:${line}`]);
+      const where = places.get(text);
+      if (where) where.push(`${file}:${line}`);
+      else places.set(text, [`${file}:${line}`]);
     }
-  }
+  };
+  const open = Object.entries(gates).map(([name, gate]) => ({ name, gate: gate(site) }));
+  for (const page of pages) for (const { name, gate } of open) note(name, gate.read(page));
+  for (const { name, gate } of open) note(name, gate.end?.() ?? []);
   return [...places].map(([says, where]) => `${where[0]}: ${says}${where.length > 1 ? `, and in ${where.length - 1} more places: ${where.slice(1, 4).join(', ')}${where.length > 4 ? ' …' : ''}` : ''}`);
 }

@@ -1,12 +1,12 @@
 import { defaultTreeAdapter } from 'parse5';
 import { lineOf, nodesUnder } from '../builtPages.ts';
-import type { Fault, Gate } from './fault.ts';
+import type { Fault, OpenGate } from './fault.ts';
 
 const stray = /\bundefined\b|\bNaN\b|\[object \w|\bInfinity\b/;
 
 /** A missing value that slipped into the words or the drawing of a page. */
-export const noStrayValues: Gate = (pages) =>
-  pages.flatMap((page) => {
+export const noStrayValues: OpenGate = () => ({
+  read: (page) => {
     const faults: Fault[] = [];
     for (const node of nodesUnder(page.document)) {
       if (defaultTreeAdapter.isTextNode(node)) {
@@ -20,4 +20,5 @@ export const noStrayValues: Gate = (pages) =>
       }
     }
     return faults;
-  });
+  },
+});

@@ -1,5 +1,5 @@
 import { attribute, elementsOf, lineOf } from '../builtPages.ts';
-import type { Gate } from './fault.ts';
+import type { OpenGate } from './fault.ts';
 
 const loaders: Readonly<Record<string, readonly string[]>> = {
   script: ['src'], img: ['src', 'srcset'], source: ['src', 'srcset'], video: ['src', 'poster'], audio: ['src'], track: ['src'],
@@ -8,8 +8,8 @@ const loaders: Readonly<Record<string, readonly string[]>> = {
 const namesOnly = new Set(['canonical', 'alternate', 'license', 'author', 'me']);
 
 /** Nothing a page loads comes from another origin. Links that a reader follows may lead elsewhere. */
-export const noThirdParty: Gate = (pages, { origin }) =>
-  pages.flatMap((page) =>
+export const noThirdParty: OpenGate = ({ origin }) => ({
+  read: (page) =>
     [...elementsOf(page)].flatMap((element) => {
       const isLoadingLink = element.tagName === 'link' && !namesOnly.has(attribute(element, 'rel') ?? '');
       const names = isLoadingLink ? ['href'] : (loaders[element.tagName] ?? []);
@@ -21,4 +21,4 @@ export const noThirdParty: Gate = (pages, { origin }) =>
           .map((address) => ({ file: page.file, line: lineOf(element), says: `<${element.tagName} ${name}="${address}"> loads from another origin` }));
       });
     }),
-  );
+});

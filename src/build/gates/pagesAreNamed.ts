@@ -1,10 +1,10 @@
 import { attribute, elementsOf, lineOf, textOf } from '../builtPages.ts';
-import type { Fault, Gate } from './fault.ts';
+import type { Fault, Gate, OpenGate } from './fault.ts';
 
 /** Every page says what it is: one h1, a title of its own, a description, a language, headings that skip no level. */
-export const pagesAreNamed: Gate = (pages) => {
+export const pagesAreNamed: OpenGate = () => {
   const titles = new Map<string, string>();
-  return pages.flatMap((page) => {
+  const read: Gate['read'] = (page) => {
     const faults: Fault[] = [];
     const says = (line: number, text: string) => faults.push({ file: page.file, line, says: text });
     const elements = [...elementsOf(page)];
@@ -24,5 +24,6 @@ export const pagesAreNamed: Gate = (pages) => {
       if (here > before + 1) says(lineOf(heading), `“${textOf(heading).trim().slice(0, 50)}” jumps from h${before} to h${here}`);
     });
     return faults;
-  });
+  };
+  return { read };
 };

@@ -1,9 +1,9 @@
 import { attribute, elementsOf, lineOf, nodesUnder } from '../builtPages.ts';
-import type { Gate } from './fault.ts';
+import type { OpenGate } from './fault.ts';
 
 /** Every picture has words or is marked as decoration. */
-export const picturesHaveWords: Gate = (pages) =>
-  pages.flatMap((page) =>
+export const picturesHaveWords: OpenGate = () => ({
+  read: (page) =>
     [...elementsOf(page)]
       .filter((element) => {
         if (element.tagName === 'img') return attribute(element, 'alt') === undefined;
@@ -12,4 +12,4 @@ export const picturesHaveWords: Gate = (pages) =>
         return !isNamed && ![...nodesUnder(element)].some((inner) => inner.nodeName === 'title');
       })
       .map((element) => ({ file: page.file, line: lineOf(element), says: `<${element.tagName}> has no words: give it an alt text, an aria-label or a title` })),
-  );
+});
