@@ -5,6 +5,7 @@ import { fromAddress, toAddress } from '#calculators/address.ts';
 import { parsers } from '#calculators/parsers.ts';
 import { calculators } from '#calculators/index.ts';
 import { leaningNoseMarks } from '#calculators/leaningNoseMarks.ts';
+import { levelFaceMarks } from '#calculators/levelFaceMarks.ts';
 import { namedMarks, pointOf } from '#calculators/marks.ts';
 import { changeSince } from '#calculators/changeSince.ts';
 import { midlineAndSides } from '#calculators/midlineAndSides.ts';
@@ -14,6 +15,7 @@ import { startState } from '#calculators/startState.ts';
 import { usualDifference } from '#calculators/usualDifference.ts';
 import { factIds } from '#lib/catalogue.ts';
 import { leaningNoseFace } from '#lib/face/demonstration.ts';
+import { levelFace } from '#lib/face/levelFace.ts';
 import { keptSays } from '#words/keptReading.ts';
 import { midlineSays } from '#words/midline.ts';
 import { refusalSentence } from '#words/refusal.ts';
@@ -108,8 +110,11 @@ test('[hand] ids are the keys they stand under', () => {
   for (const [id, calculator] of Object.entries(calculators)) expect(calculator.id).toBe(id);
 });
 
-test('[hand] the marks the phone starts with are those of the drawn face', () => {
-  for (const named of namedMarks) expect(leaningNoseMarks[named.key], named.key).toEqual(pointOf(leaningNoseFace.markSet, named));
+test.each([
+  { marks: leaningNoseMarks, markSet: leaningNoseFace.markSet },
+  { marks: levelFaceMarks, markSet: levelFace.markSet },
+])('[hand] the marks the phone starts with are those of the drawn face', ({ marks, markSet }) => {
+  for (const named of namedMarks) expect(marks[named.key], named.key).toEqual(pointOf(markSet, named));
 });
 
 test('[hand] a key given twice counts once; an unknown key is named', () => {
