@@ -1,23 +1,24 @@
 import { mixedSet } from '#lib/practice/mixedSet.ts';
 import type { SkillId } from '#skills/index.ts';
 import { practiceWords, questionOf, setDone, type BeadState } from '#words/practice.ts';
+import type { ComponentType } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Beads } from './Beads.tsx';
-import ChangeNothing from './islands/ChangeNothing.tsx';
-import LevelReference from './islands/LevelReference.tsx';
-import MidlineFromPairs from './islands/MidlineFromPairs.tsx';
-import RealOrNot from './islands/RealOrNot.tsx';
+import type { ProblemSettings } from './bound.ts';
 import WhichMarkNotToTrust from './islands/WhichMarkNotToTrust.tsx';
 
-const islands = {
-  'midline-from-pairs': MidlineFromPairs,
-  'which-mark-not-to-trust': WhichMarkNotToTrust,
-  'level-reference': LevelReference,
-  'real-or-not': RealOrNot,
-  'change-nothing': ChangeNothing,
-} as const satisfies Readonly<Record<SkillId, unknown>>;
+type Island = ComponentType<ProblemSettings>;
+/** Each skill comes when its turn is near, in the order of a first set; that set's first question is on the page from the start. */
+const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island }>>>> = {
+  'which-mark-not-to-trust': () => Promise.resolve({ default: WhichMarkNotToTrust }),
+  'change-nothing': () => import('./islands/ChangeNothing.tsx'),
+  'midline-from-pairs': () => import('./islands/MidlineFromPairs.tsx'),
+  'real-or-not': () => import('./islands/RealOrNot.tsx'),
+  'level-reference': () => import('./islands/LevelReference.tsx'),
+};
+const isSkill = (id: string): id is SkillId => Object.hasOwn(islands, id);
+const ids = Object.keys(islands).filter(isSkill);
 const setLength = 6;
-const ids: readonly SkillId[] = ['which-mark-not-to-trust', 'change-nothing', 'midline-from-pairs', 'real-or-not', 'level-reference'];
 
 const dealSet = (done: number, due: readonly SkillId[]) => mixedSet(ids, due, done, setLength);
 
@@ -27,6 +28,8 @@ export default function MixedSet() {
   const [at, setAt] = useState(0);
   const [beads, setBeads] = useState<readonly BeadState[]>([]);
   const [round, setRound] = useState(0);
+  const [fetched, setFetched] = useState<Readonly<Partial<Record<SkillId, Island>>>>({ 'which-mark-not-to-trust': WhichMarkNotToTrust });
+  const [isMissing, setIsMissing] = useState(false);
   const hasBegun = useRef(false);
   const end = useRef<HTMLDivElement>(null);
 
@@ -48,6 +51,15 @@ export default function MixedSet() {
 
   useEffect(() => end.current?.focus(), [at === setLength]);
 
+  const fetchNear = () => {
+    setIsMissing(false);
+    items.slice(at, at + 2).forEach(({ id }, ahead) => {
+      if (fetched[id]) return;
+      islands[id]().then(({ default: island }) => setFetched((before) => ({ ...before, [id]: island })), () => ahead === 0 && setIsMissing(true));
+    });
+  };
+  useEffect(fetchNear, [items, at]);
+
   const next = () => {
     hasBegun.current = true;
     setAt(at + 1);
@@ -55,7 +67,7 @@ export default function MixedSet() {
     scrollTo(0, 0);
   };
   const item = items[at];
-  const Island = item && islands[item.id];
+  const Island = item && fetched[item.id];
   const right = beads.filter((bead) => bead === 'full' || bead === 'half').length;
   const again = () => {
     hasBegun.current = false;
@@ -78,6 +90,11 @@ export default function MixedSet() {
           level={2}
           inSet={{ index: item.index, isFirst: at === 0 && round === 0, rung: item.rung, onDone: (bead) => setBeads((before) => (before.length > at ? before : [...before, bead])), onNext: next }}
         />
+      ) : item ? (
+        <div class="problem waiting" role="status">
+          {isMissing && <p class="notice plain">{practiceWords.notFetched}</p>}
+          {isMissing && <button class="btn" type="button" onClick={fetchNear}>{practiceWords.tryAgain}</button>}
+        </div>
       ) : (
         <div class="set-end" ref={end} tabIndex={-1}>
           <p class="set-done plain">{setDone(right, setLength)}</p>

@@ -9,9 +9,9 @@ export const sharedChunks = [
     priority: 2,
     test: /node_modules\/preact\/(dist|hooks|jsx-runtime)|@astrojs\/preact\/dist\/(client|static-html)\.js|src\/words\/(number|marks)\.ts|components\/site\/(Icon\.tsx|icons\.ts)|src\/lib\/mapping\/(startValues|budget|band|familyWise|markSet)\.ts|src\/lib\/quantities\/(normal|interval)\.ts/,
   },
-  { name: 'fields', test: /components\/calculator\/(useCalculator|MarkStage|NumberBox|ChoiceBox|Frame)\.tsx?|src\/calculators\/(fields|startState)\.ts/ },
+  { name: 'fields', test: /components\/calculator\/(useCalculator|MarkStage|NumberBox|ChoiceBox|Frame|Shell|MarkPanel)\.tsx?|src\/calculators\/(fields|startState|marks)\.ts|src\/lib\/geometry\/(line|direction|distance)\.ts/ },
   {
     name: 'midline',
-    test: /components\/calculator\/(MidlineAndSides|Shell|MarkPanel|LaterTables|midlineView)\.tsx?|components\/pictures\/MidlineOverlay|src\/calculators\/(midlineAndSides|marks|leaningNoseMarks)\.ts|src\/words\/midline\.ts|src\/lib\/geometry\/(line|direction|distance|eigen2)\.ts|src\/lib\/mapping\/(propagate|readFace|midlineInfluence|midline|robustMidline|sides|markRow|faceFrame|mirrorMarks|levelReference|disagreement|roll|browRecord)\.ts/,
+    test: /components\/calculator\/(MidlineAndSides|LaterTables|midlineView)\.tsx?|components\/pictures\/MidlineOverlay|src\/calculators\/(midlineAndSides|leaningNoseMarks)\.ts|src\/words\/midline\.ts|src\/lib\/geometry\/eigen2\.ts|src\/lib\/mapping\/(propagate|readFace|midlineInfluence|midline|robustMidline|sides|markRow|faceFrame|mirrorMarks|levelReference|disagreement|roll|browRecord)\.ts/,
   },
 ];
