@@ -18,6 +18,8 @@ export { rollDeg } from './mapping/roll.ts';
 export { faceFrame, toFace, toPicture, type FaceFrame, type FacePoint } from './mapping/faceFrame.ts';
 export { compareSides } from './mapping/sides.ts';
 export { decomposeBrows } from './mapping/decomposeBrows.ts';
+export { falseDifferences, type FalseDifferences } from './mapping/pose/falseDifferences.ts';
+export { straightPose, type HeadPose } from './mapping/pose/headPose.ts';
 export { technicalError, repeatabilityMm } from './mapping/technicalError.ts';
 export { budgetMm, markUncertaintyMm, readingsNeeded, smallestRealDifferenceMm } from './mapping/budget.ts';
 export { falseAlarmRate, familyCoverageFactor } from './mapping/familyWise.ts';
