@@ -1,8 +1,9 @@
 import { rowOf, type Check, type CheckRow } from './check.ts';
+import { colourChecks } from './colour.ts';
 import { mappingChecks } from './mapping.ts';
 
 /** Every outside check of the site. */
-export const checks: readonly Check[] = [...mappingChecks];
+export const checks: readonly Check[] = [...mappingChecks, ...colourChecks];
 
 /** Every check worked out: what the Evidence page prints. */
 export function checkRows(): readonly CheckRow[] {

@@ -27,3 +27,12 @@ export { falseAlarmRate, familyCoverageFactor } from './mapping/familyWise.ts';
 export { practiceFace, type PracticeFace } from './face/practiceFace.ts';
 export { readAgain } from './face/readAgain.ts';
 export { leaningNoseFace } from './face/demonstration.ts';
+
+
+export { ciede2000 } from './colour/ciede2000.ts';
+export { spectrumToLab, spectrumToXyz, type Lamp } from './colour/observe.ts';
+export { labToXyz, xyzToLab, type Lab, type Xyz } from './colour/lab.ts';
+export { labToLch, lchToLab, type Lch } from './colour/lch.ts';
+export { labToSrgb, srgbToHex } from './colour/srgb.ts';
+export { layerOver, layerTransmittance, thickReflectance, type Layer } from './colour/kubelkaMunk.ts';
+export { seenThroughSurface, withinSurface, type Surface } from './colour/saunderson.ts';

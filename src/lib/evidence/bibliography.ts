@@ -1,4 +1,5 @@
 import type { Source } from './source.ts';
+import { colourSources } from './sources/colour.ts';
 import { faceSources } from './sources/faces.ts';
 import { measuringSources } from './sources/measuring.ts';
 import { studySources } from './sources/study.ts';
@@ -8,6 +9,7 @@ export const bibliography = {
   ...faceSources,
   ...measuringSources,
   ...studySources,
+  ...colourSources,
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceId = keyof typeof bibliography;

@@ -1,0 +1,6 @@
+import type { Check } from './check.ts';
+import { differenceChecks } from './colour/differences.ts';
+import { whiteChecks } from './colour/whites.ts';
+
+/** Outside checks of everything colour computes. */
+export const colourChecks: readonly Check[] = [...whiteChecks, ...differenceChecks];

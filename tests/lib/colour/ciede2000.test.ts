@@ -1,0 +1,38 @@
+import { differenceCiede2000 } from 'culori';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { sharmaPairs } from '#checks/colour/sharmaPairs.ts';
+import { ciede2000 } from '#lib/colour/ciede2000.ts';
+import { real } from '#tests/tools/real.ts';
+
+const lab = fc.record({ l: real(0, 100), a: real(-90, 90), b: real(-90, 90) });
+
+test('[table] the 34 printed pairs, both ways round', () => {
+  expect(sharmaPairs).toHaveLength(34);
+  for (const [l1, a1, b1, l2, a2, b2, printed] of sharmaPairs) {
+    const [one, other] = [{ l: l1, a: a1, b: b1 }, { l: l2, a: a2, b: b2 }];
+    expect(Math.abs(ciede2000(one, other) - printed), `${l1} ${a1} ${b1}`).toBeLessThanOrEqual(5e-5);
+    expect(Math.abs(ciede2000(other, one) - printed), `${l1} ${a1} ${b1} turned round`).toBeLessThanOrEqual(5e-5);
+  }
+});
+
+test('[library] culori in lab65 says the same for 20,000 pairs', () => {
+  const theirs = differenceCiede2000();
+  fc.assert(
+    fc.property(lab, lab, (one, other) => {
+      expect(ciede2000(one, other)).toBeCloseTo(theirs({ mode: 'lab65', ...one }, { mode: 'lab65', ...other }), 9);
+    }),
+    { numRuns: 20_000 },
+  );
+});
+
+test('[property] nothing differs from itself; the order does not matter; a grey has no hue of its own', () => {
+  fc.assert(
+    fc.property(lab, lab, (one, other) => {
+      expect(ciede2000(one, one)).toBe(0);
+      expect(ciede2000(one, other)).toBeCloseTo(ciede2000(other, one), 9);
+    }),
+  );
+  expect(ciede2000({ l: 50, a: 0, b: 0 }, { l: 50, a: 0, b: 0 })).toBe(0);
+  expect(ciede2000({ l: 40, a: 0, b: 0 }, { l: 60, a: 0, b: 0 })).toBeCloseTo(20, 9);
+});
