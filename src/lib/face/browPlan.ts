@@ -1,3 +1,4 @@
+import { tailLimitAtMm } from '../mapping/placing/tailLine.ts';
 import type { Bones } from './bones.ts';
 import type { BrowSpots } from './landmarks.ts';
 
@@ -34,9 +35,9 @@ type TailBones = Pick<Bones, 'noseWidthMm' | 'noseDropMm' | 'intercanthalMm' | '
 
 /** How far out the line nose wing – outer eye corner stands at height v (nose not leaning). */
 export function tailLimitMm(bones: TailBones, v: number): number {
-  const wing = bones.noseWidthMm / 2;
-  const corner = bones.intercanthalMm / 2 + bones.eyeWidthMm;
-  return wing + ((corner - wing) * (v + bones.noseDropMm)) / (bones.outerCornerMm + bones.noseDropMm);
+  const wing = { uMm: bones.noseWidthMm / 2, vMm: -bones.noseDropMm };
+  const corner = { uMm: bones.intercanthalMm / 2 + bones.eyeWidthMm, vMm: bones.outerCornerMm };
+  return tailLimitAtMm({ wing, corner }, v);
 }
 
 /** Marks that obey the trade checks on these bones: front on its anchor, tail just inside the line. */
