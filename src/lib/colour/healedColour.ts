@@ -1,0 +1,40 @@
+import type { Spectrum } from './bands.ts';
+import { layerOver } from './kubelkaMunk.ts';
+import type { Lab } from './lab.ts';
+import { spectrumToLab, type Lamp } from './observe.ts';
+import { seenThroughSurface } from './saunderson.ts';
+import { partedAt, type SkinOptics, type VeiledSkin } from './skinOptics.ts';
+import type { LayerSpectrum } from './veil.ts';
+
+/** Where the pigment lies and how much of the skin it covers. */
+export type Setting = Readonly<{
+  /** Depth in the model, mm: not a needle length. */
+  depthMm: number;
+  /** Share of the skin with pigment under it, 0 to 1: strokes leave skin between them. */
+  coverage: number;
+  /** Share of textbook backscatter of the layer above. */
+  veilShare: number;
+}>;
+
+/**
+ * The reflectance of skin with a layer of pigment in it, shine included. Bare and pigmented skin are averaged by coverage
+ * (Murray & Davies 1936), as the eye does from where it cannot part the strokes. No pigment gives the skin exactly.
+ */
+export function pigmentedReflectance(skin: SkinOptics, layer: LayerSpectrum, { depthMm, coverage, veilShare }: Setting): Spectrum {
+  return throughParts(skin, partedAt(skin, depthMm, veilShare), layer, coverage);
+}
+
+/** The same where the skin has been parted already. */
+export function throughParts(skin: SkinOptics, { above, under }: VeiledSkin, layer: LayerSpectrum, coverage: number): Spectrum {
+  return skin.reflectance.map((bare, band) => {
+    const [over, pigment, surface] = [above[band], layer[band], skin.surfaces[band]];
+    if (!over || !pigment || !surface) return bare;
+    const covered = seenThroughSurface(layerOver(over, layerOver(pigment, under[band] ?? 0)), surface);
+    return bare + coverage * (covered - bare);
+  });
+}
+
+/** The colour of skin with a layer of pigment in it, under a lamp. */
+export function healedColour(skin: SkinOptics, layer: LayerSpectrum, setting: Setting, lamp: Lamp = 'D65'): Lab {
+  return spectrumToLab(pigmentedReflectance(skin, layer, setting), lamp);
+}

@@ -1,0 +1,92 @@
+import { drawFrom, drawNormal, type Draw } from '../quantities/seed.ts';
+import { ciede2000 } from './ciede2000.ts';
+import { throughParts, type Setting } from './healedColour.ts';
+import type { Lab } from './lab.ts';
+import { spectrumToLab } from './observe.ts';
+import { mixLayer, pigmentIds, type PigmentId, type Shares } from './pigments.ts';
+import { partedAt, type SkinOptics } from './skinOptics.ts';
+
+/** What is left of each pigment after six weeks, and what it loses each year after: assumed, shown, and changeable. */
+export type Ageing = Readonly<Record<PigmentId, Readonly<{ keptAtSixWeeks: number; lostPerYear: number }>>>;
+
+/** Spreads of what nobody knows for one healing, as shares (log-normal), and the range of the veil (even). Assumed. */
+export type Doubts = Readonly<{ strength: number; dose: number; depth: number; kept: number; lost: number; veilLo: number; veilHi: number }>;
+
+export type Plan = Readonly<{ shares: Shares; dose: number; setting: Setting; ageing: Ageing; doubts: Doubts }>;
+
+/** Years after the treatment; 0 stands for six weeks. */
+export type AtYears = number;
+
+/** What is left of each pigment, as a factor. */
+export function leftOf(ageing: Ageing, years: AtYears): Shares {
+  const left = (id: PigmentId) => ageing[id].keptAtSixWeeks * (1 - ageing[id].lostPerYear) ** years;
+  return { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266') };
+}
+
+/** The colour predicted when every number is as assumed. */
+export function plainPrediction(skin: SkinOptics, { shares, dose, setting, ageing }: Plan, years: AtYears): Lab {
+  return spectrumToLab(throughParts(skin, partedAt(skin, setting.depthMm, setting.veilShare), mixLayer(shares, dose, leftOf(ageing, years)), setting.coverage));
+}
+
+/** Log-normal with median 1 and this spread. */
+const about1 = (draw: Draw, spread: number) => Math.exp(spread * drawNormal(draw));
+
+/**
+ * Seeded healings of one plan: in each, strength, dose, depth, veil, what is kept and what is lost are drawn anew. One draw
+ * ages: its colours at several times belong to one healing.
+ */
+export function simulatedHealings(skin: SkinOptics, plan: Plan, times: readonly AtYears[], draws: number, seed: number): readonly (readonly Lab[])[] {
+  const draw = drawFrom(seed);
+  const { doubts, setting, shares, dose, ageing } = plan;
+  return Array.from({ length: draws }, () => {
+    const strength = new Map(pigmentIds.map((id) => [id, about1(draw, doubts.strength)]));
+    const aged = new Map(pigmentIds.map((id) => [id, { kept: about1(draw, doubts.kept), lost: about1(draw, doubts.lost) }]));
+    const thisDose = dose * about1(draw, doubts.dose);
+    const depthMm = setting.depthMm * about1(draw, doubts.depth);
+    const veilShare = doubts.veilLo + (doubts.veilHi - doubts.veilLo) * draw();
+    const parts = partedAt(skin, depthMm, veilShare);
+    return times.map((years) => {
+      const left = (id: PigmentId) => {
+        const { kept = 1, lost = 1 } = aged.get(id) ?? {};
+        const { keptAtSixWeeks, lostPerYear } = ageing[id];
+        return (strength.get(id) ?? 1) * Math.min(1, keptAtSixWeeks * kept) * Math.max(0, 1 - Math.min(1, lostPerYear * lost)) ** years;
+      };
+      const factors: Shares = { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266') };
+      return spectrumToLab(throughParts(skin, parts, mixLayer(shares, thisDose, factors), setting.coverage));
+    });
+  });
+}
+
+/** What many healings say about one target: how many come within a difference, and how they lean. */
+export type Outcomes = Readonly<{
+  /** Share within ΔE00 `near` of the target. */
+  near: number;
+  /** Share darker than the target by more than 2 in L*. */
+  darker: number;
+  /** Shares whose hue lies more than 15° to the red or to the yellow-green side of the target. */
+  leanRed: number;
+  leanGreen: number;
+}>;
+
+/** Counts the healings around a target. `near` is a ΔE00. */
+export function outcomesAround(healings: readonly Lab[], target: Lab, near: number): Outcomes {
+  const share = (test: (lab: Lab) => boolean) => healings.filter(test).length / Math.max(1, healings.length);
+  const hue = ({ a, b }: Lab) => (Math.atan2(b, a) * 180) / Math.PI;
+  return {
+    near: share((lab) => ciede2000(lab, target) <= near),
+    darker: share(({ l }) => l < target.l - 2),
+    leanRed: share((lab) => hue(lab) < hue(target) - 15),
+    leanGreen: share((lab) => hue(lab) > hue(target) + 15),
+  };
+}
+
+/** The lower and upper twentieth of a number over healings: "9 in 10 land between". */
+export function ninetyOf(values: readonly number[]): readonly [number, number] {
+  const sorted = values.toSorted((a, b) => a - b);
+  const at = (share: number) => {
+    const place = share * (sorted.length - 1);
+    const low = sorted[Math.floor(place)] ?? 0;
+    return low + ((sorted[Math.ceil(place)] ?? low) - low) * (place - Math.floor(place));
+  };
+  return [at(0.05), at(0.95)];
+}

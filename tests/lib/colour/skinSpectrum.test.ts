@@ -1,0 +1,67 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { skinFromScores, skinSpectrum } from '#lib/colour/skinSpectrum.ts';
+import { solve3 } from '#lib/colour/solve3.ts';
+import { spectrumToLab } from '#lib/colour/observe.ts';
+import { skinSpectra } from '#lib/tables/skinSpectra.ts';
+import { real } from '#tests/tools/real.ts';
+
+const rms = (one: readonly number[], other: readonly number[]) => Math.sqrt(one.reduce((sum, value, i) => sum + (value - (other[i] ?? NaN)) ** 2, 0) / one.length);
+
+test('[table] the L*a*b* given with 50 measured skins comes from their spectra', () => {
+  expect(skinSpectra).toHaveLength(50);
+  for (const { id, lab: [l, a, b], reflectance } of skinSpectra) {
+    const ours = spectrumToLab(reflectance);
+    expect(Math.hypot(ours.l - l, ours.a - a, ours.b - b), `subject ${id}`).toBeLessThan(0.005);
+  }
+});
+
+test('[table] a measured spectrum comes back from its three numbers within RMS 0.02, and inside the measured skins', () => {
+  let sum = 0;
+  for (const { id, lab: [l, a, b], reflectance } of skinSpectra) {
+    const found = skinSpectrum({ l, a, b });
+    if (!found.ok) throw new Error(`subject ${id}: ${found.reason}`);
+    const miss = rms(found.reflectance, reflectance);
+    sum += miss;
+    expect(miss, `subject ${id}`).toBeLessThan(0.02);
+    expect(found.isOutsideMeasured, `subject ${id}`).toBe(false);
+  }
+  expect(sum / skinSpectra.length).toBeLessThan(0.009);
+});
+
+test('[property] the spectrum has exactly the colour asked for, from fair to deep, and is a reflectance', () => {
+  const skin = fc.record({ l: real(30, 75), a: real(6, 15), b: real(10, 22) });
+  fc.assert(
+    fc.property(skin, (lab) => {
+      const found = skinSpectrum(lab);
+      if (!found.ok) return false;
+      const ours = spectrumToLab(found.reflectance);
+      return Math.hypot(ours.l - lab.l, ours.a - lab.a, ours.b - lab.b) < 1e-8 && found.reflectance.every((value) => value > 0 && value < 1);
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test('[property] the deeper skins are flagged as outside the measured ones, the usual ones are not', () => {
+  const at = (l: number, a: number, b: number) => {
+    const found = skinSpectrum({ l, a, b });
+    return found.ok && found.isOutsideMeasured;
+  };
+  expect(at(64, 9, 18)).toBe(false);
+  expect(at(36, 11, 15)).toBe(true);
+});
+
+test('[hand] colours no skin has are refused or flagged, never NaN', () => {
+  expect(skinSpectrum({ l: 50, a: -60, b: 60 })).toEqual({ ok: false, reason: 'no-skin-like-spectrum' });
+  expect(skinSpectrum({ l: NaN, a: 0, b: 0 })).toEqual({ ok: false, reason: 'no-skin-like-spectrum' });
+});
+
+test('[hand] all scores zero is the mean skin; the first score makes a skin lighter or darker throughout', () => {
+  const [mean, more] = [skinFromScores([0, 0, 0]), skinFromScores([1, 0, 0])];
+  expect(more.every((value, band) => value < (mean[band] ?? 0))).toBe(true);
+});
+
+test('[hand] three columns: 2x, 3y and z + x', () => {
+  expect(solve3([[2, 0, 1], [0, 3, 0], [0, 0, 1]], [4, 6, 5])).toEqual([2, 2, 3]);
+  expect(solve3([[1, 0, 0], [0, 1, 0], [1, 1, 0]], [1, 1, 1])).toBeUndefined();
+});
