@@ -15,6 +15,7 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'midline-from-pairs': () => import('./islands/MidlineFromPairs.tsx'),
   'real-or-not': () => import('./islands/RealOrNot.tsx'),
   'level-reference': () => import('./islands/LevelReference.tsx'),
+  tilt: () => import('./islands/Tilt.tsx'),
 };
 const isSkill = (id: string): id is SkillId => Object.hasOwn(islands, id);
 const ids = Object.keys(islands).filter(isSkill);

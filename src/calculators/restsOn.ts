@@ -4,5 +4,6 @@ import type { CalculatorId } from './index.ts';
 /** The facts each calculator's result rests on. Apart from the calculators: pages print them, browsers need not load them. */
 export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
   'midline-and-sides': ['most-see-mm', 'example-error-mm', 'ten-comparisons', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'family-false-alarm'],
+  'level-line': ['arches-apart-mm', 'thread-length-mm', 'example-error-mm', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'factor-95'],
   'usual-difference': ['unequal-at-front-mm', 'unequal-at-middle-mm', 'unequal-at-tail-mm', 'few-see-mm', 'most-see-mm'],
 };

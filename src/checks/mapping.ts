@@ -3,7 +3,8 @@ import { faceChecks } from './mapping/faces.ts';
 import { normalChecks } from './mapping/normal.ts';
 import { seedChecks } from './mapping/seeds.ts';
 import { shapeChecks } from './mapping/shape.ts';
+import { tiltChecks } from './mapping/tilt.ts';
 import { uncertaintyChecks } from './mapping/uncertainty.ts';
 
 /** Outside checks of everything the midline thread computes. */
-export const mappingChecks = [...normalChecks, ...uncertaintyChecks, ...shapeChecks, ...seedChecks, ...faceChecks] as const satisfies readonly Check[];
+export const mappingChecks = [...normalChecks, ...uncertaintyChecks, ...shapeChecks, ...seedChecks, ...tiltChecks, ...faceChecks] as const satisfies readonly Check[];

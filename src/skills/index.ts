@@ -2,6 +2,7 @@ import { changeNothing } from './mapping/changeNothing.ts';
 import { levelReference } from './mapping/levelReference.ts';
 import { midlineFromPairs } from './mapping/midlineFromPairs.ts';
 import { realOrNot } from './mapping/realOrNot.ts';
+import { tilt } from './mapping/tilt.ts';
 import { whichMarkNotToTrust } from './mapping/whichMarkNotToTrust.ts';
 
 /** Every skill by its id, in teaching order. */
@@ -9,6 +10,7 @@ export const skills = {
   'midline-from-pairs': midlineFromPairs,
   'which-mark-not-to-trust': whichMarkNotToTrust,
   'level-reference': levelReference,
+  tilt,
   'real-or-not': realOrNot,
   'change-nothing': changeNothing,
 } as const;

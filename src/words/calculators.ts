@@ -4,6 +4,10 @@ export const calculatorWords = {
     title: 'Midline and sides',
     line: 'Find the true midline of a face that is not symmetric, see which marks to trust, and compare left with right.',
   },
+  'level-line': {
+    title: 'A level line and its tilt',
+    line: 'See what a thread or a head that is off level does to two heights, and which tilt would explain a difference you read.',
+  },
   'usual-difference': {
     title: 'Usual difference',
     line: 'Set a height difference between two brows and see how many people have that much, and who would notice.',

@@ -70,7 +70,7 @@ describe('facts', () => {
   });
   it('[hand] that are computed follow from their parents', () => {
     const number = (id: 'arches-apart-mm' | 'ten-comparisons') => Number(factOf(id).value);
-    const tilt = (degrees: number) => number('arches-apart-mm') * Math.tan((degrees * Math.PI) / 180);
+    const tilt = (degrees: number) => number('arches-apart-mm') * Math.sin((degrees * Math.PI) / 180);
     expect(factOf('tilt-1-deg-fakes-mm').value).toBeCloseTo(tilt(1), 2);
     expect(factOf('tilt-2-deg-fakes-mm').value).toBeCloseTo(tilt(2), 2);
     expect(factOf('tilt-3-deg-fakes-mm').value).toBeCloseTo(tilt(3), 2);

@@ -8,6 +8,7 @@ import { leaningNoseMarks } from '#calculators/leaningNoseMarks.ts';
 import { levelFaceMarks } from '#calculators/levelFaceMarks.ts';
 import { namedMarks, pointOf } from '#calculators/marks.ts';
 import { changeSince } from '#calculators/changeSince.ts';
+import { levelLine } from '#calculators/levelLine.ts';
 import { midlineAndSides } from '#calculators/midlineAndSides.ts';
 import type { Calculator, State } from '#calculators/spec.ts';
 import { restsOn } from '#calculators/restsOn.ts';
@@ -17,6 +18,7 @@ import { factIds } from '#lib/catalogue.ts';
 import { leaningNoseFace } from '#lib/face/demonstration.ts';
 import { levelFace } from '#lib/face/levelFace.ts';
 import { keptSays } from '#words/keptReading.ts';
+import { levelLineSays } from '#words/levelLine.ts';
 import { midlineSays } from '#words/midline.ts';
 import { refusalSentence } from '#words/refusal.ts';
 import { usualSays } from '#words/usualDifference.ts';
@@ -85,6 +87,7 @@ function describeOne<S extends State, R>(calculator: Calculator<S, R>, says: (re
 }
 
 describeOne(midlineAndSides, (result) => Object.values(midlineSays(result)).join(' '));
+describeOne(levelLine, (result, state) => Object.values(levelLineSays(result, state)).join(' '));
 describeOne(usualDifference, (result, state) => Object.values(usualSays(result, state)).join(' '));
 
 test('[hand] every calculator names the facts it rests on, and they exist', () => {
@@ -152,4 +155,18 @@ test('[hand] the same reading again has moved nowhere; an arch raised by 3 mm ha
   const raised = changeSince(start, { ...start, archTopL: { xMm, yMm: yMm + 3 } });
   expect(raised.ok && raised.changes.archTop.left.up.value).toBeCloseTo(3, 2);
   expect(keptSays(raised)).toMatch(/^1 number has moved/);
+});
+
+test('[hand] a level line: 1° over 82 mm makes 1.4 mm, half a degree is level enough, 2 mm could be a tilt of 1.4°', () => {
+  const start = startState(levelLine);
+  const { answer, doubt } = levelLineSays(levelLine.solve(start), start);
+  expect(answer).toBe('A line 1.0° off level makes 1.4 mm over 82 mm.');
+  expect(doubt).toContain('0.75 mm, so this tilt alone would pass for a real difference.');
+  // 0.7464 / 82 is the sine of 0.52°; 0.7464 × 150 / 82 = 1.37.
+  expect(doubt).toContain('Hold the line within 0.5°: one end of a 150 mm thread at most 1.4 mm too high.');
+  expect(doubt).toContain('The 2.0 mm you read could be a tilt of 1.4° and nothing else.');
+  const little = { ...start, tilt: 0.5, seen: 0 };
+  expect(levelLineSays(levelLine.solve(little), little).doubt).toMatch(/so this tilt hides inside your reading error\. Hold .* too high\.$/);
+  const much = { ...start, span: 20, seen: 20 };
+  expect(levelLineSays(levelLine.solve(much), much).doubt).toContain('a tilt of 90.0°');
 });

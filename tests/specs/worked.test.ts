@@ -25,6 +25,14 @@ test('[hand] pair middles by hand: (41.4 + 73.6) / 2, (26.3 + 88.9) / 2, (12.1 +
   expect(numbers.noseOff).toBeCloseTo((43.6 + 81) / 2 - (57.5 + 57.6 + 57.5) / 3, 10);
 });
 
+test('[hand] the leaning head: 82 × 0.0349 = 2.86, and 3.1 − 2.86 = 0.24 is under 0.75', () => {
+  const { numbers } = workedExamples['leaning-head'];
+  expect(numbers.sine).toBeCloseTo(0.0349, 4);
+  expect(numbers.answer).toBeCloseTo(2.862, 3);
+  expect(numbers.left).toBeCloseTo(0.238, 3);
+  expect(numbers.real).toBeCloseTo(1.96 * Math.sqrt(2 * (0.09 / 3 + 0.206 ** 2)), 2);
+});
+
 test('[table] the smallest real difference for TEM 0.3, one reading, ten comparisons is 1.44 mm (k 2.80 × 0.51)', () => {
   expect(workedExamples['smallest-real-difference'].numbers.answer).toBeCloseTo(1.44, 2);
 });

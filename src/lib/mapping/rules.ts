@@ -7,6 +7,7 @@ export const mappingQuestions = [
   'midline-marks',
   'marks-not-trusted',
   'level-reference-named',
+  'line-held-level',
   'same-pose',
   'same-posture',
   'same-skin',
@@ -45,6 +46,10 @@ export const mappingRules = [
   {
     id: 'name-the-level-reference', when: { question: 'level-reference-named', is: false }, outcome: 'ask',
     facts: ['tilt-1-deg-fakes-mm', 'tilt-2-deg-fakes-mm', 'arches-apart-mm', 'head-tilt-repeat-deg'], disputedBy: ['head-tilt-usual-deg'], ...anywhere,
+  },
+  {
+    id: 'hold-the-line-level', when: { question: 'line-held-level', is: false }, outcome: 'measure-again',
+    facts: ['tilt-1-deg-fakes-mm', 'tilt-3-deg-fakes-mm', 'arches-apart-mm', 'thread-length-mm', 'head-tilt-repeat-deg'], disputedBy: [], ...anywhere,
   },
   {
     id: 'compare-like-with-like',

@@ -1,3 +1,4 @@
+import { archesApartMm, threadLengthMm } from './level/startLengths.ts';
 import { caliperHalfWidthMm, exampleErrorMm, fewSeeMm, mostSeeMm, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm, unequalMm } from './startValues.ts';
 
 /**
@@ -19,7 +20,8 @@ export const mappingValues = {
   'biweight-constant': 4.685,
   'trusted-from-weight': 0.25,
   'scatter-floor-mm': 0.3,
-  'arches-apart-mm': 82,
+  'arches-apart-mm': archesApartMm,
+  'thread-length-mm': threadLengthMm,
   'placing-tolerance-mm': 1,
   'factor-95': 1.96,
   'repeat-factor': 2.77,

@@ -2,6 +2,7 @@ import { changeNothingWords } from './changeNothing.ts';
 import { levelReferenceWords } from './levelReference.ts';
 import { midlineFromPairsWords } from './midlineFromPairs.ts';
 import { realOrNotWords } from './realOrNot.ts';
+import { tiltWords } from './tilt.ts';
 import { whichMarkWords } from './whichMarkNotToTrust.ts';
 
 const listedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Mapping', name, summary });
@@ -11,6 +12,7 @@ export const skillList = [
   { id: 'midline-from-pairs', ...listedAs(midlineFromPairsWords) },
   { id: 'which-mark-not-to-trust', ...listedAs(whichMarkWords) },
   { id: 'level-reference', ...listedAs(levelReferenceWords) },
+  { id: 'tilt', ...listedAs(tiltWords) },
   { id: 'real-or-not', ...listedAs(realOrNotWords) },
   { id: 'change-nothing', ...listedAs(changeNothingWords) },
 ] as const;

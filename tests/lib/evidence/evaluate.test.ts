@@ -55,7 +55,7 @@ describe('evaluate', () => {
 describe('rules of the midline thread', () => {
   it('[hand] fire on the answers they are about', () => {
     const good: Answers<(typeof mappingQuestions)[number]> = {
-      'midline-uses-brows': false, 'midline-marks': 8, 'marks-not-trusted': 0, 'level-reference-named': true,
+      'midline-uses-brows': false, 'midline-marks': 8, 'marks-not-trusted': 0, 'level-reference-named': true, 'line-held-level': true,
       'same-pose': true, 'same-posture': true, 'same-skin': true, 'eyes-closed-reading': true, 'fronts-measured-from': 'bridge',
       'thread-checked': true, 'comparisons-counted': true, band: 'most-see', 'read-from': 'skin', 'read-what': 'height', 'photo-level-and-resting': false,
     };

@@ -4,6 +4,15 @@ const readOn = '2026-11-25';
 
 /** Standards, papers and printed worked examples for the mathematics of measuring. */
 export const measuringSources = {
+  'sine-table': {
+    kind: 'data', short: 'Table of sines', authors: 'Rockler Woodworking and Hardware',
+    title: 'Right triangle formulas, calculator and table of trigonometric function values',
+    where: 'table, degrees 1 to 45', address: 'http://www.rockler.com/how-to/calculator-table-trigonometric-function-values', read: 'part', readOn,
+  },
+  'oeis-a019812': {
+    kind: 'data', short: 'OEIS A019812', authors: 'The On-Line Encyclopedia of Integer Sequences',
+    title: 'Decimal expansion of sine of 3 degrees', where: 'A019812', address: 'https://oeis.org/A019812', read: 'copy', readOn,
+  },
   'jcgm-100-2008': {
     kind: 'standard', short: 'GUM 2008', authors: 'Joint Committee for Guides in Metrology', year: 2008,
     title: 'Evaluation of measurement data – Guide to the expression of uncertainty in measurement (GUM)',

@@ -54,14 +54,17 @@ export const midlineFacts = {
   'arches-apart-mm': {
     value: mappingValues['arches-apart-mm'], unit: 'mm', backing: assumed('A round distance from arch to arch, used to say what a tilt does.'), range: [70, 95], reviewed,
   },
+  'thread-length-mm': {
+    value: mappingValues['thread-length-mm'], unit: 'mm', backing: assumed('A round length of thread from hand to hand across a face.'), range: [120, 250], reviewed,
+  },
   'tilt-1-deg-fakes-mm': {
-    value: 1.43, unit: 'mm', backing: computed('82 mm times the tangent of 1 degree', 'arches-apart-mm'), reviewed,
+    value: 1.43, unit: 'mm', backing: computed('82 mm times the sine of 1 degree', 'arches-apart-mm'), reviewed,
   },
   'tilt-2-deg-fakes-mm': {
-    value: 2.86, unit: 'mm', backing: computed('82 mm times the tangent of 2 degrees', 'arches-apart-mm'), reviewed,
+    value: 2.86, unit: 'mm', backing: computed('82 mm times the sine of 2 degrees', 'arches-apart-mm'), reviewed,
   },
   'tilt-3-deg-fakes-mm': {
-    value: 4.3, unit: 'mm', backing: computed('82 mm times the tangent of 3 degrees', 'arches-apart-mm'), reviewed,
+    value: 4.29, unit: 'mm', backing: computed('82 mm times the sine of 3 degrees', 'arches-apart-mm'), reviewed,
   },
   'placing-tolerance-mm': {
     value: mappingValues['placing-tolerance-mm'], unit: 'mm', backing: assumed('Placing a point by hand is marked by about the smallest real difference, not by 0.1 mm.'), range: [0.6, 1.5], reviewed,

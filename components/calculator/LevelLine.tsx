@@ -1,0 +1,73 @@
+import { levelLine } from '#calculators/levelLine.ts';
+import { reachMm, TiltedThread } from '#components/pictures/TiltedThread.tsx';
+import { archHeightMm, tiltedView } from '#components/pictures/tiltedView.ts';
+import { levelLineSays } from '#words/levelLine.ts';
+import { fixed } from '#words/number.ts';
+import type { ComponentChildren } from 'preact';
+import { Frame } from './Frame.tsx';
+import { MarkStage } from './MarkStage.tsx';
+import { NumberBox } from './NumberBox.tsx';
+import { useCalculator } from './useCalculator.ts';
+
+const labels = {
+  tilt: 'Tilt of the line',
+  span: 'From one point to the other',
+  seen: 'Height difference you read',
+  hands: 'Thread, from hand to hand',
+  error: 'Your reading error',
+  readings: 'Readings of each point',
+} as const;
+type Name = keyof typeof labels;
+const units: Readonly<Record<Name, string>> = { tilt: '°', span: 'mm', seen: 'mm', hands: 'mm', error: 'mm', readings: '' };
+const isName = (key: string): key is Name => Object.hasOwn(labels, key);
+const mostDeg = 6;
+
+/** A level line and its tilt: the island. The still face comes in as children, drawn at build. */
+export function LevelLine({ id = 'level', children }: Readonly<{ id?: string; children?: ComponentChildren }>) {
+  const desk = useCalculator(levelLine, (key) => (isName(key) ? labels[key] : key));
+  const { state, result } = desk;
+  const tiltTo = (deg: number) => desk.type('tilt', String(Math.min(mostDeg, Math.max(0, Math.round(deg * 10) / 10))));
+  const turn = (state.tilt * Math.PI) / 180;
+  const box = (name: Name) => (
+    <NumberBox key={name} id={`${id}-${name}`} label={labels[name]} unit={units[name]} shown={String(state[name])} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
+  );
+  return (
+    <Frame
+      desk={desk}
+      id={id}
+      address="/calculators/level-line/"
+      says={levelLineSays(result, state)}
+      picture={
+        <div class="stack">
+          <div class="still" aria-hidden="true">{children}</div>
+          <MarkStage
+            view={tiltedView}
+            label="Two equal brows, a thread over their arches, and below what the thread says about two level points"
+            marks={[{ key: 'tilt', point: { xMm: reachMm * Math.cos(turn), yMm: archHeightMm + reachMm * Math.sin(turn) } }]}
+            active="tilt"
+            activeLabel={`End of the thread: ${fixed(state.tilt)} degrees off level. Arrow keys move it up and down.`}
+            onPick={() => undefined}
+            onMove={(_, { xMm, yMm }) => tiltTo((Math.atan2(yMm - archHeightMm, Math.max(1, xMm)) * 180) / Math.PI)}
+          >
+            <TiltedThread tiltDeg={state.tilt} spanMm={state.span} fakedMm={result.fakedMm} />
+          </MarkStage>
+        </div>
+      }
+      side={
+        <>
+          {box('tilt')}
+          <div class="stepper">
+            <button class="btn line" type="button" aria-label="0.1 degrees less" onClick={() => tiltTo(state.tilt - 0.1)}>− 0.1</button>
+            <button class="btn line" type="button" aria-label="0.1 degrees more" onClick={() => tiltTo(state.tilt + 0.1)}>+ 0.1</button>
+          </div>
+          {box('span')}
+          {box('seen')}
+          <details class="fold">
+            <summary>Thread and reading error</summary>
+            <div class="fold-in">{(['hands', 'error', 'readings'] as const).map(box)}</div>
+          </details>
+        </>
+      }
+    />
+  );
+}
