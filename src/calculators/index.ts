@@ -1,8 +1,14 @@
 import { levelLine } from './levelLine.ts';
+import { frontAndTail } from './frontAndTail.ts';
 import { midlineAndSides } from './midlineAndSides.ts';
 import { usualDifference } from './usualDifference.ts';
 
 /** Every calculator by id. */
-export const calculators = { 'midline-and-sides': midlineAndSides, 'level-line': levelLine, 'usual-difference': usualDifference } as const;
+export const calculators = {
+  'midline-and-sides': midlineAndSides,
+  'level-line': levelLine,
+  'front-and-tail': frontAndTail,
+  'usual-difference': usualDifference,
+} as const;
 
 export type CalculatorId = keyof typeof calculators;

@@ -1,7 +1,8 @@
 import type { LevelReference } from '#lib/mapping/levelReference.ts';
 import type { MarkSet, Pose, Posture, SkinState } from '#lib/mapping/markSet.ts';
 import { type FaceReading, type NoFaceReading, type ReadingChoices, readFace } from '#lib/mapping/readFace.ts';
-import { caliperHalfWidthMm, exampleErrorMm, mostSeeMm, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm } from '#lib/mapping/startValues.ts';
+import { exampleErrorMm, mostSeeMm, tenComparisons } from '#lib/mapping/startValues.ts';
+import { budgetLines } from './budgetLines.ts';
 import { choiceField, markField, numberField } from './fields.ts';
 import { leaningNoseMarks } from './leaningNoseMarks.ts';
 import { type MarkKey, type MarkPoints, markSetOf, namedMarks } from './marks.ts';
@@ -36,9 +37,6 @@ function markFields(): { readonly [K in MarkKey]: Field<PointMm> } {
 function hasEveryMark(fields: Partial<Record<MarkKey, Field<PointMm>>>): fields is Record<MarkKey, Field<PointMm>> {
   return namedMarks.every(({ key }) => fields[key] !== undefined);
 }
-
-/** Half-widths of what reading again does not shrink: pencil line, caliper, thread. */
-export const budgetLines = [pencilHalfWidthMm, caliperHalfWidthMm, threadHalfWidthMm].map((halfWidthMm) => ({ halfWidthMm }));
 
 /** The marks of a state with how they were taken. */
 export function readingOf(state: MidlineAndSidesState): MarkSet {

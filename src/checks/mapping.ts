@@ -1,10 +1,19 @@
 import type { Check } from './check.ts';
 import { faceChecks } from './mapping/faces.ts';
 import { normalChecks } from './mapping/normal.ts';
+import { placingChecks } from './mapping/placing.ts';
 import { seedChecks } from './mapping/seeds.ts';
 import { shapeChecks } from './mapping/shape.ts';
 import { tiltChecks } from './mapping/tilt.ts';
 import { uncertaintyChecks } from './mapping/uncertainty.ts';
 
 /** Outside checks of everything the midline thread computes. */
-export const mappingChecks = [...normalChecks, ...uncertaintyChecks, ...shapeChecks, ...seedChecks, ...tiltChecks, ...faceChecks] as const satisfies readonly Check[];
+export const mappingChecks = [
+  ...normalChecks,
+  ...uncertaintyChecks,
+  ...shapeChecks,
+  ...seedChecks,
+  ...tiltChecks,
+  ...faceChecks,
+  ...placingChecks,
+] as const satisfies readonly Check[];

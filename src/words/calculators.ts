@@ -8,6 +8,10 @@ export const calculatorWords = {
     title: 'A level line and its tilt',
     line: 'See what a thread or a head that is off level does to two heights, and which tilt would explain a difference you read.',
   },
+  'front-and-tail': {
+    title: 'Front and tail placement',
+    line: 'Compare three anchors for the front, start both fronts equally far, and check where each tail ends.',
+  },
   'usual-difference': {
     title: 'Usual difference',
     line: 'Set a height difference between two brows and see how many people have that much, and who would notice.',

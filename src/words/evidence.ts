@@ -49,6 +49,8 @@ export const gradeMeanings = {
 export const methodNames = {
   'midline-by-reflection': 'The midline: the line in which the marks mirror each other best',
   'weighing-marks-down': 'Weighing down marks that disagree',
+  'anchors-of-the-front': 'Fronts above the nose wing and the inner corner',
+  'tail-line': 'The line from the nose wing over the outer eye corner',
   'technical-error': 'Technical error from readings taken twice',
   repeatability: 'How far two readings may lie apart',
   'adding-uncertainties': 'Adding uncertainties',

@@ -9,6 +9,8 @@ import { levelFaceMarks } from '#calculators/levelFaceMarks.ts';
 import { namedMarks, pointOf } from '#calculators/marks.ts';
 import { changeSince } from '#calculators/changeSince.ts';
 import { levelLine } from '#calculators/levelLine.ts';
+import { frontAndTail } from '#calculators/frontAndTail.ts';
+import { placingKeys, wideNoseMarks } from '#calculators/wideNoseMarks.ts';
 import { midlineAndSides } from '#calculators/midlineAndSides.ts';
 import type { Calculator, State } from '#calculators/spec.ts';
 import { restsOn } from '#calculators/restsOn.ts';
@@ -16,6 +18,8 @@ import { startState } from '#calculators/startState.ts';
 import { usualDifference } from '#calculators/usualDifference.ts';
 import { factIds } from '#lib/catalogue.ts';
 import { leaningNoseFace } from '#lib/face/demonstration.ts';
+import { wideNoseFace } from '#lib/face/wideNoseFace.ts';
+import { frontAndTailSays } from '#words/frontAndTail.ts';
 import { levelFace } from '#lib/face/levelFace.ts';
 import { keptSays } from '#words/keptReading.ts';
 import { levelLineSays } from '#words/levelLine.ts';
@@ -88,6 +92,7 @@ function describeOne<S extends State, R>(calculator: Calculator<S, R>, says: (re
 
 describeOne(midlineAndSides, (result) => Object.values(midlineSays(result)).join(' '));
 describeOne(levelLine, (result, state) => Object.values(levelLineSays(result, state)).join(' '));
+describeOne(frontAndTail, (result, state) => Object.values(frontAndTailSays(result, state)).join(' '));
 describeOne(usualDifference, (result, state) => Object.values(usualSays(result, state)).join(' '));
 
 test('[hand] every calculator names the facts it rests on, and they exist', () => {
@@ -118,6 +123,31 @@ test.each([
   { marks: levelFaceMarks, markSet: levelFace.markSet },
 ])('[hand] the marks the phone starts with are those of the drawn face', ({ marks, markSet }) => {
   for (const named of namedMarks) expect(marks[named.key], named.key).toEqual(pointOf(markSet, named));
+});
+
+test('[hand] the placing marks the phone starts with are those of the wide-nosed face', () => {
+  for (const named of namedMarks) {
+    const key = placingKeys.find((name) => name === named.key);
+    if (key) expect(wideNoseMarks[key], key).toEqual(pointOf(wideNoseFace.markSet, named));
+  }
+  expect(placingKeys).toHaveLength(14);
+});
+
+test('[hand] the lesson on fronts stands answered: three anchors, one front, the right tail past its line, below its front and longer', () => {
+  const start = startState(frontAndTail);
+  const placing = frontAndTail.solve(start);
+  if (!placing.ok) throw new Error(placing.reason);
+  // Wings 18.6 and 21.8, corners 16 and 16. Line (20.2, −38) to (47, 1.6): 52.82 at 10.2 up; tail at 56.
+  expect(placing.anchors['nose-wing'].bothMm).toBeCloseTo(20.2, 9);
+  expect(placing.tails.right.insideLevelMm).toBeCloseTo(20.2 + (26.8 * 48.2) / 39.6 - 56, 9);
+  expect(placing.lengthsApart.value).toBeCloseTo(-wideNoseFace.truth.longerMm, 9);
+  const { answer, doubt } = frontAndTailSays(placing, start);
+  expect(answer).toBe('Nose wing 20.2 mm, inner corner 16.0, nostril 12.1. Start both fronts at 16.0 mm by the inner eye corner.');
+  expect(doubt).toContain('right 0.4 mm out, left 0.4 mm in');
+  expect(doubt).toContain('The two wings are unequal by 3.2 mm');
+  expect(doubt).toContain('Right tail: 3.2 mm past the line and 1.2 mm below the front’s lower edge.');
+  expect(doubt).toContain('Left tail: keeps all three checks.');
+  expect(doubt).toContain('the right is 3.4 mm longer');
 });
 
 test('[hand] a key given twice counts once; an unknown key is named', () => {

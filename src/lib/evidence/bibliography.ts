@@ -2,12 +2,14 @@ import type { Source } from './source.ts';
 import { colourSources } from './sources/colour.ts';
 import { faceSources } from './sources/faces.ts';
 import { measuringSources } from './sources/measuring.ts';
+import { placingSources } from './sources/placing.ts';
 import { studySources } from './sources/study.ts';
 
 /** Every source the site cites. Keys are first author and year, or a plain name where there is no author. */
 export const bibliography = {
   ...faceSources,
   ...measuringSources,
+  ...placingSources,
   ...studySources,
   ...colourSources,
 } as const satisfies Readonly<Record<string, Source>>;

@@ -1,6 +1,7 @@
 import { habitFacts } from './facts/habits.ts';
 import { measuringFacts } from './facts/measuring.ts';
 import { midlineFacts } from './facts/midline.ts';
+import { placingFacts, placingHabits } from './facts/placing.ts';
 import { seeingFacts } from './facts/seeing.ts';
 import { sizeFacts } from './facts/sizes.ts';
 
@@ -11,6 +12,8 @@ export const mappingFacts = {
   ...measuringFacts,
   ...sizeFacts,
   ...habitFacts,
+  ...placingFacts,
+  ...placingHabits,
 } as const;
 
 export type MappingFactId = keyof typeof mappingFacts;

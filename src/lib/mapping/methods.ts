@@ -11,6 +11,8 @@ export const mappingMethods = {
   repeatability: { sources: ['bland-repeatability', 'bland-altman-1999'], file: 'src/lib/mapping/technicalError.ts' },
   'adding-uncertainties': { sources: ['jcgm-100-2008', 'nist-tn-1297'], file: 'src/lib/mapping/budget.ts' },
   'many-comparisons': { sources: ['sidak-1967', 'sidak-article'], file: 'src/lib/mapping/familyWise.ts' },
+  'anchors-of-the-front': { sources: ['yalcinkaya-2014', 'alex-2004'], file: 'src/lib/mapping/placing/anchorDistances.ts' },
+  'tail-line': { sources: ['yalcinkaya-2014', 'alex-2004'], file: 'src/lib/mapping/placing/tailLine.ts' },
 } as const satisfies Readonly<Record<string, Method>>;
 
 export type MappingMethodId = keyof typeof mappingMethods;

@@ -14,6 +14,9 @@ export const mappingQuestions = [
   'eyes-closed-reading',
   'fronts-measured-from',
   'thread-checked',
+  'front-anchor-named',
+  'tail-past-the-line',
+  'tail-tip-in-the-band',
   'comparisons-counted',
   /** 'not-shown', 'few-see' or 'most-see' */
   'band',
@@ -63,6 +66,16 @@ export const mappingRules = [
   {
     id: 'fronts-equally-far', when: { not: { question: 'fronts-measured-from', is: 'bridge' } }, outcome: 'measure-again',
     facts: ['fronts-equally-far', 'nose-off-midline-mm', 'client-sees-in-mirror'], disputedBy: ['front-shift-with-nose'], ...anywhere,
+  },
+  {
+    id: 'name-the-front-anchor', when: { question: 'front-anchor-named', is: false }, outcome: 'ask',
+    facts: ['front-above-an-anchor', 'nose-wider-men', 'nose-wider-women', 'nose-as-wide-as-gap', 'wing-beyond-corner-first-mm', 'wing-beyond-corner-second-mm'],
+    disputedBy: ['nose-as-wide-kenya-men', 'nose-as-wide-kenya-women', 'nose-wider-nigeria'], ...anywhere,
+  },
+  {
+    id: 'tail-inside-the-line',
+    when: { any: [{ question: 'tail-past-the-line', is: true }, { question: 'tail-tip-in-the-band', is: false }] },
+    outcome: 'tell', facts: ['tail-inside-the-line', 'tail-tip-in-the-band', 'lengths-equal'], disputedBy: ['tail-falls-mm'], ...anywhere,
   },
   {
     id: 'taut-thread-levels', when: { question: 'thread-checked', is: false }, outcome: 'measure-again',

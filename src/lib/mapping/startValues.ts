@@ -11,3 +11,5 @@ export const threadHalfWidthMm = 0.25;
 /** Mean size of the height difference of two brows, and its published 95 % interval, by place on the brow. */
 export const unequalMm = { front: 1.34, middle: 1.77, tail: 1.78 } as const;
 export const unequalRangeMm = { front: [1.14, 1.54], middle: [1.47, 2.07], tail: [1.5, 2.06] } as const;
+/** Middle of the nostril as a share of the way from the nose's middle to its wing. */
+export const nostrilMiddleShare = 0.6;

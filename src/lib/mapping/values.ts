@@ -1,5 +1,5 @@
 import { archesApartMm, threadLengthMm } from './level/startLengths.ts';
-import { caliperHalfWidthMm, exampleErrorMm, fewSeeMm, mostSeeMm, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm, unequalMm } from './startValues.ts';
+import { caliperHalfWidthMm, exampleErrorMm, fewSeeMm, mostSeeMm, nostrilMiddleShare, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm, unequalMm } from './startValues.ts';
 
 /**
  * The bare numbers of mapping that interactive pages compute with: written here once, and given their sources in facts/.
@@ -32,6 +32,7 @@ export const mappingValues = {
   'thread-half-width-mm': threadHalfWidthMm,
   'example-error-mm': exampleErrorMm,
   'pairs-for-own-error': 20,
+  'nostril-middle-share': 100 * nostrilMiddleShare,
   'iris-width-mm': 11.71,
   'pupils-apart-mm': 63,
 } as const;

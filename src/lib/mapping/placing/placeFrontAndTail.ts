@@ -1,7 +1,7 @@
 import { intervalAround, type Interval } from '../../quantities/interval.ts';
 import type { Side } from '../markSet.ts';
 import { anchorDistances, type AnchorDistance, type FrontAnchor } from './anchorDistances.ts';
-import { browLengths, type BrowLengths, type FrontEdge } from './browLengths.ts';
+import { drawnLengths, type DrawnLengths, type FrontEdge } from './drawnLengths.ts';
 import { heightDifferenceShare, leanSharePerMm, midlineShare, outwardDifferenceShare } from './frameShare.ts';
 import type { PlacingMarks } from './placingMarks.ts';
 import { tailBand } from './tailBand.ts';
@@ -50,7 +50,7 @@ export type Placing = Readonly<{
   tails: Readonly<Record<Side, TailSide>>;
   /** Left minus right. */
   tailsUp: Interval;
-  lengths: Readonly<Record<Side, BrowLengths>>;
+  lengths: Readonly<Record<Side, DrawnLengths>>;
   /** Left minus right, of the level lengths. */
   lengthsApart: Interval;
 }>;
@@ -89,7 +89,7 @@ export function placeFrontAndTail(marks: PlacingMarks, choices: PlacingChoices):
   const tails = { right: tailOf('right'), left: tailOf('left') };
   if ('ok' in tails.right) return tails.right;
   if ('ok' in tails.left) return tails.left;
-  const lengths = { right: browLengths(right, edge), left: browLengths(left, edge) };
+  const lengths = { right: drawnLengths(right, edge), left: drawnLengths(left, edge) };
   const front = (side: Side): FrontSide => ({ nowMm: marks[side][edge].uMm, moveMm: chosenMm - marks[side][edge].uMm });
   return {
     ok: true,

@@ -12,12 +12,12 @@ export type FrontEdge = (typeof frontEdges)[number];
  */
 export const lengthKinds = ['level', 'chord', 'upperEdge'] as const;
 export type LengthKind = (typeof lengthKinds)[number];
-export type BrowLengths = Readonly<Record<LengthKind, number>>;
+export type DrawnLengths = Readonly<Record<LengthKind, number>>;
 
 type LengthMarks = Pick<SideMarks, 'frontLower' | 'frontTop' | 'archTop' | 'tail'>;
 
 /** The lengths of one brow, its front measured at `edge`. */
-export function browLengths(brow: LengthMarks, edge: FrontEdge): BrowLengths {
+export function drawnLengths(brow: LengthMarks, edge: FrontEdge): DrawnLengths {
   const { archTop, frontTop, tail } = brow;
   const front = brow[edge];
   return {
