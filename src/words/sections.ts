@@ -13,3 +13,6 @@ export const footSections = [
   { label: 'Cautions', path: '/cautions/' },
   { label: 'Accessibility', path: '/accessibility/' },
 ] as const;
+
+/** Sections that are reached from within others: no place in the navigation, a link on the pages they belong to. */
+export const innerSections = [{ label: 'Sheets', path: '/sheets/', from: ['/calculators/', '/practice/'] }] as const;

@@ -1,13 +1,20 @@
 import { expect, test } from 'vitest';
 import { attribute, builtPages, elementsOf } from '#build/builtPages.ts';
 import { builtAddresses, builtFolder } from '#tests/tools/builtSite.ts';
-import { footSections, mainSections } from '#words/sections.ts';
+import { footSections, innerSections, mainSections } from '#words/sections.ts';
 
 const listed = [...mainSections, ...footSections].map(({ path }) => path);
 
 test('[hand] every section in the list is built, and every built section is in the list', () => {
   const built = builtAddresses.filter((address) => /^\/[^/]+\/$/.test(address));
-  expect([...built].sort()).toEqual([...listed].sort());
+  expect([...built].sort()).toEqual([...listed, ...innerSections.map(({ path }) => path)].sort());
+});
+
+test.each(innerSections)('[hand] $label, which no navigation names, is linked from the pages it belongs to', ({ path, from }) => {
+  for (const address of from) {
+    const page = builtPages(builtFolder).find((built) => built.address === address);
+    expect(page && [...elementsOf(page)].some((element) => element.tagName === 'a' && attribute(element, 'href') === path), address).toBe(true);
+  }
 });
 
 test('[hand] every page shows exactly the sections of the list, in its order', () => {

@@ -12,6 +12,7 @@ const kinds = [
   { kind: 'calculator', address: /^\/calculators\/[^/]+\/$/, islands: 1, most: 30_000 },
   { kind: 'practice page', address: /^\/practice\/[^/]+\/$/, islands: 1, most: 40_000 },
   { kind: 'page for placing the midline, before its drawing', address: /^\/practice\/place-the-midline\/$/, islands: 1, most: 20_000 },
+  { kind: 'sheet for paper, before another drawing', address: /^\/sheets\/[^/]+\/$/, islands: 1, most: 20_000 },
 ] as const;
 
 /** The theme switch, and the framework's few lines that wake an island. */
