@@ -23,7 +23,7 @@ function timesCoth(x: number): number {
 }
 
 /** √u coth √u with u = K(K + 2S): what makes the sums below need no special case for a clear or a black layer. */
-function rise({ k, s }: Layer): number {
+export function rise({ k, s }: Layer): number {
   return timesCoth(Math.sqrt(k * (k + 2 * s)));
 }
 

@@ -1,0 +1,43 @@
+import { ciede2000 } from '../ciede2000.ts';
+import { throughParts, type Setting } from '../healedColour.ts';
+import type { Bottle } from '../bottles.ts';
+import type { Lab } from '../lab.ts';
+import { spectrumToLab } from '../observe.ts';
+import { mixLayer, pigmentIds, type PigmentId, type Shares } from '../pigments.ts';
+import { partedAt, type SkinOptics } from '../skinOptics.ts';
+import { leftOf, type Ageing } from '../uncertainHealing.ts';
+import { totalDrops, type Recipe } from './recipes.ts';
+
+/** What is searched: recipes from bottles, at one of several doses, for one target at several times. */
+export type RecipeTask = Readonly<{
+  skin: SkinOptics;
+  setting: Setting;
+  bottles: readonly Bottle[];
+  ageing: Ageing;
+  /** Doses to try: pigment in the skin, in the model's unit. */
+  doses: readonly number[];
+  target: Lab;
+  /** Years at which the colour is judged; 0 stands for six weeks. */
+  times: readonly number[];
+  mostBottles: number;
+  mostDrops: number;
+}>;
+
+/** Shares of the pigments in a recipe. */
+export function sharesOf(recipe: Recipe, bottles: readonly Bottle[]): Shares {
+  const whole = totalDrops(recipe);
+  const share = (id: PigmentId) => recipe.reduce((sum, drops, i) => sum + drops * (bottles[i]?.shares[id] ?? 0), 0) / whole;
+  return pigmentIds.reduce<Shares>((all, id) => ({ ...all, [id]: share(id) }), { '77891': 0, '77492': 0, '77491': 0, '77499': 0, '77266': 0 });
+}
+
+/** The colour of a recipe at each time. */
+export function coloursOf(recipe: Recipe, dose: number, { skin, setting, bottles, ageing, times }: RecipeTask): readonly Lab[] {
+  const shares = sharesOf(recipe, bottles);
+  const parts = partedAt(skin, setting.depthMm, setting.veilShare);
+  return times.map((years) => spectrumToLab(throughParts(skin, parts, mixLayer(shares, dose, leftOf(ageing, years)), setting.coverage)));
+}
+
+/** How far a recipe stays from the target: the largest ΔE00 of all times, so that six weeks is not bought with two years. */
+export function scoreOf(recipe: Recipe, dose: number, task: RecipeTask): number {
+  return Math.max(...coloursOf(recipe, dose, task).map((lab) => ciede2000(lab, task.target)));
+}

@@ -1,0 +1,94 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { bottles } from '#lib/colour/bottles.ts';
+import { findRecipe, type Found } from '#lib/colour/recipe/findRecipe.ts';
+import { bottlesUsed, compareSimplicity, forEachRecipe, totalDrops } from '#lib/colour/recipe/recipes.ts';
+import { coloursOf, scoreOf, sharesOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
+import { quickRise, rowLength, skinMap } from '#lib/colour/recipe/skinMap.ts';
+import { pigmentedReflectance } from '#lib/colour/healedColour.ts';
+import { rise } from '#lib/colour/kubelkaMunk.ts';
+import { mixLayer } from '#lib/colour/pigments.ts';
+import { skinOptics } from '#lib/colour/skinOptics.ts';
+import { startAgeing } from '#lib/colour/startPlan.ts';
+import { real } from '#tests/tools/real.ts';
+
+/** By definition: every recipe at every dose, the same tie rule, nothing left out. */
+function byEnumeration(task: RecipeTask): Readonly<{ best: Found; simplest: Found; byDrops: readonly Found[] }> {
+  const all: Found[] = [];
+  for (const dose of task.doses)
+    forEachRecipe(task.bottles.length, task.mostBottles, task.mostDrops, (recipe) => {
+      all.push({ recipe: recipe.slice(), dose, score: scoreOf(recipe, dose, task) });
+    });
+  const order = (one: Found, other: Found) =>
+    Math.round(one.score / 1e-6) - Math.round(other.score / 1e-6) || compareSimplicity(one.recipe, other.recipe) || one.dose - other.dose;
+  const sorted = all.toSorted(order);
+  const [best] = sorted;
+  if (!best) throw new Error('nothing to choose from');
+  const limit = Math.max(1, best.score + 0.5);
+  const [simplest = best] = sorted
+    .filter(({ score }) => score <= limit)
+    .toSorted((one, other) => totalDrops(one.recipe) - totalDrops(other.recipe) || bottlesUsed(one.recipe) - bottlesUsed(other.recipe) || order(one, other));
+  const byDrops = Array.from({ length: task.mostDrops }, (_, i) => sorted.find(({ recipe }) => totalDrops(recipe) === i + 1)).filter((found) => found !== undefined);
+  return { best, simplest, byDrops };
+}
+
+const lab = (lo: number, hi: number) => fc.record({ l: real(lo, hi), a: real(4, 15), b: real(4, 20) });
+
+test('[property] the search finds what full enumeration finds, for 200 random skins and targets', () => {
+  let ran = 0;
+  fc.assert(
+    fc.property(lab(34, 74), lab(22, 60), real(0.05, 0.2), real(0.2, 1), fc.integer({ min: 0, max: 7 }), (skinLab, target, depthMm, coverage, first) => {
+      const skin = skinOptics(skinLab);
+      fc.pre(skin.ok);
+      const task: RecipeTask = {
+        skin, target, setting: { depthMm, coverage, veilShare: 0.35 }, bottles: bottles.slice(first, first + 5), ageing: startAgeing,
+        doses: [0.08, 0.25], times: [0, 2], mostBottles: 3, mostDrops: 4,
+      };
+      const [ours, plain] = [findRecipe(task), byEnumeration(task)];
+      expect(Math.abs(ours.best.score - plain.best.score)).toBeLessThanOrEqual(1e-9);
+      expect(ours.best).toEqual(plain.best);
+      expect(ours.simplest).toEqual(plain.simplest);
+      expect(ours.byDrops).toEqual(plain.byDrops);
+      ran++;
+    }),
+    { numRuns: 200, seed: 11 },
+  );
+  expect(ran).toBeGreaterThanOrEqual(200);
+}, 60_000);
+
+test('[property] the fraction stands for √u coth √u within 7.8e-6 of it, up to 200 and beyond', () => {
+  for (let u = 0; u <= 240; u += 0.01) expect(Math.abs(quickRise(u) / rise({ k: Math.sqrt(u), s: 0 }) - 1)).toBeLessThanOrEqual(7.8e-6);
+});
+
+test.each([72, 54, 36])('[property] five numbers a band stand for veil, ground, surface and coverage, on skin of L* %i', (l) => {
+  const skin = skinOptics({ l, a: 10, b: 16 });
+  if (!skin.ok) throw new Error(skin.reason);
+  const setting = { depthMm: 0.12, coverage: 0.6, veilShare: 0.3 };
+  const map = skinMap(skin, setting);
+  for (const dose of [0, 0.05, 0.3]) {
+    const layer = mixLayer(sharesOf([3, 1, 0, 2], bottles), dose);
+    pigmentedReflectance(skin, layer, setting).forEach((seen, band) => {
+      const [n1 = 0, n2 = 0, n3 = 0, m1 = 0, m2 = 0] = map.subarray(band * rowLength);
+      expect(m1 >= 0 && m2 >= 0 && n3 >= 0 && n3 <= 1, 'what the error bound of the screen rests on').toBe(true);
+      const { k, s } = layer[band] ?? { k: NaN, s: NaN };
+      const c = rise({ k, s });
+      expect((n1 * s + n2 * k + n3 * c) / (m1 * s + m2 * k + c)).toBeCloseTo(seen, 12);
+    });
+  }
+});
+
+test('[hand] drops become shares; the score is the worse of the dates', () => {
+  const shares = sharesOf([1, 0, 3], [{ id: 'a', shares: { '77891': 1, '77492': 0, '77491': 0, '77499': 0, '77266': 0 } }, bottles[1] ?? raise(), { id: 'c', shares: { '77891': 0, '77492': 0.5, '77491': 0.5, '77499': 0, '77266': 0 } }]);
+  expect(shares).toEqual({ '77891': 0.25, '77492': 0.375, '77491': 0.375, '77499': 0, '77266': 0 });
+  const skin = skinOptics({ l: 63, a: 10, b: 19 });
+  if (!skin.ok) throw new Error(skin.reason);
+  const base = { skin, setting: { depthMm: 0.1, coverage: 0.7, veilShare: 0.35 }, bottles, ageing: startAgeing, doses: [0.2], mostBottles: 2, mostDrops: 2, times: [0, 2] };
+  const [, later] = coloursOf([0, 0, 0, 0, 0, 0, 1], 0.2, { ...base, target: { l: 40, a: 10, b: 12 } });
+  if (!later) throw new Error('no colour');
+  expect(scoreOf([0, 0, 0, 0, 0, 0, 1], 0.2, { ...base, times: [2], target: later })).toBe(0);
+  expect(scoreOf([0, 0, 0, 0, 0, 0, 1], 0.2, { ...base, target: later })).toBeGreaterThan(1);
+});
+
+function raise(): never {
+  throw new Error('missing');
+}
