@@ -1,6 +1,7 @@
 import { levelLine } from './levelLine.ts';
 import { frontAndTail } from './frontAndTail.ts';
 import { midlineAndSides } from './midlineAndSides.ts';
+import { pose } from './pose.ts';
 import { usualDifference } from './usualDifference.ts';
 
 /** Every calculator by id. */
@@ -8,6 +9,7 @@ export const calculators = {
   'midline-and-sides': midlineAndSides,
   'level-line': levelLine,
   'front-and-tail': frontAndTail,
+  pose,
   'usual-difference': usualDifference,
 } as const;
 

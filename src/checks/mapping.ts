@@ -1,5 +1,6 @@
 import type { Check } from './check.ts';
 import { faceChecks } from './mapping/faces.ts';
+import { pictureChecks } from './mapping/pictures.ts';
 import { normalChecks } from './mapping/normal.ts';
 import { placingChecks } from './mapping/placing.ts';
 import { seedChecks } from './mapping/seeds.ts';
@@ -16,4 +17,5 @@ export const mappingChecks = [
   ...tiltChecks,
   ...faceChecks,
   ...placingChecks,
+  ...pictureChecks,
 ] as const satisfies readonly Check[];

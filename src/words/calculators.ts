@@ -12,6 +12,10 @@ export const calculatorWords = {
     title: 'Front and tail placement',
     line: 'Compare three anchors for the front, start both fronts equally far, and check where each tail ends.',
   },
+  pose: {
+    title: 'Pose',
+    line: 'Turn, nod and tilt a symmetric face before the camera, and see which numbers of a picture may be read.',
+  },
   'usual-difference': {
     title: 'Usual difference',
     line: 'Set a height difference between two brows and see how many people have that much, and who would notice.',

@@ -13,6 +13,7 @@ export function unitAfter(unit: PrintedUnit): string {
 /** The unit in full, for reading aloud. */
 export const unitInFull = {
   mm: 'millimetres',
+  cm: 'centimetres',
   'mm²': 'square millimetres',
   '°': 'degrees',
   '%': 'per cent',

@@ -12,6 +12,8 @@ import { levelLine } from '#calculators/levelLine.ts';
 import { frontAndTail } from '#calculators/frontAndTail.ts';
 import { placingKeys, wideNoseMarks } from '#calculators/wideNoseMarks.ts';
 import { midlineAndSides } from '#calculators/midlineAndSides.ts';
+import { pose } from '#calculators/pose.ts';
+import { poseStart } from '#calculators/poseStart.ts';
 import type { Calculator, State } from '#calculators/spec.ts';
 import { restsOn } from '#calculators/restsOn.ts';
 import { startState } from '#calculators/startState.ts';
@@ -24,6 +26,7 @@ import { levelFace } from '#lib/face/levelFace.ts';
 import { keptSays } from '#words/keptReading.ts';
 import { levelLineSays } from '#words/levelLine.ts';
 import { midlineSays } from '#words/midline.ts';
+import { poseCaution, poseRows, poseSays } from '#words/pose.ts';
 import { refusalSentence } from '#words/refusal.ts';
 import { usualSays } from '#words/usualDifference.ts';
 
@@ -82,7 +85,7 @@ function describeOne<S extends State, R>(calculator: Calculator<S, R>, says: (re
         for (const text of [String(control.lo - 0.001), String(control.hi + 0.001)]) {
           const outside = read(text, parsers);
           expect(outside.ok).toBe(false);
-          if (!outside.ok) expect(refusalSentence('Field', outside.refusal)).toContain(`must be between ${control.lo} and ${control.hi}`);
+          if (!outside.ok) expect(refusalSentence('Field', outside.refusal)).toContain(`must be between ${control.lo} and ${control.hi}`.replaceAll('-', '−'));
         }
       }
     });
@@ -93,6 +96,7 @@ function describeOne<S extends State, R>(calculator: Calculator<S, R>, says: (re
 describeOne(midlineAndSides, (result) => Object.values(midlineSays(result)).join(' '));
 describeOne(levelLine, (result, state) => Object.values(levelLineSays(result, state)).join(' '));
 describeOne(frontAndTail, (result, state) => Object.values(frontAndTailSays(result, state)).join(' '));
+describeOne(pose, (seen, state) => [...Object.values(poseSays(seen, state)), poseCaution(state) ?? '', ...(seen.ok ? poseRows(seen).map(({ fakes }) => fakes) : [])].join(' '));
 describeOne(usualDifference, (result, state) => Object.values(usualSays(result, state)).join(' '));
 
 test('[hand] every calculator names the facts it rests on, and they exist', () => {
@@ -199,4 +203,32 @@ test('[hand] a level line: 1° over 82 mm makes 1.4 mm, half a degree is level e
   expect(levelLineSays(levelLine.solve(little), little).doubt).toMatch(/so this tilt hides inside your reading error\. Hold .* too high\.$/);
   const much = { ...start, span: 20, seen: 20 };
   expect(levelLineSays(levelLine.solve(much), much).doubt).toContain('a tilt of 90.0°');
+});
+
+test('[hand] pose starts from plain numbers that are the sum’s own: the left tail seems 1.8 mm nearer, the front 0.8 further out', () => {
+  const seen = pose.solve(startState(pose));
+  if (!seen.ok || !poseStart.ok) throw new Error('the start is a picture that can be read');
+  const numbers = (value: unknown): readonly number[] => (typeof value === 'number' ? [value] : Object.values(value ?? {}).flatMap(numbers));
+  expect(Object.keys(poseStart).sort()).toEqual(Object.keys(seen).sort());
+  const [start, sum] = [numbers(poseStart), numbers(seen)];
+  for (const [i, value] of sum.entries()) expect(Math.abs(value - (start[i] ?? Number.NaN)), String(i)).toBeLessThan(6e-5);
+  const { answer, doubt } = poseSays(seen, startState(pose));
+  expect(answer).toBe('This face is exactly symmetric. In this picture the left tail seems 1.8 mm nearer the midline and the left front seems 0.8 mm further out: do not judge widths.');
+  expect(doubt).toBe('Heights, read along the face, differ by 0.1 mm at most.');
+});
+
+test('[hand] each pose is told in words: tilt, nod, nearness, a mirrored picture', () => {
+  const start = { ...startState(pose), turn: 0 };
+  const says = (part: Partial<typeof start>) => {
+    const state = { ...start, ...part };
+    return `${Object.values(poseSays(pose.solve(state), state)).join(' ')} ${poseCaution(state) ?? ''}`;
+  };
+  expect(says({})).toContain('the two sides seem equally wide');
+  expect(says({ tilt: 2 })).toContain('Along the picture’s edge the left tail seems 4.0 mm higher: that is the tilt.');
+  expect(says({ nod: 10 })).toContain('The tail stands 5.6 mm below the front; straight, it stands 2.6 mm below.');
+  expect(says({ nod: -10 })).toContain('The tail stands 0.5 mm above the front');
+  expect(says({ distance: 30 })).toContain('From 30 cm the brow looks 40.7 mm long, not 43.3.');
+  expect(says({ turn: 6, distance: 30 })).toContain('mm at most: too much to use.');
+  expect(says({ flip: 'mirrored' })).toContain('names the wrong side');
+  expect(says({ turn: -3 })).toContain('the left tail seems 1.8 mm further out and the left front seems 0.8 mm nearer the midline');
 });

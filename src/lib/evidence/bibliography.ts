@@ -1,6 +1,7 @@
 import type { Source } from './source.ts';
 import { colourSources } from './sources/colour.ts';
 import { faceSources } from './sources/faces.ts';
+import { pictureSources } from './sources/pictures.ts';
 import { measuringSources } from './sources/measuring.ts';
 import { placingSources } from './sources/placing.ts';
 import { studySources } from './sources/study.ts';
@@ -10,6 +11,7 @@ export const bibliography = {
   ...faceSources,
   ...measuringSources,
   ...placingSources,
+  ...pictureSources,
   ...studySources,
   ...colourSources,
 } as const satisfies Readonly<Record<string, Source>>;

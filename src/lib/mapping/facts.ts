@@ -2,6 +2,7 @@ import { habitFacts } from './facts/habits.ts';
 import { measuringFacts } from './facts/measuring.ts';
 import { midlineFacts } from './facts/midline.ts';
 import { placingFacts, placingHabits } from './facts/placing.ts';
+import { pictureFacts } from './facts/pictures.ts';
 import { seeingFacts } from './facts/seeing.ts';
 import { sizeFacts } from './facts/sizes.ts';
 
@@ -14,6 +15,7 @@ export const mappingFacts = {
   ...habitFacts,
   ...placingFacts,
   ...placingHabits,
+  ...pictureFacts,
 } as const;
 
 export type MappingFactId = keyof typeof mappingFacts;

@@ -5,7 +5,8 @@ import type { MarkSet, Side } from '../markSet.ts';
 import { compareSides } from '../sides.ts';
 import type { HeadPose } from './headPose.ts';
 import { lowerTailOnHead } from './modelHead.ts';
-import { leastCameraMm, mostTurnDeg, posedMarks, posedPoint } from './posedMarks.ts';
+import { posedMarks } from './posedMarks.ts';
+import { leastCameraMm, mostTurnDeg, posedPoint } from './posedPoint.ts';
 import { mirroredSolid } from '../../geometry/solid.ts';
 
 /** One number for each of the three upper brow marks. */

@@ -45,3 +45,12 @@ export function depthMm(mark: FacePair | BrowMark | FaceSingle): number {
   const isPaired = (name: string): name is FacePair | BrowMark => [...facePairs, ...browMarks].some((paired) => paired === name);
   return (isPaired(mark) ? leftMarks[mark] : middleMarks[mark]).zMm - betweenPupils.zMm;
 }
+
+const { frontTop, archTop, tail, frontLower } = leftMarks;
+
+/** The model head's brow in a straight picture from far away: upper length, the arch's share of it, lower tail above lower front. */
+export const straightBrow = {
+  lengthMm: tail.xMm - frontTop.xMm,
+  archShare: (archTop.xMm - frontTop.xMm) / (tail.xMm - frontTop.xMm),
+  tailOverFrontMm: lowerTailOnHead.yMm - frontLower.yMm,
+} as const;

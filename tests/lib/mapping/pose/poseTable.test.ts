@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { noddedSolid, rolledSolid, solidPoint, turnedSolid, type SolidPoint } from '#lib/geometry/solid.ts';
 import { browLengths } from '#lib/mapping/pose/browLength.ts';
+import { fakedHeightMm } from '#lib/mapping/level/fakedHeight.ts';
 import { falseDifferences, type FalseDifferences } from '#lib/mapping/pose/falseDifferences.ts';
 import { posedSolid, straightPose, type HeadPose } from '#lib/mapping/pose/headPose.ts';
 import { betweenPupils, depthMm, pairOnHead, singleOnHead } from '#lib/mapping/pose/modelHead.ts';
@@ -165,7 +166,7 @@ describe('what a pose fakes', () => {
     const { outwardMm, upMm, upInPictureMm } = read({ tiltDeg: 2 });
     near(upInPictureMm.arch, 2 * 39.866 * Math.sin(radians(2)), 1e-9);
     near(upInPictureMm.tail, 2 * 57.21 * Math.sin(radians(2)), 1e-9);
-    near(upInPictureMm.front, 2 * 13.956 * Math.sin(radians(2)), 1e-9);
+    near(upInPictureMm.front, fakedHeightMm(2 * 13.956, 2), 1e-9);
     for (const value of [...Object.values(outwardMm), ...Object.values(upMm)]) near(value, 0, 1e-9);
   });
 

@@ -3,7 +3,6 @@ import { expect, test } from 'vitest';
 import { falseDifferences } from '#lib/mapping/pose/falseDifferences.ts';
 import { mmPerUnit, scaleDoubtMm } from '#lib/mapping/pose/irisScale.ts';
 import { straightPose } from '#lib/mapping/pose/headPose.ts';
-import { tiltFakesMm } from '#lib/mapping/pose/tiltFakes.ts';
 import { noseBaseAheadMm, turnFakesMm, turnLikeNoseOff, turnSign } from '#lib/mapping/pose/turnSign.ts';
 import { fitMidline } from '#lib/mapping/midline.ts';
 import { signedDistanceMm } from '#lib/geometry/line.ts';
@@ -55,11 +54,6 @@ test('[library] the fitted midline of the three eye pairs sees the same nose bas
     if (!fit.ok) throw new Error(fit.reason);
     expect(Math.abs(signedDistanceMm(singles.subnasale, fit.line) - offMm)).toBeLessThan(0.012 * Math.abs(offMm));
   }
-});
-
-test('[table] a tilt of 1, 2, 3 degrees fakes 1.4, 2.9, 4.3 mm over 82 mm', () => {
-  for (const [deg, printed] of [[1, 1.4], [2, 2.9], [3, 4.3]] as const) expect(tiltFakesMm(82, deg)).toBeCloseTo(printed, 1);
-  expect(tiltFakesMm(82, -1)).toBeLessThan(0);
 });
 
 test('[table] scale by iris, 11.7 ± 0.5 mm: ± 0.1 on a difference of 1.5 mm, ± 3 to 4 on a length of 45 mm', () => {

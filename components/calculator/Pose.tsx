@@ -1,0 +1,64 @@
+import type { PoseSeen } from '#calculators/pose.ts';
+import { poseFields, type PoseState } from '#calculators/poseFields.ts';
+import { poseStart } from '#calculators/poseStart.ts';
+import type { Calculator } from '#calculators/spec.ts';
+import { PosedFace } from '#components/pictures/PosedFace.tsx';
+import { fixed } from '#words/number.ts';
+import { flipWords, poseCaution, poseEnds, poseLabels, poseSays } from '#words/pose.ts';
+import { useEffect, useState } from 'preact/hooks';
+import { ChoiceBox } from './ChoiceBox.tsx';
+import { Frame } from './Frame.tsx';
+import { PoseTable } from './PoseTable.tsx';
+import { SlideNumber } from './SlideNumber.tsx';
+import { useCalculator } from './useCalculator.ts';
+
+/** The inputs without the sum, which is fetched once something moves. */
+const light: Calculator<PoseState, undefined> = { id: 'pose', fields: poseFields, solve: () => undefined };
+type Name = keyof PoseState;
+const isName = (key: string): key is Name => Object.hasOwn(poseFields, key);
+const nameOf = (key: string) => (isName(key) ? poseLabels[key] : key);
+const slides = ['turn', 'nod', 'tilt', 'distance'] as const;
+const flips = (['as-seen', 'mirrored'] as const).map((value) => ({ value, label: flipWords[value] }));
+
+/** What a turned, nodded, tilted or near picture does to a face that is exactly symmetric: the island. */
+export function Pose({ id = 'pose' }: Readonly<{ id?: string }>) {
+  const desk = useCalculator(light, nameOf);
+  const { state } = desk;
+  const [seen, setSeen] = useState<PoseSeen>(poseStart);
+  const isMoved = slides.some((name) => state[name] !== poseFields[name].start);
+  useEffect(() => {
+    let isOld = false;
+    if (!isMoved) setSeen(poseStart);
+    else void import('#calculators/pose.ts').then(({ pose }) => {
+      const found = pose.solve(state);
+      if (!isOld && found.ok) setSeen(found);
+    });
+    return () => { isOld = true; };
+  }, [state]);
+  return (
+    <Frame
+      tall
+      desk={desk}
+      id={id}
+      address="/calculators/pose/"
+      says={poseSays(seen, state)}
+      caution={poseCaution(state)}
+      picture={<PosedFace id={id} state={state} seen={seen} />}
+      side={
+        <>
+          {slides.map((name) => {
+            const { control } = poseFields[name];
+            if (control.kind !== 'number') return null;
+            return (
+              <SlideNumber key={name} id={`${id}-${name}`} label={poseLabels[name]} unit={control.unit} value={state[name]} shown={fixed(state[name], control.decimals).replace('−', '-')}
+                lo={control.lo} hi={control.hi} step={control.step} ends={poseEnds[name]} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
+            );
+          })}
+          <ChoiceBox id={`${id}-flip`} label={poseLabels.flip} value={state.flip} options={flips} onType={(text) => desk.type('flip', text)} />
+        </>
+      }
+    >
+      <PoseTable seen={seen} />
+    </Frame>
+  );
+}
