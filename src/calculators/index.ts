@@ -1,5 +1,6 @@
 import { levelLine } from './levelLine.ts';
 import { frontAndTail } from './frontAndTail.ts';
+import { measuringError } from './measuringError.ts';
 import { midlineAndSides } from './midlineAndSides.ts';
 import { pose } from './pose.ts';
 import { usualDifference } from './usualDifference.ts';
@@ -9,6 +10,7 @@ export const calculators = {
   'midline-and-sides': midlineAndSides,
   'level-line': levelLine,
   'front-and-tail': frontAndTail,
+  'measuring-error': measuringError,
   pose,
   'usual-difference': usualDifference,
 } as const;

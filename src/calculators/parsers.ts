@@ -1,17 +1,7 @@
-import { readDecimal } from '#lib/quantities/decimal.ts';
 import type { PointMm } from '#lib/geometry/point.ts';
-import type { Box, Limits, Read } from './spec.ts';
-
-/** Reads one number inside limits; the decimal sign may be a point or a comma. */
-export function readWithin(text: string, { unit, lo, hi }: Limits): Read<number> {
-  const read = readDecimal(text);
-  if (!read.ok) {
-    const code = read.reason === 'ambiguous' || read.reason === 'empty' ? read.reason : 'not-a-number';
-    return { ok: false, refusal: { code, lo, hi, unit } };
-  }
-  if (read.value < lo || read.value > hi) return { ok: false, refusal: { code: 'out-of-range', lo, hi, unit } };
-  return { ok: true, value: read.value };
-}
+import { readPairs } from './readPairs.ts';
+import { readWithin } from './readWithin.ts';
+import type { Box, Read } from './spec.ts';
 
 /** Reads a mark written "across_up", both inside the box, millimetres. */
 export function readPoint(text: string, box: Box): Read<PointMm> {
@@ -24,4 +14,4 @@ export function readPoint(text: string, box: Box): Read<PointMm> {
 }
 
 /** Everything a field needs to read a text. Handed in by the caller, so that a page can fetch it when something is typed. */
-export const parsers = { readWithin, readPoint } as const;
+export const parsers = { readWithin, readPoint, readPairs } as const;

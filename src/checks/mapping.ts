@@ -3,6 +3,7 @@ import { faceChecks } from './mapping/faces.ts';
 import { pictureChecks } from './mapping/pictures.ts';
 import { normalChecks } from './mapping/normal.ts';
 import { placingChecks } from './mapping/placing.ts';
+import { ownErrorChecks } from './mapping/ownError.ts';
 import { seedChecks } from './mapping/seeds.ts';
 import { shapeChecks } from './mapping/shape.ts';
 import { tiltChecks } from './mapping/tilt.ts';
@@ -12,6 +13,7 @@ import { uncertaintyChecks } from './mapping/uncertainty.ts';
 export const mappingChecks = [
   ...normalChecks,
   ...uncertaintyChecks,
+  ...ownErrorChecks,
   ...shapeChecks,
   ...seedChecks,
   ...tiltChecks,

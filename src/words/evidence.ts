@@ -54,6 +54,9 @@ export const methodNames = {
   'technical-error': 'Technical error from readings taken twice',
   repeatability: 'How far two readings may lie apart',
   'adding-uncertainties': 'Adding uncertainties',
+  'few-readings': 'Few readings do not know their own spread',
+  'how-well-an-error-is-known': 'How well an own error is known',
+  'shift-and-scatter': 'Telling a shift from scatter',
   'many-comparisons': 'Judging many comparisons at once',
 } as const satisfies Readonly<Record<MappingMethodId, string>>;
 

@@ -10,10 +10,16 @@ function short(value: number): string {
 /** An unknown key of an address can be of any length. */
 const longestName = 40;
 
-type Refused = Readonly<{ code: string; lo?: number; hi?: number; unit?: Unit }>;
+type Refused = Readonly<{ code: string; lo?: number; hi?: number; unit?: Unit; lines?: readonly Readonly<{ line: number; code: string }>[] }>;
+
+const lineFaults: Readonly<Record<string, string>> = {
+  'not-two': 'two numbers are needed, such as 12.3 12.6',
+  ambiguous: 'is that a thousand or a decimal?',
+  'not-a-number': 'this is not a number',
+};
 
 /** What is wrong with a typed text, and what is accepted. `given` is the field's label: "Reading error". */
-export function refusalSentence(given: string, { code, lo, hi, unit }: Refused): string {
+export function refusalSentence(given: string, { code, lo, hi, unit, lines = [] }: Refused): string {
   const name = given.slice(0, longestName);
   const limits = lo === undefined || hi === undefined ? '' : ` between ${short(lo)} and ${short(hi)}${unit ? ` ${unitInFull[unit]}` : ''}`.trimEnd();
   switch (code) {
@@ -27,6 +33,10 @@ export function refusalSentence(given: string, { code, lo, hi, unit }: Refused):
       return `${name}: this page has no such choice. The first one is used.`;
     case 'not-a-point':
       return `${name}: a mark needs two numbers, across and up, such as -16.2_0.4.`;
+    case 'not-pairs':
+      return `${name}: ${lines.map((fault) => `line ${fault.line}, ${lineFaults[fault.code] ?? `the numbers must be${limits}`}`).join('; ')}.`;
+    case 'too-many-pairs':
+      return `${name}: at most ${hi ?? 0} pairs.`;
     case 'unknown-field':
       return `The address holds “${name}”, which this page does not know. It was left out.`;
     default:

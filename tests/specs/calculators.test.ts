@@ -11,6 +11,7 @@ import { changeSince } from '#calculators/changeSince.ts';
 import { levelLine } from '#calculators/levelLine.ts';
 import { frontAndTail } from '#calculators/frontAndTail.ts';
 import { placingKeys, wideNoseMarks } from '#calculators/wideNoseMarks.ts';
+import { measuringError } from '#calculators/measuringError.ts';
 import { midlineAndSides } from '#calculators/midlineAndSides.ts';
 import { pose } from '#calculators/pose.ts';
 import { poseStart } from '#calculators/poseStart.ts';
@@ -25,6 +26,7 @@ import { frontAndTailSays } from '#words/frontAndTail.ts';
 import { levelFace } from '#lib/face/levelFace.ts';
 import { keptSays } from '#words/keptReading.ts';
 import { levelLineSays } from '#words/levelLine.ts';
+import { measuringErrorCaution, measuringErrorRows, measuringErrorSays } from '#words/measuringError.ts';
 import { midlineSays } from '#words/midline.ts';
 import { poseCaution, poseRows, poseSays } from '#words/pose.ts';
 import { refusalSentence } from '#words/refusal.ts';
@@ -37,6 +39,7 @@ const hostile = fc.oneof(
   fc.constantFrom('NaN', 'Infinity', '-Infinity', '1e309', '__proto__', 'constructor', '<script>', '%00', '١٢٫٥', '1,234.5', '--5', '0x10', '1_2_3', '_', '5_', '_5', 'null', ''),
   fc.double().map(String),
   fc.tuple(fc.double(), fc.double()).map(([x, y]) => `${x}_${y}`),
+  fc.array(fc.tuple(fc.integer({ min: -3000, max: 3000 }), fc.constantFrom('_', ' ', ',', ';', '\n', '*')), { maxLength: 30 }).map((parts) => parts.map(([number, mark]) => `${number / 10}${mark}`).join('')),
 );
 
 const described = new Set<string>();
@@ -69,6 +72,8 @@ function describeOne<S extends State, R>(calculator: Calculator<S, R>, says: (re
             ? control.options
             : control.kind === 'number'
               ? [control.lo, control.hi]
+              : control.kind === 'pairs'
+                ? ['0_0', `${control.lo}_${control.hi}*1.25_-0.5`, Array.from({ length: control.most }, (_, i) => `${i}_${i + 0.5}`).join('*')]
               : [{ xMm: control.x[0], yMm: control.y[1] }, { xMm: control.x[1], yMm: control.y[0] }, { xMm: 1.2, yMm: -3.4 }];
         for (const value of others) {
           const state = { ...start, [name]: value };
@@ -97,6 +102,7 @@ describeOne(midlineAndSides, (result) => Object.values(midlineSays(result)).join
 describeOne(levelLine, (result, state) => Object.values(levelLineSays(result, state)).join(' '));
 describeOne(frontAndTail, (result, state) => Object.values(frontAndTailSays(result, state)).join(' '));
 describeOne(pose, (seen, state) => [...Object.values(poseSays(seen, state)), poseCaution(state) ?? '', ...(seen.ok ? poseRows(seen).map(({ fakes }) => fakes) : [])].join(' '));
+describeOne(measuringError, (result, state) => [...Object.values(measuringErrorSays(result, state)), measuringErrorCaution(result), ...measuringErrorRows(result).map(({ value }) => value)].join(' '));
 describeOne(usualDifference, (result, state) => Object.values(usualSays(result, state)).join(' '));
 
 test('[hand] every calculator names the facts it rests on, and they exist', () => {

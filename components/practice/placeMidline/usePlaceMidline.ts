@@ -1,6 +1,6 @@
 import type { PracticeLevel } from '#lib/face/disturbance.ts';
 import type { Answered } from '#lib/practice/progress.ts';
-import { readWithin } from '#calculators/parsers.ts';
+import { readWithin } from '#calculators/readWithin.ts';
 import type { Draft } from '#components/calculator/useCalculator.ts';
 import type { PlaceMidlineGiven } from '#skills/mapping/placeMidline.ts';
 import { badAcross, placeMidlineWords } from '#words/skills/placeMidline.ts';

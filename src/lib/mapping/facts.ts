@@ -3,6 +3,7 @@ import { measuringFacts } from './facts/measuring.ts';
 import { midlineFacts } from './facts/midline.ts';
 import { placingFacts, placingHabits } from './facts/placing.ts';
 import { pictureFacts } from './facts/pictures.ts';
+import { ownErrorFacts } from './facts/ownError.ts';
 import { seeingFacts } from './facts/seeing.ts';
 import { sizeFacts } from './facts/sizes.ts';
 
@@ -11,6 +12,7 @@ export const mappingFacts = {
   ...seeingFacts,
   ...midlineFacts,
   ...measuringFacts,
+  ...ownErrorFacts,
   ...sizeFacts,
   ...habitFacts,
   ...placingFacts,

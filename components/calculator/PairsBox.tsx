@@ -1,0 +1,32 @@
+import { useState } from 'preact/hooks';
+import type { Draft } from './useCalculator.ts';
+
+type Props = Readonly<{ id: string; label: string; hint: string; kept: string; refused?: Draft | undefined; onType: (text: string) => void }>;
+
+/** A list of pairs, one a line. While it is typed in it keeps exactly what was typed; afterwards it shows the pairs as they were read. */
+export function PairsBox({ id, label, hint, kept, refused, onType }: Props) {
+  const [typing, setTyping] = useState<string | undefined>();
+  const shown = kept.replaceAll('*', '\n').replaceAll('_', '  ');
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      <textarea
+        class="in pairs"
+        id={id}
+        rows={8}
+        autocomplete="off"
+        spellcheck={false}
+        value={typing ?? refused?.text ?? shown}
+        aria-invalid={refused ? true : undefined}
+        aria-describedby={refused ? `${id}-error ${id}-hint` : `${id}-hint`}
+        onInput={({ currentTarget: { value } }) => {
+          setTyping(value);
+          onType(value);
+        }}
+        onBlur={() => setTyping(undefined)}
+      />
+      <p class="hint" id={`${id}-hint`}>{hint}</p>
+      {refused && <p class="field-error" id={`${id}-error`} role="alert">{refused.sentence}</p>}
+    </div>
+  );
+}
