@@ -12,7 +12,7 @@ type NumberName = Exclude<keyof MeasuringErrorState, 'pairs'>;
 const labels: Readonly<Record<keyof MeasuringErrorState, string>> = {
   pairs: 'Your readings',
   readings: 'Readings a side',
-  comparisons: 'Comparisons on one face',
+  comparisons: 'Comparisons',
   wanted: 'Difference you want to show',
   pencil: 'Width of the pencil line',
   caliper: 'Step of the caliper',
@@ -31,6 +31,7 @@ export function MeasuringError({ id = 'error' }: Readonly<{ id?: string }>) {
   );
   return (
     <Frame
+      tall
       desk={desk}
       id={id}
       address="/calculators/measuring-error/"
@@ -40,8 +41,7 @@ export function MeasuringError({ id = 'error' }: Readonly<{ id?: string }>) {
       side={
         <>
           <PairsBox id={`${id}-pairs`} label={labels.pairs} hint="One pair a line: first and second reading in millimetres, such as 12.3 12.6 or 12,3 12,6." kept={state.pairs} refused={desk.draft('pairs')} onType={(text) => desk.type('pairs', text)} />
-          {box('readings', '')}
-          {box('comparisons', '')}
+          <div class="two">{box('readings', '')}{box('comparisons', '')}</div>
           {box('wanted', 'mm')}
           <details class="fold">
             <summary>Your tools</summary>

@@ -14,6 +14,7 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'change-nothing': () => import('./islands/ChangeNothing.tsx'),
   'midline-from-pairs': () => import('./islands/MidlineFromPairs.tsx'),
   'real-or-not': () => import('./islands/RealOrNot.tsx'),
+  'own-technical-error': () => import('./islands/OwnTechnicalError.tsx'),
   'level-reference': () => import('./islands/LevelReference.tsx'),
   tilt: () => import('./islands/Tilt.tsx'),
 };

@@ -22,6 +22,10 @@ export { falseDifferences, type FalseDifferences } from './mapping/pose/falseDif
 export { straightPose, type HeadPose } from './mapping/pose/headPose.ts';
 export { technicalError, repeatabilityMm } from './mapping/technicalError.ts';
 export { budgetMm, markUncertaintyMm, readingsNeeded, smallestRealDifferenceMm } from './mapping/budget.ts';
+export { comparePasses, type PassComparison } from './mapping/error/comparePasses.ts';
+export { meanOfReadings } from './mapping/error/meanOfReadings.ts';
+export { spreadInterval, type SpreadInterval } from './mapping/error/spreadInterval.ts';
+export { studentFactor } from './mapping/error/studentFactor.ts';
 export { falseAlarmRate, familyCoverageFactor } from './mapping/familyWise.ts';
 
 export { practiceFace, type PracticeFace } from './face/practiceFace.ts';

@@ -1,6 +1,7 @@
 import { changeNothing } from './mapping/changeNothing.ts';
 import { levelReference } from './mapping/levelReference.ts';
 import { midlineFromPairs } from './mapping/midlineFromPairs.ts';
+import { ownTechnicalError } from './mapping/ownTechnicalError.ts';
 import { realOrNot } from './mapping/realOrNot.ts';
 import { tilt } from './mapping/tilt.ts';
 import { whichMarkNotToTrust } from './mapping/whichMarkNotToTrust.ts';
@@ -12,6 +13,7 @@ export const skills = {
   'level-reference': levelReference,
   tilt,
   'real-or-not': realOrNot,
+  'own-technical-error': ownTechnicalError,
   'change-nothing': changeNothing,
 } as const;
 

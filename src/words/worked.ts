@@ -57,6 +57,20 @@ export const workedWords = {
       after: '“Raise the left arch” would have tattooed the lean of her head. Her real problem is the tail, and that is another lesson.',
     };
   },
+  'bell-ringer': (numbers: Numbers): WorkedWords => {
+    const n = reader(numbers);
+    return {
+      title: 'The bell-ringer: a reminder says refresh',
+      steps: [
+        `She was tattooed eleven months ago. The brown is even, and her sides differ by ${n('sidesMm')} mm. Your error is ${n('temMm')} mm for one reading; you took ${n('readings', 0)} a side. Their mean has ${n('temMm')} divided by the root of ${n('readings', 0)}: ${n('mean', 2)} mm.`,
+        `Pencil, caliper and thread add ${n('tools', 2)} mm. Square both, add, take the root: ${n('side', 2)} mm for one side.`,
+        `A difference has two sides: times the root of 2 gives ${n('both', 2)} mm.`,
+        `You compare ${n('comparisons', 0)} numbers, so the factor is ${n('factor', 2)}: ${n('factor', 2)} × ${n('both', 2)}.`,
+      ],
+      answer: `Real from ${n('answer')} mm: her ${n('sidesMm')} mm is not shown`,
+      after: 'The colour is even and no difference is shown. A date is not a reason to tattoo: leave it, and look again in six months.',
+    };
+  },
 } satisfies Readonly<Record<string, (numbers: Numbers) => WorkedWords>>;
 
 export type WorkedId = keyof typeof workedWords;

@@ -1,4 +1,4 @@
-import { budgetMm, rectangularMm, smallestRealDifferenceMm } from '#lib/mapping/budget.ts';
+import { budgetMm, differenceUncertaintyMm, markUncertaintyMm, rectangularMm, smallestRealDifferenceMm } from '#lib/mapping/budget.ts';
 import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
 import { fakedHeightMm } from '#lib/mapping/level/fakedHeight.ts';
 import { fitMidline } from '#lib/mapping/midline.ts';
@@ -59,8 +59,23 @@ const leaningHead = worked({
   facts: ['arches-apart-mm'],
 });
 
+/** The bell-ringer of Tern Quay: invented readings. Her sides differ by 0.7 mm. */
+const bellRinger = worked({
+  id: 'bell-ringer',
+  inputs: { sidesMm: 0.7, temMm: 0.3, readings: 3, comparisons: 10, pencilHalfMm: 0.25, caliperHalfMm: 0.05, threadHalfMm: 0.25 },
+  run: ({ temMm, readings, comparisons, pencilHalfMm, caliperHalfMm, threadHalfMm }) => {
+    const tools = budgetMm([pencilHalfMm, caliperHalfMm, threadHalfMm].map((halfWidthMm) => ({ halfWidthMm })));
+    const reading = { temMm, readings, budgetMm: tools };
+    const factor = familyCoverageFactor(comparisons);
+    return { tools, mean: temMm / Math.sqrt(readings), side: markUncertaintyMm(reading), both: differenceUncertaintyMm(reading), factor, answer: smallestRealDifferenceMm(reading, factor) };
+  },
+  shown: { digits: 1, unit: 'mm' },
+  facts: [],
+});
+
 export const mappingWorked = {
   'leaning-head': leaningHead,
   'midline-by-pair-middles': midlineByPairMiddles,
   'smallest-real-difference': smallestRealDifference,
+  'bell-ringer': bellRinger,
 } as const;

@@ -33,6 +33,15 @@ test('[hand] the leaning head: 82 × 0.0349 = 2.86, and 3.1 − 2.86 = 0.24 is u
   expect(numbers.real).toBeCloseTo(1.96 * Math.sqrt(2 * (0.09 / 3 + 0.206 ** 2)), 2);
 });
 
+test('[hand] the bell-ringer: 0.3/√3 = 0.173; √(0.173² + 0.206²) = 0.269; × √2 = 0.381; × 2.80 = 1.07', () => {
+  const { numbers } = workedExamples['bell-ringer'];
+  expect(numbers.mean).toBeCloseTo(0.1732, 4);
+  expect(numbers.side).toBeCloseTo(0.2692, 3);
+  expect(numbers.both).toBeCloseTo(0.3807, 3);
+  expect(numbers.answer).toBeCloseTo(1.066, 2);
+  expect(numbers.sidesMm).toBeLessThan(numbers.answer);
+});
+
 test('[table] the smallest real difference for TEM 0.3, one reading, ten comparisons is 1.44 mm (k 2.80 × 0.51)', () => {
   expect(workedExamples['smallest-real-difference'].numbers.answer).toBeCloseTo(1.44, 2);
 });

@@ -4,6 +4,7 @@ import { faceSources } from './sources/faces.ts';
 import { pictureSources } from './sources/pictures.ts';
 import { measuringSources } from './sources/measuring.ts';
 import { placingSources } from './sources/placing.ts';
+import { repeatingSources } from './sources/repeating.ts';
 import { studySources } from './sources/study.ts';
 
 /** Every source the site cites. Keys are first author and year, or a plain name where there is no author. */
@@ -12,6 +13,7 @@ export const bibliography = {
   ...measuringSources,
   ...placingSources,
   ...pictureSources,
+  ...repeatingSources,
   ...studySources,
   ...colourSources,
 } as const satisfies Readonly<Record<string, Source>>;

@@ -18,6 +18,7 @@ export const mappingQuestions = [
   'tail-past-the-line',
   'tail-tip-in-the-band',
   'comparisons-counted',
+  'own-pairs',
   /** 'not-shown', 'few-see' or 'most-see' */
   'band',
   /** 'skin' or 'photo' */
@@ -85,6 +86,11 @@ export const mappingRules = [
     id: 'real-or-not', when: { question: 'comparisons-counted', is: false }, outcome: 'ask',
     facts: ['factor-95', 'ten-comparisons', 'false-alarm-of-ten', 'factor-of-ten', 'family-false-alarm', 'repeat-factor', 'caliper-error-near-eye-mm'],
     disputedBy: ['example-error-mm', 'photo-error-near-eye-mm'], ...anywhere,
+  },
+  {
+    id: 'twenty-pairs-of-your-own', when: { question: 'own-pairs', below: 20 }, outcome: 'measure-again',
+    facts: ['pairs-for-own-error', 'own-error-up-to', 'own-error-down-to', 't-of-two-readings', 't-of-three-readings', 'unmarked-disagreement-mm', 'marked-disagreement-mm'],
+    disputedBy: ['example-error-mm'], ...anywhere,
   },
   {
     id: 'who-would-see-it', when: { question: 'band', is: 'most-see' }, outcome: 'tell',

@@ -1,6 +1,7 @@
 import { changeNothingWords } from './changeNothing.ts';
 import { levelReferenceWords } from './levelReference.ts';
 import { midlineFromPairsWords } from './midlineFromPairs.ts';
+import { ownTechnicalErrorWords } from './ownTechnicalError.ts';
 import { realOrNotWords } from './realOrNot.ts';
 import { tiltWords } from './tilt.ts';
 import { whichMarkWords } from './whichMarkNotToTrust.ts';
@@ -14,5 +15,6 @@ export const skillList = [
   { id: 'level-reference', ...listedAs(levelReferenceWords) },
   { id: 'tilt', ...listedAs(tiltWords) },
   { id: 'real-or-not', ...listedAs(realOrNotWords) },
+  { id: 'own-technical-error', ...listedAs(ownTechnicalErrorWords) },
   { id: 'change-nothing', ...listedAs(changeNothingWords) },
 ] as const;

@@ -57,7 +57,7 @@ describe('rules of the midline thread', () => {
     const good: Answers<(typeof mappingQuestions)[number]> = {
       'midline-uses-brows': false, 'midline-marks': 8, 'marks-not-trusted': 0, 'level-reference-named': true, 'line-held-level': true,
       'same-pose': true, 'same-posture': true, 'same-skin': true, 'eyes-closed-reading': true, 'fronts-measured-from': 'bridge',
-      'thread-checked': true, 'front-anchor-named': true, 'tail-past-the-line': false, 'tail-tip-in-the-band': true, 'comparisons-counted': true, band: 'most-see', 'read-from': 'skin', 'read-what': 'height', 'photo-level-and-resting': false,
+      'thread-checked': true, 'front-anchor-named': true, 'tail-past-the-line': false, 'tail-tip-in-the-band': true, 'comparisons-counted': true, 'own-pairs': 24, band: 'most-see', 'read-from': 'skin', 'read-what': 'height', 'photo-level-and-resting': false,
     };
     expect(evaluate(mappingRules, good)).toEqual({ outcome: 'tell', hits: ['who-would-see-it'], unasked: [], couldBecome: 'none' });
     expect(evaluate(mappingRules, { ...good, 'midline-uses-brows': true }).outcome).toBe('refuse');
