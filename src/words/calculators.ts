@@ -15,6 +15,7 @@ export const calculatorWords = {
   pose: {
     title: 'Pose',
     line: 'Turn, nod and tilt a symmetric face before the camera, and see which numbers of a picture may be read.',
+  },
   'measuring-error': {
     title: 'Measuring error',
     line: 'Type your own repeated readings. See how wrong one reading is, from where a difference counts as real, and how many readings it takes.',
