@@ -1,12 +1,10 @@
-import { factIds, factOf, type FactId } from '#lib/catalogue.ts';
+import { factIds, factOf, methods, rules, type FactId, type MethodId, type RuleId } from '#lib/catalogue.ts';
 import { bibliography, type SourceId } from '#lib/evidence/bibliography.ts';
 import type { Status } from '#lib/evidence/fact.ts';
-import { mappingMethods, type MappingMethodId } from '#lib/mapping/methods.ts';
-import { mappingRules, type MappingRuleId } from '#lib/mapping/rules.ts';
 import { checks } from './index.ts';
 
 /** What rests on a source. */
-export type SourceUses = Readonly<{ facts: readonly FactId[]; checks: readonly string[]; methods: readonly MappingMethodId[] }>;
+export type SourceUses = Readonly<{ facts: readonly FactId[]; checks: readonly string[]; methods: readonly MethodId[] }>;
 
 export const sourceIds: readonly SourceId[] = Object.keys(bibliography).filter((id): id is SourceId => id in bibliography);
 
@@ -17,11 +15,11 @@ export function usesOfSource(source: SourceId): SourceUses {
       return backing.status === 'published' && backing.source === source;
     }),
     checks: checks.filter((check) => check.source === source).map(({ id }) => id),
-    methods: methodIds.filter((id) => mappingMethods[id].sources.some((name) => name === source)),
+    methods: methodIds.filter((id) => methods[id].sources.some((name) => name === source)),
   };
 }
 
-export const methodIds: readonly MappingMethodId[] = Object.keys(mappingMethods).filter((id): id is MappingMethodId => id in mappingMethods);
+export const methodIds: readonly MethodId[] = Object.keys(methods).filter((id): id is MethodId => id in methods);
 
 /** Facts with this grade, in the order they are written. */
 export function factsByStatus(status: Status): readonly FactId[] {
@@ -29,10 +27,10 @@ export function factsByStatus(status: Status): readonly FactId[] {
 }
 
 /** Rules that rest on a fact, and rules it speaks against. */
-export function rulesOfFact(fact: FactId): Readonly<{ restOn: readonly MappingRuleId[]; disputed: readonly MappingRuleId[] }> {
+export function rulesOfFact(fact: FactId): Readonly<{ restOn: readonly RuleId[]; disputed: readonly RuleId[] }> {
   return {
-    restOn: mappingRules.filter(({ facts }) => facts.some((id) => id === fact)).map(({ id }) => id),
-    disputed: mappingRules.filter(({ disputedBy }) => disputedBy.some((id) => id === fact)).map(({ id }) => id),
+    restOn: rules.filter(({ facts }) => facts.some((id) => id === fact)).map(({ id }) => id),
+    disputed: rules.filter(({ disputedBy }) => disputedBy.some((id) => id === fact)).map(({ id }) => id),
   };
 }
 

@@ -1,9 +1,14 @@
+import { colourFacts } from './colour/facts.ts';
+import { colourMethods } from './colour/methods.ts';
+import { colourRules, type ColourQuestion } from './colour/rules.ts';
 import type { Fact } from './evidence/fact.ts';
 import { mappingFacts } from './mapping/facts.ts';
+import { mappingMethods } from './mapping/methods.ts';
+import { mappingRules, type MappingQuestion } from './mapping/rules.ts';
 import { practiceFacts } from './practice/facts.ts';
 
 /** Every fact of the site, one map: pages and content name facts by these ids. */
-export const facts = { ...mappingFacts, ...practiceFacts } as const;
+export const facts = { ...mappingFacts, ...practiceFacts, ...colourFacts } as const;
 
 export type FactId = keyof typeof facts;
 
@@ -19,3 +24,12 @@ export function isFactId(text: string): text is FactId {
 export function factOf(id: FactId): Fact | Fact<'practice'> {
   return facts[id];
 }
+
+/** Every rule of the site: their ids are the addresses of their cards. */
+export const rules = [...mappingRules, ...colourRules] as const;
+export type RuleId = (typeof rules)[number]['id'];
+export type Question = MappingQuestion | ColourQuestion;
+
+/** Every piece of mathematics with where it comes from. */
+export const methods = { ...mappingMethods, ...colourMethods } as const;
+export type MethodId = keyof typeof methods;

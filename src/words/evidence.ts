@@ -2,7 +2,7 @@ import { factOf, type FactId } from '#lib/catalogue.ts';
 import { bibliography, type SourceId } from '#lib/evidence/bibliography.ts';
 import type { Backing, Fact, Status } from '#lib/evidence/fact.ts';
 import type { HowMuchRead, Source, SourceKind } from '#lib/evidence/source.ts';
-import type { MappingMethodId } from '#lib/mapping/methods.ts';
+import type { MethodId } from '#lib/catalogue.ts';
 import { factNames } from './factNames.ts';
 import { withUnit } from './units.ts';
 
@@ -58,7 +58,9 @@ export const methodNames = {
   'how-well-an-error-is-known': 'How well an own error is known',
   'shift-and-scatter': 'Telling a shift from scatter',
   'many-comparisons': 'Judging many comparisons at once',
-} as const satisfies Readonly<Record<MappingMethodId, string>>;
+  'colour-difference': 'How different two colours look',
+  'reflectance-to-colour': 'From a spectrum to a colour under a lamp',
+} as const satisfies Readonly<Record<MethodId, string>>;
 
 /** The pencil stroke before a chip says how strong the ground is. */
 export type Stroke = 'law' | 'standard' | 'label' | 'study' | 'calc' | 'habit' | 'memory';

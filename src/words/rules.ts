@@ -1,3 +1,4 @@
+import type { ColourQuestion, ColourRuleId } from '#lib/colour/rules.ts';
 import type { Jurisdiction, Outcome } from '#lib/evidence/rule.ts';
 import type { MappingQuestion, MappingRuleId } from '#lib/mapping/rules.ts';
 
@@ -71,3 +72,17 @@ export function unaskedText(count: number): string {
   if (count === 0) return 'Nothing is left to ask for these rules.';
   return count === 1 ? 'One question was not asked. It can still change the verdict.' : `${count} questions were not asked. They can still change the verdict.`;
 }
+
+/** The questions of colour. */
+export const colourQuestionWords = {
+  'skin-read-untouched': 'Was the skin read before wiping, drawing or numbing?',
+} as const satisfies Readonly<Record<ColourQuestion, string>>;
+
+/** The titles of the cards of colour. */
+export const colourRuleTitles = {
+  'read-the-skin-untouched': 'Read the skin untouched',
+} as const satisfies Readonly<Record<ColourRuleId, string>>;
+
+/** Every question and every title, whatever the subject. */
+export const questionWords = { ...mappingQuestionWords, ...colourQuestionWords } as const;
+export const ruleTitles = { ...mappingRuleTitles, ...colourRuleTitles } as const;

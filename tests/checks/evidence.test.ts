@@ -3,12 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { calculators } from '#calculators/index.ts';
 import { checks } from '#checks/index.ts';
 import { computedFrom, factsByStatus, methodIds, numericFacts, rulesOfFact, sourceIds, usesOfSource } from '#checks/uses.ts';
-import { factIds, factOf, isFactId } from '#lib/catalogue.ts';
+import { factIds, factOf, isFactId, methods, rules } from '#lib/catalogue.ts';
 import { bibliography } from '#lib/evidence/bibliography.ts';
 import { statuses, weakestStatus } from '#lib/evidence/fact.ts';
-import { mappingMethods } from '#lib/mapping/methods.ts';
-import { mappingRules } from '#lib/mapping/rules.ts';
-import { mappingRuleTitles } from '#words/rules.ts';
+import { ruleTitles } from '#words/rules.ts';
 
 const root = new URL('../../', import.meta.url);
 const wordsIn = (text: string) => text.trim().split(/\s+/).length;
@@ -89,8 +87,8 @@ describe('facts', () => {
 
 describe('rules', () => {
   it('[property] have ids of their own and rest on facts', () => {
-    expect(new Set(mappingRules.map(({ id }) => id)).size).toBe(mappingRules.length);
-    for (const { id, facts, disputedBy } of mappingRules) {
+    expect(new Set(rules.map(({ id }) => id)).size).toBe(rules.length);
+    for (const { id, facts, disputedBy } of rules) {
       expect(facts.length, id).toBeGreaterThan(0);
       for (const fact of facts) expect(rulesOfFact(fact).restOn).toContain(id);
       for (const fact of disputedBy) expect(rulesOfFact(fact).disputed).toContain(id);
@@ -98,12 +96,12 @@ describe('rules', () => {
   });
   it('[property] have a card each, of 80 to 180 words, whose numbers are facts of the rule', () => {
     const cards = filesOf('content/rules/');
-    expect(cards.map(({ name }) => name.replace('.mdx', '')).toSorted()).toEqual(mappingRules.map(({ id }) => id).toSorted());
+    expect(cards.map(({ name }) => name.replace('.mdx', '')).toSorted()).toEqual(rules.map(({ id }) => id).toSorted());
     const terms = readdirSync(new URL('content/glossary/', root)).map((name) => name.replace('.md', ''));
     const lessons = new Set(readdirSync(new URL('content/lessons/', root), { recursive: true, encoding: 'utf8' }).map((name) => name.replace(/^.*[/\\]|\.mdx$/g, '')));
     for (const { name, text } of cards) {
       const body = text.split(/^---$/m).slice(2).join('');
-      const rule = mappingRules.find(({ id }) => `${id}.mdx` === name);
+      const rule = rules.find(({ id }) => `${id}.mdx` === name);
       const known: readonly string[] = [...(rule?.facts ?? []), ...(rule?.disputedBy ?? [])];
       expect(wordsIn(body.replace(/<(Fact|Term)\s[^>]*>/g, 'x')), name).toBeGreaterThanOrEqual(80);
       expect(wordsIn(body.replace(/<(Fact|Term)\s[^>]*>/g, 'x')), name).toBeLessThanOrEqual(180);
@@ -114,7 +112,7 @@ describe('rules', () => {
       expect(listed('terms').filter((id) => !terms.includes(id)), `${name}, terms`).toEqual([]);
       expect(listed('calculators').filter((id) => !Object.hasOwn(calculators, id)), `${name}, calculators`).toEqual([]);
       expect(listed('lessons').filter((id) => !lessons.has(id)), `${name}, lessons`).toEqual([]);
-      expect(/^title: (.*)$/m.exec(text)?.[1], `${name}: the title in src/words/rules.ts is another`).toBe(rule && mappingRuleTitles[rule.id]);
+      expect(/^title: (.*)$/m.exec(text)?.[1], `${name}: the title in src/words/rules.ts is another`).toBe(rule && ruleTitles[rule.id]);
     }
   });
 });
@@ -136,8 +134,8 @@ describe('glossary and pages', () => {
 describe('methods', () => {
   it('[property] point at files and sources that exist', () => {
     for (const id of methodIds) {
-      expect(existsSync(new URL(mappingMethods[id].file, root)), mappingMethods[id].file).toBe(true);
-      for (const source of mappingMethods[id].sources) expect(sourceIds).toContain(source);
+      expect(existsSync(new URL(methods[id].file, root)), methods[id].file).toBe(true);
+      for (const source of methods[id].sources) expect(sourceIds).toContain(source);
     }
     expect(checks.length).toBeGreaterThan(0);
   });

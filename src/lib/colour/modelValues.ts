@@ -9,9 +9,12 @@ export const modelValues = {
   surfaceInside: 0.53,
   /** Epidermis above the pigment, mm (assumed; histology and ultrasound differ four-fold). */
   epidermisMm: 0.06,
-  /** Interior of a melanosome at 500 nm, cm⁻¹, falling with this power of wavelength. */
-  melanosomePerCm: 519,
-  melanosomePower: 3,
+  /** Interior of a melanosome, cm⁻¹: this times the wavelength in nm to this power, below zero. */
+  melanosomeTimes: 1.7e12,
+  melanosomePower: 3.48,
+  /** Skin without melanin and blood, cm⁻¹: constant part, and the part that rises towards blue. */
+  baselinePerCm: 0.244,
+  baselineBluePerCm: 85.3,
   /** Reduced scattering at 500 nm, cm⁻¹, falling with this power: mean of eight studies of skin. */
   scatteringPerCm: 46,
   scatteringPower: 1.421,

@@ -1,7 +1,4 @@
-import type { SourceId } from '../evidence/bibliography.ts';
-
-/** A piece of mathematics and where it comes from. Papers not opened are named, and no printed value rests on them. */
-export type Method = Readonly<{ sources: readonly SourceId[]; file: string }>;
+import type { Method } from '../evidence/method.ts';
 
 /** The mathematics of mapping, for the Evidence page. */
 export const mappingMethods = {

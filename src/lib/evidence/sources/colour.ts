@@ -14,4 +14,16 @@ export const colourSources = {
     title: 'Colorimetry, 4th edition: tables of illuminants, white points and chromaticities',
     where: 'as reproduced in colour-science/colour, colorimetry/datasets', doi: '10.25039/TR.015.2018', read: 'copy', readOn,
   },
+  'prahl-moaveni': {
+    kind: 'data', short: 'Prahl', authors: 'Prahl S', title: 'Tabulated molar extinction coefficient for hemoglobin in water (after Schmitt and Moaveni)',
+    where: 'omlc.org', address: 'http://omlc.org/spectra/hemoglobin/moaveni.html', read: 'whole', readOn,
+  },
+  'jacques-1998': {
+    kind: 'review', authors: 'Jacques SL', year: 1998, title: 'Skin optics',
+    where: 'Oregon Medical Laser Center News, January 1998', address: 'https://omlc.org/news/jan98/skinoptics.html', read: 'part', readOn,
+  },
+  'jacques-melanosome': {
+    kind: 'data', short: 'Jacques, melanosome', authors: 'Jacques SL', year: 1998, title: 'Melanosome absorption coefficient',
+    where: 'omlc.org, 7 July 1998', address: 'http://omlc.ogi.edu/spectra/melanin/mua.html', read: 'whole', readOn,
+  },
 } as const satisfies Readonly<Record<string, Source>>;

@@ -1,0 +1,7 @@
+import { colourHabits } from './facts/habits.ts';
+import { opticsFacts } from './facts/optics.ts';
+
+/** Every number and habit of colour, by id. */
+export const colourFacts = { ...opticsFacts, ...colourHabits } as const;
+
+export type ColourFactId = keyof typeof colourFacts;

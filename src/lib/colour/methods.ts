@@ -1,0 +1,9 @@
+import type { Method } from '../evidence/method.ts';
+
+/** The mathematics of colour, for the Evidence page. */
+export const colourMethods = {
+  'colour-difference': { sources: ['sharma-2005'], file: 'src/lib/colour/ciede2000.ts' },
+  'reflectance-to-colour': { sources: ['cie-015-2018'], file: 'src/lib/colour/foldWeights.ts' },
+} as const satisfies Readonly<Record<string, Method>>;
+
+export type ColourMethodId = keyof typeof colourMethods;
