@@ -3,6 +3,7 @@ import { Icon } from '#components/site/Icon.tsx';
 import { cautionIcon, linkIcon, printIcon, undoIcon } from '#components/site/icons.ts';
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
+import type {} from './askDesk.ts';
 import type { Desk } from './useCalculator.ts';
 
 type Props<S extends State, R> = Readonly<{
@@ -27,7 +28,7 @@ export function Frame<S extends State, R>({ desk, id, address, picture, side, sa
     setCopied(await copyLink(await desk.address(address)));
   };
   return (
-    <div class="calculator" id={id}>
+    <div class="calculator" id={id} onAskDesk={({ detail: take }) => take(desk)}>
       {desk.refused.length > 0 && (
         <div class="caution slim" role="alert">
           <Icon of={cautionIcon} />
@@ -40,7 +41,7 @@ export function Frame<S extends State, R>({ desk, id, address, picture, side, sa
       <div class={tall ? 'fig tall' : 'fig'}>
         <div class="pic">{picture}</div>
         <div class="side no-print">{side}</div>
-        <div class="says" role="status" aria-live="polite">
+        <div class="says" role="status">
           <p><b>{says.answer}</b> {says.doubt}</p>
           {caution && <p class="says-caution"><Icon of={cautionIcon} /> {caution}</p>}
         </div>

@@ -10,6 +10,7 @@ export type Draft = Readonly<{ text: string; sentence: string }>;
 
 /** One state for picture, numbers and sentence, with every way to change it. */
 export type Desk<S extends State, R> = Readonly<{
+  calculator: Calculator<S, R>;
   state: S;
   result: R;
   /** The refused text of a box, with what is wrong. `slot` is the field's name, or name.x and name.y for a mark. */
@@ -77,6 +78,7 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
   };
 
   return {
+    calculator,
     state,
     result,
     refused,

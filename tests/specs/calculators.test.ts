@@ -6,6 +6,7 @@ import { parsers } from '#calculators/parsers.ts';
 import { calculators } from '#calculators/index.ts';
 import { leaningNoseMarks } from '#calculators/leaningNoseMarks.ts';
 import { levelFaceMarks } from '#calculators/levelFaceMarks.ts';
+import { mostBytes, readMarkFile, writeMarkFile } from '#calculators/markFile.ts';
 import { namedMarks, pointOf } from '#calculators/marks.ts';
 import { changeSince } from '#calculators/changeSince.ts';
 import { levelLine } from '#calculators/levelLine.ts';
@@ -16,6 +17,7 @@ import { midlineAndSides } from '#calculators/midlineAndSides.ts';
 import { pose } from '#calculators/pose.ts';
 import { poseStart } from '#calculators/poseStart.ts';
 import type { Calculator, State } from '#calculators/spec.ts';
+import { libraryVersion } from '#lib/version.ts';
 import { restsOn } from '#calculators/restsOn.ts';
 import { startState } from '#calculators/startState.ts';
 import { usualDifference } from '#calculators/usualDifference.ts';
@@ -80,6 +82,17 @@ function describeOne<S extends State, R>(calculator: Calculator<S, R>, says: (re
           expect(fromAddress(calculator, toAddress(calculator, state))).toEqual({ state, refused: [] });
         }
       }
+    });
+
+    test('[property] a saved file holds every field, starts too, and brings back the same state', () => {
+      const start = startState(calculator);
+      const content = writeMarkFile(calculator, start);
+      const read = readMarkFile(content, [calculator.id]);
+      if (!read.ok) throw new Error(read.reason);
+      expect(Object.keys(read.file.fields)).toHaveLength(keys.length);
+      expect(read.file).toMatchObject({ schema: 1, calculator: calculator.id, library: libraryVersion });
+      expect(fromAddress(calculator, read.query)).toEqual({ state: start, refused: [] });
+      expect(content.length).toBeLessThan(mostBytes / 10);
     });
 
     test('[hand] limits refuse just outside and accept the ends, in words that say what is accepted', () => {

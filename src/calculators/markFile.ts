@@ -1,0 +1,66 @@
+import * as v from 'valibot';
+import { libraryVersion } from '#lib/version.ts';
+import type { Calculator, Field, State, Value } from './spec.ts';
+
+/** The form of the files this version writes. Older forms stay readable; a newer one is refused, never guessed at. */
+export const markFileSchema = 1;
+/** The largest file that is looked into. One of ours has about 2 kB. */
+export const mostBytes = 100_000;
+/** An address longer than this is cut off by some servers. The largest of ours has about 1,000 characters. */
+const longestAddress = 8000;
+
+const text = (most: number) => v.pipe(v.string(), v.maxLength(most));
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> => typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const markFile = v.strictObject({
+  schema: v.literal(markFileSchema),
+  holds: v.literal('calculator'),
+  library: text(40),
+  calculator: v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,60}$/)),
+  fields: v.pipe(v.record(text(60), text(200)), v.check((fields) => Object.keys(fields).length <= 300)),
+});
+export type MarkFile = Readonly<v.InferOutput<typeof markFile>>;
+
+export type ReadMarkFile =
+  | Readonly<{ ok: true; file: MarkFile; query: string }>
+  | Readonly<{ ok: false; reason: 'too-large' | 'not-a-file-of-ours' | 'damaged' | 'too-long' }>
+  | Readonly<{ ok: false; reason: 'newer-schema'; schema: number }>
+  | Readonly<{ ok: false; reason: 'unknown-calculator'; calculator: string }>;
+
+/** Every field of a calculator as its address writes it, those at their start too: a later start must not change an old file. Fields kept in memory never reach a file. */
+export function writeMarkFile<S extends State, R>({ id, fields }: Calculator<S, R>, state: S): string {
+  const written: Record<string, string> = {};
+  const write = <T extends Value>(field: Field<T>, value: T) => {
+    if (field.kept === 'address') written[field.key] = field.write(value);
+  };
+  for (const name in fields) write(fields[name], state[name]);
+  const file: MarkFile = { schema: markFileSchema, holds: 'calculator', library: libraryVersion, calculator: id, fields: written };
+  return `${JSON.stringify(file, null, 1)}\n`;
+}
+
+function parsed(content: string): unknown {
+  try {
+    return JSON.parse(content);
+  } catch {
+    // Nesting that is too deep throws as well.
+    return undefined;
+  }
+}
+
+/**
+ * Reads a file into the address of its calculator. The values themselves are read by that page, as from any link: it names what it refuses.
+ * Never throws. `known`: ids of the calculators of this version.
+ */
+export function readMarkFile(content: string, known: readonly string[]): ReadMarkFile {
+  if (content.length > mostBytes) return { ok: false, reason: 'too-large' };
+  const value = parsed(content);
+  if (!isRecord(value) || value['holds'] !== 'calculator') return { ok: false, reason: 'not-a-file-of-ours' };
+  const schema = value['schema'];
+  if (typeof schema === 'number' && Number.isInteger(schema) && schema > markFileSchema) return { ok: false, reason: 'newer-schema', schema };
+  const read = v.safeParse(markFile, value);
+  if (!read.success) return { ok: false, reason: 'damaged' };
+  const file = read.output;
+  if (!known.includes(file.calculator)) return { ok: false, reason: 'unknown-calculator', calculator: file.calculator };
+  const query = new URLSearchParams(file.fields).toString();
+  return query.length > longestAddress ? { ok: false, reason: 'too-long' } : { ok: true, file, query };
+}
