@@ -17,7 +17,7 @@ const markFile = v.strictObject({
   holds: v.literal('calculator'),
   library: text(40),
   calculator: v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,60}$/)),
-  fields: v.pipe(v.record(text(60), text(200)), v.check((fields) => Object.keys(fields).length <= 300)),
+  fields: v.pipe(v.record(text(60), text(4000)), v.check((fields) => Object.keys(fields).length <= 300)),
 });
 export type MarkFile = Readonly<v.InferOutput<typeof markFile>>;
 
