@@ -1,0 +1,26 @@
+import type { Lab } from './lab.ts';
+
+/** The six classes of the individual typology angle, lightest first (Chardon and Del Bino's scheme). */
+export const itaClasses = ['very-light', 'light', 'intermediate', 'tan', 'brown', 'dark'] as const;
+export type ItaClass = (typeof itaClasses)[number];
+
+/** The angles between the classes, degrees, lightest first: very light above 55, dark at −30 and below. */
+export const itaEdgesDeg = [55, 41, 28, 10, -30] as const;
+
+export type Ita = Readonly<{ ok: true; deg: number; itaClass: ItaClass }> | Readonly<{ ok: false; reason: 'outside-the-scale' }>;
+
+/**
+ * Individual typology angle, arctan((L* − 50)/b*) in degrees, and its class. Made for skin: refused where b* is not above 0.
+ * It leaves a* out: two people 3° apart in it may be 22° apart in hue, so the hue angle stands beside it.
+ */
+export function ita({ l, b }: Pick<Lab, 'l' | 'b'>): Ita {
+  if (!(b > 0)) return { ok: false, reason: 'outside-the-scale' };
+  const deg = (Math.atan((l - 50) / b) * 180) / Math.PI;
+  const at = itaEdgesDeg.findIndex((edge) => deg > edge);
+  return { ok: true, deg, itaClass: itaClasses[at < 0 ? itaClasses.length - 1 : at] ?? 'dark' };
+}
+
+/** The L* at which an angle is reached for a given b*: 50 + b* tan(angle). */
+export function lightnessAtIta(deg: number, b: number): number {
+  return 50 + b * Math.tan((deg * Math.PI) / 180);
+}
