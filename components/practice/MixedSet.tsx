@@ -17,6 +17,7 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'own-technical-error': () => import('./islands/OwnTechnicalError.tsx'),
   'level-reference': () => import('./islands/LevelReference.tsx'),
   tilt: () => import('./islands/Tilt.tsx'),
+  'arch-by-rule': () => import('./islands/ArchByRule.tsx'),
 };
 const isSkill = (id: string): id is SkillId => Object.hasOwn(islands, id);
 const ids = Object.keys(islands).filter(isSkill);

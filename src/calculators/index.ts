@@ -1,6 +1,7 @@
 import { levelLine } from './levelLine.ts';
 import { frontAndTail } from './frontAndTail.ts';
 import { measuringError } from './measuringError.ts';
+import { archPlacement } from './archPlacement.ts';
 import { midlineAndSides } from './midlineAndSides.ts';
 import { pose } from './pose.ts';
 import { usualDifference } from './usualDifference.ts';
@@ -11,6 +12,7 @@ export const calculators = {
   'level-line': levelLine,
   'front-and-tail': frontAndTail,
   'measuring-error': measuringError,
+  'arch-placement': archPlacement,
   pose,
   'usual-difference': usualDifference,
 } as const;

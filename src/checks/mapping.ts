@@ -1,4 +1,5 @@
 import type { Check } from './check.ts';
+import { archChecks } from './mapping/arch.ts';
 import { faceChecks } from './mapping/faces.ts';
 import { pictureChecks } from './mapping/pictures.ts';
 import { normalChecks } from './mapping/normal.ts';
@@ -20,4 +21,5 @@ export const mappingChecks = [
   ...faceChecks,
   ...placingChecks,
   ...pictureChecks,
+  ...archChecks,
 ] as const satisfies readonly Check[];

@@ -1,3 +1,4 @@
+import { archByRule } from './mapping/archByRule.ts';
 import { changeNothing } from './mapping/changeNothing.ts';
 import { levelReference } from './mapping/levelReference.ts';
 import { midlineFromPairs } from './mapping/midlineFromPairs.ts';
@@ -15,6 +16,7 @@ export const skills = {
   'real-or-not': realOrNot,
   'own-technical-error': ownTechnicalError,
   'change-nothing': changeNothing,
+  'arch-by-rule': archByRule,
 } as const;
 
 export type SkillId = keyof typeof skills;

@@ -24,4 +24,8 @@ export const calculatorWords = {
     title: 'Usual difference',
     line: 'Set a height difference between two brows and see how many people have that much, and who would notice.',
   },
+  'arch-placement': {
+    title: 'Ratio placement of the arch',
+    line: 'Settle one front and one tail, then see where ten rules put one arch for both sides, and how far they disagree.',
+  },
 } as const;

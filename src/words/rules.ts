@@ -44,6 +44,8 @@ export const mappingQuestionWords = {
   'read-from': 'Was it read from the skin or from a photo?',
   'read-what': 'Was a height read or a width?',
   'photo-level-and-resting': 'Was the head level and the face at rest in the photo?',
+  'arches-planned': 'Is there one arch for both sides, or one for each?',
+  'arch-rule-named': 'Did you say which rule placed the arch?',
 } as const satisfies Readonly<Record<MappingQuestion, string>>;
 
 /** The title of a rule's card. */
@@ -65,6 +67,8 @@ export const mappingRuleTitles = {
   'not-shown-is-not-equal': 'Not shown is not equal',
   'change-nothing-is-an-answer': 'Change nothing is an answer',
   'from-a-photo-heights-only': 'From a photo, heights only',
+  'one-arch-for-both-sides': 'One arch for both sides',
+  'arch-rules-are-starting-points': 'Arch rules are places to start',
 } as const satisfies Readonly<Record<MappingRuleId, string>>;
 
 /** The line under a verdict when questions were not asked. */

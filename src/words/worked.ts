@@ -71,6 +71,19 @@ export const workedWords = {
       after: 'The colour is even and no difference is shown. A date is not a reason to tattoo: leave it, and look again in six months.',
     };
   },
+  'one-arch-for-both': (numbers: Numbers): WorkedWords => {
+    const n = reader(numbers);
+    return {
+      title: 'The bell-ringer: one arch from two sides',
+      steps: [
+        `Fronts ${n('frontRight')} mm right and ${n('frontLeft')} mm left, tails ${n('tailRight')} and ${n('tailLeft')} mm. No difference is shown to be real. Take the means: front ${n('front', 2)}, tail ${n('tail', 2)} mm.`,
+        `The settled length is ${n('tail', 2)} − ${n('front', 2)} = ${n('length', 2)} mm.`,
+        `Golden section from the front: ${n('share', 3)} × ${n('length', 2)} = ${n('part', 2)} mm. Add the front, because you measure from the midline.`,
+      ],
+      answer: `One arch, ${n('answer', 2)} mm from the midline on both sides: mark ${n('answer')} mm`,
+      after: `Counted from the tail, the same section gives ${n('fromTail', 2)} mm: inside the pupil on most faces. Each side by itself would give ${n('rightAlone')} on the right and ${n('leftAlone')} on the left, from differences nobody has shown.`,
+    };
+  },
 } satisfies Readonly<Record<string, (numbers: Numbers) => WorkedWords>>;
 
 export type WorkedId = keyof typeof workedWords;

@@ -1,4 +1,6 @@
 import { budgetMm, differenceUncertaintyMm, markUncertaintyMm, rectangularMm, smallestRealDifferenceMm } from '#lib/mapping/budget.ts';
+import { goldenShare, goldenShareFromTail } from '#lib/mapping/placing/goldenShare.ts';
+import { settleBrow } from '#lib/mapping/placing/settleBrow.ts';
 import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
 import { fakedHeightMm } from '#lib/mapping/level/fakedHeight.ts';
 import { fitMidline } from '#lib/mapping/midline.ts';
@@ -73,9 +75,31 @@ const bellRinger = worked({
   facts: [],
 });
 
+/** Invented: the bell-ringer's two sides, not shown to differ; check values 40.73 and 30.52 from 14 and 57.25. */
+const oneArchForBoth = worked({
+  id: 'one-arch-for-both',
+  inputs: { frontRight: 14.2, frontLeft: 13.8, tailRight: 57.5, tailLeft: 57.0 },
+  run: ({ frontRight, frontLeft, tailRight, tailLeft }) => {
+    const settled = settleBrow({ right: { frontMm: frontRight, tailMm: tailRight }, left: { frontMm: frontLeft, tailMm: tailLeft } }, 'mean');
+    if (!settled.ok) throw new Error('The worked example has no brow: its tail is not further out than its front.');
+    const { frontMm, tailMm, lengthMm } = settled.brow;
+    return {
+      front: frontMm, tail: tailMm, length: lengthMm, share: goldenShare,
+      part: goldenShare * lengthMm,
+      fromTail: frontMm + goldenShareFromTail * lengthMm,
+      rightAlone: frontRight + goldenShare * (tailRight - frontRight),
+      leftAlone: frontLeft + goldenShare * (tailLeft - frontLeft),
+      answer: frontMm + goldenShare * lengthMm,
+    };
+  },
+  shown: { digits: 1, unit: 'mm' },
+  facts: ['golden-share'],
+});
+
 export const mappingWorked = {
   'leaning-head': leaningHead,
   'midline-by-pair-middles': midlineByPairMiddles,
   'smallest-real-difference': smallestRealDifference,
   'bell-ringer': bellRinger,
+  'one-arch-for-both': oneArchForBoth,
 } as const;

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { archPlacement } from '#calculators/archPlacement.ts';
 import { fromAddress, toAddress } from '#calculators/address.ts';
 import { parsers } from '#calculators/parsers.ts';
 import { calculators } from '#calculators/index.ts';
@@ -26,6 +27,7 @@ import { leaningNoseFace } from '#lib/face/demonstration.ts';
 import { wideNoseFace } from '#lib/face/wideNoseFace.ts';
 import { frontAndTailSays } from '#words/frontAndTail.ts';
 import { levelFace } from '#lib/face/levelFace.ts';
+import { archSays } from '#words/archPlacement.ts';
 import { keptSays } from '#words/keptReading.ts';
 import { levelLineSays } from '#words/levelLine.ts';
 import { measuringErrorCaution, measuringErrorRows, measuringErrorSays } from '#words/measuringError.ts';
@@ -116,6 +118,7 @@ describeOne(levelLine, (result, state) => Object.values(levelLineSays(result, st
 describeOne(frontAndTail, (result, state) => Object.values(frontAndTailSays(result, state)).join(' '));
 describeOne(pose, (seen, state) => [...Object.values(poseSays(seen, state)), poseCaution(state) ?? '', ...(seen.ok ? poseRows(seen).map(({ fakes }) => fakes) : [])].join(' '));
 describeOne(measuringError, (result, state) => [...Object.values(measuringErrorSays(result, state)), measuringErrorCaution(result), ...measuringErrorRows(result).map(({ value }) => value)].join(' '));
+describeOne(archPlacement, (result, state) => Object.values(archSays(result, state)).join(' '));
 describeOne(usualDifference, (result, state) => Object.values(usualSays(result, state)).join(' '));
 
 test('[hand] every calculator names the facts it rests on, and they exist', () => {

@@ -42,6 +42,16 @@ test('[hand] the bell-ringer: 0.3/√3 = 0.173; √(0.173² + 0.206²) = 0.269; 
   expect(numbers.sidesMm).toBeLessThan(numbers.answer);
 });
 
+test('[table] one arch for both: front 14 and tail 57.25 give 40.73 from the front and 30.52 from the tail', () => {
+  const { numbers } = workedExamples['one-arch-for-both'];
+  expect([numbers.front, numbers.tail, numbers.length]).toEqual([14, 57.25, 43.25]);
+  expect(numbers.answer).toBeCloseTo(40.73, 2);
+  expect(numbers.fromTail).toBeCloseTo(30.52, 2);
+  // 14.2 + 0.618034 × 43.3 and 13.8 + 0.618034 × 43.2
+  expect(numbers.rightAlone).toBeCloseTo(40.961, 3);
+  expect(numbers.leftAlone).toBeCloseTo(40.499, 3);
+});
+
 test('[table] the smallest real difference for TEM 0.3, one reading, ten comparisons is 1.44 mm (k 2.80 × 0.51)', () => {
   expect(workedExamples['smallest-real-difference'].numbers.answer).toBeCloseTo(1.44, 2);
 });

@@ -1,5 +1,6 @@
 import type { Source } from './source.ts';
 import { colourSources } from './sources/colour.ts';
+import { archSources } from './sources/arch.ts';
 import { faceSources } from './sources/faces.ts';
 import { pictureSources } from './sources/pictures.ts';
 import { measuringSources } from './sources/measuring.ts';
@@ -16,6 +17,7 @@ export const bibliography = {
   ...repeatingSources,
   ...studySources,
   ...colourSources,
+  ...archSources,
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceId = keyof typeof bibliography;

@@ -1,3 +1,4 @@
+import { archFacts } from './facts/arch.ts';
 import { habitFacts } from './facts/habits.ts';
 import { measuringFacts } from './facts/measuring.ts';
 import { midlineFacts } from './facts/midline.ts';
@@ -18,6 +19,7 @@ export const mappingFacts = {
   ...placingFacts,
   ...placingHabits,
   ...pictureFacts,
+  ...archFacts,
 } as const;
 
 export type MappingFactId = keyof typeof mappingFacts;

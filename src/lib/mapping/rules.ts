@@ -26,6 +26,9 @@ export const mappingQuestions = [
   /** 'height' or 'width' */
   'read-what',
   'photo-level-and-resting',
+  /** 'one' or 'two' */
+  'arches-planned',
+  'arch-rule-named',
 ] as const;
 export type MappingQuestion = (typeof mappingQuestions)[number];
 
@@ -115,6 +118,15 @@ export const mappingRules = [
     outcome: 'refuse',
     facts: ['photo-measures-tried', 'photo-measures-reliable', 'second-photo-mm', 'same-photo-again-mm', 'photo-error-two-people-mm', 'iris-width-mm', 'iris-width-second-study-mm'],
     disputedBy: ['photo-error-near-eye-mm'], ...anywhere,
+  },
+  {
+    id: 'one-arch-for-both-sides', when: { question: 'arches-planned', is: 'two' }, outcome: 'refuse',
+    facts: ['one-arch-for-both', 'example-error-mm'], disputedBy: ['most-see-mm'], ...anywhere,
+  },
+  {
+    id: 'arch-rules-are-starting-points', when: { question: 'arch-rule-named', is: false }, outcome: 'ask',
+    facts: ['arch-women-of-eye-width', 'arch-women-spread', 'arch-two-thirds', 'arch-rules-artists', 'arch-rules-faces', 'arch-rules-p-value', 'arch-by-golden-section', 'golden-point-moves-mm'],
+    disputedBy: ['arch-four-places-raters', 'arch-near-outer-corner-people'], ...anywhere,
   },
 ] as const satisfies readonly MappingRule[];
 

@@ -1,5 +1,6 @@
 import { archesApartMm, threadLengthMm } from './level/startLengths.ts';
 import { caliperHalfWidthMm, exampleErrorMm, fewSeeMm, mostSeeMm, nostrilMiddleShare, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm, unequalMm } from './startValues.ts';
+import { irisWidthMm } from './placing/archValues.ts';
 
 /**
  * The bare numbers of mapping that interactive pages compute with: written here once, and given their sources in facts/.
@@ -33,7 +34,7 @@ export const mappingValues = {
   'example-error-mm': exampleErrorMm,
   'pairs-for-own-error': 20,
   'nostril-middle-share': 100 * nostrilMiddleShare,
-  'iris-width-mm': 11.71,
+  'iris-width-mm': irisWidthMm,
   'pupils-apart-mm': 63,
 } as const;
 

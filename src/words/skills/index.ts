@@ -1,3 +1,4 @@
+import { archByRuleWords } from './archByRule.ts';
 import { changeNothingWords } from './changeNothing.ts';
 import { levelReferenceWords } from './levelReference.ts';
 import { midlineFromPairsWords } from './midlineFromPairs.ts';
@@ -17,4 +18,5 @@ export const skillList = [
   { id: 'real-or-not', ...listedAs(realOrNotWords) },
   { id: 'own-technical-error', ...listedAs(ownTechnicalErrorWords) },
   { id: 'change-nothing', ...listedAs(changeNothingWords) },
+  { id: 'arch-by-rule', ...listedAs(archByRuleWords) },
 ] as const;

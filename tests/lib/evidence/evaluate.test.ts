@@ -58,12 +58,15 @@ describe('rules of the midline thread', () => {
       'midline-uses-brows': false, 'midline-marks': 8, 'marks-not-trusted': 0, 'level-reference-named': true, 'line-held-level': true,
       'same-pose': true, 'same-posture': true, 'same-skin': true, 'eyes-closed-reading': true, 'fronts-measured-from': 'bridge',
       'thread-checked': true, 'front-anchor-named': true, 'tail-past-the-line': false, 'tail-tip-in-the-band': true, 'comparisons-counted': true, 'own-pairs': 24, band: 'most-see', 'read-from': 'skin', 'read-what': 'height', 'photo-level-and-resting': false,
+      'arches-planned': 'one', 'arch-rule-named': true,
     };
     expect(evaluate(mappingRules, good)).toEqual({ outcome: 'tell', hits: ['who-would-see-it'], unasked: [], couldBecome: 'none' });
     expect(evaluate(mappingRules, { ...good, 'midline-uses-brows': true }).outcome).toBe('refuse');
     expect(evaluate(mappingRules, { ...good, 'read-from': 'photo' }).hits).toContain('from-a-photo-heights-only');
     expect(evaluate(mappingRules, { ...good, 'read-from': 'photo', 'photo-level-and-resting': true }).hits).not.toContain('from-a-photo-heights-only');
     expect(evaluate(mappingRules, { ...good, band: 'not-shown' }).hits).toEqual(['not-shown-is-not-equal', 'change-nothing-is-an-answer']);
+    expect(evaluate(mappingRules, { ...good, 'arches-planned': 'two' })).toMatchObject({ outcome: 'refuse', hits: ['one-arch-for-both-sides', 'who-would-see-it'] });
+    expect(evaluate(mappingRules, { ...good, 'arch-rule-named': false })).toMatchObject({ outcome: 'ask', hits: ['arch-rules-are-starting-points', 'who-would-see-it'] });
     expect(evaluate(mappingRules, { ...good, 'marks-not-trusted': 1 }).hits[0]).toBe('which-mark-not-to-trust');
   });
   it('[property] every question is asked by a rule, and every rule asks known questions', () => {
