@@ -30,14 +30,18 @@ export function sharesOf(recipe: Recipe, bottles: readonly Bottle[]): Shares {
   return pigmentIds.reduce<Shares>((all, id) => ({ ...all, [id]: share(id) }), { '77891': 0, '77492': 0, '77491': 0, '77499': 0, '77266': 0 });
 }
 
-/** The colour of a recipe at each time. */
-export function coloursOf(recipe: Recipe, dose: number, { skin, setting, bottles, ageing, times }: RecipeTask): readonly Lab[] {
-  const shares = sharesOf(recipe, bottles);
+/** The colour of a recipe at each time. What depends on the task alone is worked out once, for many recipes. */
+export function colourerOf({ skin, setting, bottles, ageing, times }: RecipeTask): (recipe: Recipe, dose: number) => readonly Lab[] {
   const parts = partedAt(skin, setting.depthMm, setting.veilShare);
-  return times.map((years) => spectrumToLab(throughParts(skin, parts, mixLayer(shares, dose, leftOf(ageing, years)), setting.coverage)));
+  const left = times.map((years) => leftOf(ageing, years));
+  return (recipe, dose) => {
+    const shares = sharesOf(recipe, bottles);
+    return left.map((factors) => spectrumToLab(throughParts(skin, parts, mixLayer(shares, dose, factors), setting.coverage)));
+  };
 }
 
-/** How far a recipe stays from the target: the largest ΔE00 of all times, so that six weeks is not bought with two years. */
-export function scoreOf(recipe: Recipe, dose: number, task: RecipeTask): number {
-  return Math.max(...coloursOf(recipe, dose, task).map((lab) => ciede2000(lab, task.target)));
+/** How far a recipe stays from the target: the largest ΔE00 of all times, so that six weeks is not bought with two years. This is the definition. */
+export function scorerOf(task: RecipeTask): (recipe: Recipe, dose: number) => number {
+  const colours = colourerOf(task);
+  return (recipe, dose) => Math.max(...colours(recipe, dose).map((lab) => ciede2000(lab, task.target)));
 }

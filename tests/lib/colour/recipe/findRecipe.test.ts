@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { bottles } from '#lib/colour/bottles.ts';
 import { findRecipe, type Found } from '#lib/colour/recipe/findRecipe.ts';
 import { bottlesUsed, compareSimplicity, forEachRecipe, totalDrops } from '#lib/colour/recipe/recipes.ts';
-import { coloursOf, scoreOf, sharesOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
+import { colourerOf, scorerOf, sharesOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
 import { quickRise, rowLength, skinMap } from '#lib/colour/recipe/skinMap.ts';
 import { pigmentedReflectance } from '#lib/colour/healedColour.ts';
 import { rise } from '#lib/colour/kubelkaMunk.ts';
@@ -14,10 +14,11 @@ import { real } from '#tests/tools/real.ts';
 
 /** By definition: every recipe at every dose, the same tie rule, nothing left out. */
 function byEnumeration(task: RecipeTask): Readonly<{ best: Found; simplest: Found; byDrops: readonly Found[] }> {
+  const exact = scorerOf(task);
   const all: Found[] = [];
   for (const dose of task.doses)
     forEachRecipe(task.bottles.length, task.mostBottles, task.mostDrops, (recipe) => {
-      all.push({ recipe: recipe.slice(), dose, score: scoreOf(recipe, dose, task) });
+      all.push({ recipe: recipe.slice(), dose, score: exact(recipe, dose) });
     });
   const order = (one: Found, other: Found) =>
     Math.round(one.score / 1e-6) - Math.round(other.score / 1e-6) || compareSimplicity(one.recipe, other.recipe) || one.dose - other.dose;
@@ -83,10 +84,10 @@ test('[hand] drops become shares; the score is the worse of the dates', () => {
   const skin = skinOptics({ l: 63, a: 10, b: 19 });
   if (!skin.ok) throw new Error(skin.reason);
   const base = { skin, setting: { depthMm: 0.1, coverage: 0.7, veilShare: 0.35 }, bottles, ageing: startAgeing, doses: [0.2], mostBottles: 2, mostDrops: 2, times: [0, 2] };
-  const [, later] = coloursOf([0, 0, 0, 0, 0, 0, 1], 0.2, { ...base, target: { l: 40, a: 10, b: 12 } });
+  const [, later] = colourerOf({ ...base, target: { l: 40, a: 10, b: 12 } })([0, 0, 0, 0, 0, 0, 1], 0.2);
   if (!later) throw new Error('no colour');
-  expect(scoreOf([0, 0, 0, 0, 0, 0, 1], 0.2, { ...base, times: [2], target: later })).toBe(0);
-  expect(scoreOf([0, 0, 0, 0, 0, 0, 1], 0.2, { ...base, target: later })).toBeGreaterThan(1);
+  expect(scorerOf({ ...base, times: [2], target: later })([0, 0, 0, 0, 0, 0, 1], 0.2)).toBe(0);
+  expect(scorerOf({ ...base, target: later })([0, 0, 0, 0, 0, 0, 1], 0.2)).toBeGreaterThan(1);
 });
 
 function raise(): never {
