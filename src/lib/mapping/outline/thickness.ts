@@ -42,30 +42,31 @@ export function thicknessAt({ upper, lower }: Outline, uMm: number): Thickness |
   };
 }
 
-const stepMm = 0.25;
-const halvings = 50;
+const stepMm = 1;
 
-/** Walks along the edge from above or below the centre until it has crossed the normal, then halves the last step. */
+/**
+ * Walks along the edge from above or below the centre until it has crossed the normal, then closes in on the crossing
+ * (false position, Illinois: the end that stays put counts half).
+ */
 function hitOn(edge: Edge, centre: FacePoint, slope: number): FacePoint | undefined {
-  /** How far a point of the edge lies outward of the normal, times a constant; undefined beyond the edge. */
-  const offMm = (uMm: number) => {
-    const vMm = edgeHeightMm(edge, uMm);
-    return vMm === undefined ? undefined : uMm - centre.uMm + slope * (vMm - centre.vMm);
-  };
-  const way = (offMm(centre.uMm) ?? 0) > 0 ? -1 : 1;
+  /** How far a point of the edge lies outward of the normal, times a constant. */
+  const offMm = (uMm: number) => uMm - centre.uMm + slope * ((edgeHeightMm(edge, uMm) ?? centre.vMm) - centre.vMm);
+  const way = offMm(centre.uMm) > 0 ? -1 : 1;
   const lastMm = way > 0 ? edge.tail.end.uMm : edge.front.end.uMm;
-  let before = centre.uMm;
-  let after = before;
-  while (way * (offMm(after) ?? 0) < 0) {
-    if (after === lastMm) return undefined;
-    before = after;
-    after = way > 0 ? Math.min(lastMm, before + stepMm) : Math.max(lastMm, before - stepMm);
+  let near = { uMm: centre.uMm, off: way * offMm(centre.uMm) };
+  let far = near;
+  while (far.off < 0) {
+    if (far.uMm === lastMm) return undefined;
+    near = far;
+    const uMm = way > 0 ? Math.min(lastMm, near.uMm + stepMm) : Math.max(lastMm, near.uMm - stepMm);
+    far = { uMm, off: way * offMm(uMm) };
   }
-  for (let i = 0; i < halvings; i++) {
-    const middle = (before + after) / 2;
-    if (way * (offMm(middle) ?? 0) < 0) before = middle;
-    else after = middle;
+  for (let i = 0; i < 60 && far.off !== near.off && Math.abs(far.off) > 1e-13; i++) {
+    const uMm = far.uMm - (far.off * (far.uMm - near.uMm)) / (far.off - near.off);
+    const middle = { uMm, off: way * offMm(uMm) };
+    near = middle.off * far.off < 0 ? far : { ...near, off: near.off / 2 };
+    far = middle;
   }
-  const vMm = edgeHeightMm(edge, after);
-  return vMm === undefined ? undefined : { uMm: after, vMm };
+  const vMm = edgeHeightMm(edge, far.uMm);
+  return vMm === undefined ? undefined : { uMm: far.uMm, vMm };
 }
