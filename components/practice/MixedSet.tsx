@@ -18,6 +18,8 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'level-reference': () => import('./islands/LevelReference.tsx'),
   tilt: () => import('./islands/Tilt.tsx'),
   'arch-by-rule': () => import('./islands/ArchByRule.tsx'),
+  'rest-or-raised': () => import('./islands/RestOrRaised.tsx'),
+  'posture-mismatch': () => import('./islands/PostureMismatch.tsx'),
 };
 const isSkill = (id: string): id is SkillId => Object.hasOwn(islands, id);
 const ids = Object.keys(islands).filter(isSkill);

@@ -4,12 +4,14 @@ import { measuringError } from './measuringError.ts';
 import { archPlacement } from './archPlacement.ts';
 import { midlineAndSides } from './midlineAndSides.ts';
 import { pose } from './pose.ts';
+import { twoReadings } from './twoReadings.ts';
 import { usualDifference } from './usualDifference.ts';
 
 /** Every calculator by id. */
 export const calculators = {
   'midline-and-sides': midlineAndSides,
   'level-line': levelLine,
+  'two-readings': twoReadings,
   'front-and-tail': frontAndTail,
   'measuring-error': measuringError,
   'arch-placement': archPlacement,

@@ -3,7 +3,9 @@ import { changeNothing } from './mapping/changeNothing.ts';
 import { levelReference } from './mapping/levelReference.ts';
 import { midlineFromPairs } from './mapping/midlineFromPairs.ts';
 import { ownTechnicalError } from './mapping/ownTechnicalError.ts';
+import { postureMismatch } from './mapping/postureMismatch.ts';
 import { realOrNot } from './mapping/realOrNot.ts';
+import { restOrRaised } from './mapping/restOrRaised.ts';
 import { tilt } from './mapping/tilt.ts';
 import { whichMarkNotToTrust } from './mapping/whichMarkNotToTrust.ts';
 
@@ -13,6 +15,8 @@ export const skills = {
   'which-mark-not-to-trust': whichMarkNotToTrust,
   'level-reference': levelReference,
   tilt,
+  'rest-or-raised': restOrRaised,
+  'posture-mismatch': postureMismatch,
   'real-or-not': realOrNot,
   'own-technical-error': ownTechnicalError,
   'change-nothing': changeNothing,

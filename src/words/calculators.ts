@@ -20,6 +20,10 @@ export const calculatorWords = {
     title: 'Measuring error',
     line: 'Type your own repeated readings. See how wrong one reading is, from where a difference counts as real, and how many readings it takes.',
   },
+  'two-readings': {
+    title: 'Two readings of one face',
+    line: 'See which of two readings may be mapped, what each one shows, and whether the two may be compared at all.',
+  },
   'usual-difference': {
     title: 'Usual difference',
     line: 'Set a height difference between two brows and see how many people have that much, and who would notice.',

@@ -23,6 +23,8 @@ export const unitInFull = {
   'cm⁻¹': 'per centimetre',
   'g/l': 'grams a litre',
   'g/mol': 'grams a mole',
+  weeks: 'weeks',
+  months: 'months',
   nm: 'nanometres',
   'l/min': 'litres a minute',
   'mg/l': 'milligrams a litre',

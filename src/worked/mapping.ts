@@ -2,6 +2,7 @@ import { budgetMm, differenceUncertaintyMm, markUncertaintyMm, rectangularMm, sm
 import { goldenShare, goldenShareFromTail } from '#lib/mapping/placing/goldenShare.ts';
 import { settleBrow } from '#lib/mapping/placing/settleBrow.ts';
 import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
+import { compareHeights } from '#lib/mapping/reading/compareHeights.ts';
 import { fakedHeightMm } from '#lib/mapping/level/fakedHeight.ts';
 import { fitMidline } from '#lib/mapping/midline.ts';
 import { worked } from './worked.ts';
@@ -96,7 +97,26 @@ const oneArchForBoth = worked({
   facts: ['golden-share'],
 });
 
+/** The baker, invented: apart when she talks, not shown to be apart at rest. */
+const bakerTalking = worked({
+  id: 'baker-talking',
+  inputs: { talkRight: 19.6, talkLeft: 21.2, restRight: 18.2, restLeft: 18.6, temMm: 0.3, readings: 3, pencilHalfMm: 0.25, caliperHalfMm: 0.05, threadHalfMm: 0.25 },
+  run: ({ talkRight, talkLeft, restRight, restLeft, temMm, readings, pencilHalfMm, caliperHalfMm, threadHalfMm }) => {
+    const tools = budgetMm([pencilHalfMm, caliperHalfMm, threadHalfMm].map((halfWidthMm) => ({ halfWidthMm })));
+    const how = { posture: 'sitting', skin: 'normal' } as const;
+    const { first, second } = compareHeights(
+      { taken: { pose: 'raised', ...how }, archMm: { right: talkRight, left: talkLeft } },
+      { taken: { pose: 'rest', ...how }, archMm: { right: restRight, left: restLeft } },
+      { temMm, readings, budgetMm: tools },
+    );
+    return { tools, factor: first.k, both: first.standardUncertainty, real: first.k * first.standardUncertainty, talking: first.value, answer: second.value };
+  },
+  shown: { digits: 1, unit: 'mm' },
+  facts: [],
+});
+
 export const mappingWorked = {
+  'baker-talking': bakerTalking,
   'leaning-head': leaningHead,
   'midline-by-pair-middles': midlineByPairMiddles,
   'smallest-real-difference': smallestRealDifference,

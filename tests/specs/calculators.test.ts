@@ -21,6 +21,7 @@ import type { Calculator, State } from '#calculators/spec.ts';
 import { libraryVersion } from '#lib/version.ts';
 import { restsOn } from '#calculators/restsOn.ts';
 import { startState } from '#calculators/startState.ts';
+import { twoReadings } from '#calculators/twoReadings.ts';
 import { usualDifference } from '#calculators/usualDifference.ts';
 import { factIds } from '#lib/catalogue.ts';
 import { leaningNoseFace } from '#lib/face/demonstration.ts';
@@ -34,6 +35,7 @@ import { measuringErrorCaution, measuringErrorRows, measuringErrorSays } from '#
 import { midlineSays } from '#words/midline.ts';
 import { poseCaution, poseRows, poseSays } from '#words/pose.ts';
 import { refusalSentence } from '#words/refusal.ts';
+import { latelyCaution, twoReadingsSays } from '#words/twoReadings.ts';
 import { usualSays } from '#words/usualDifference.ts';
 
 /** Text that a hostile or broken link might hold. */
@@ -119,6 +121,7 @@ describeOne(frontAndTail, (result, state) => Object.values(frontAndTailSays(resu
 describeOne(pose, (seen, state) => [...Object.values(poseSays(seen, state)), poseCaution(state) ?? '', ...(seen.ok ? poseRows(seen).map(({ fakes }) => fakes) : [])].join(' '));
 describeOne(measuringError, (result, state) => [...Object.values(measuringErrorSays(result, state)), measuringErrorCaution(result), ...measuringErrorRows(result).map(({ value }) => value)].join(' '));
 describeOne(archPlacement, (result, state) => Object.values(archSays(result, state)).join(' '));
+describeOne(twoReadings, (result, { lately }) => [...Object.values(twoReadingsSays(result)), latelyCaution(lately) ?? ''].join(' '));
 describeOne(usualDifference, (result, state) => Object.values(usualSays(result, state)).join(' '));
 
 test('[hand] every calculator names the facts it rests on, and they exist', () => {
@@ -253,4 +256,25 @@ test('[hand] each pose is told in words: tilt, nod, nearness, a mirrored picture
   expect(says({ turn: 6, distance: 30 })).toContain('mm at most: too much to use.');
   expect(says({ flip: 'mirrored' })).toContain('names the wrong side');
   expect(says({ turn: -3 })).toContain('the left tail seems 1.8 mm further out and the left front seems 0.8 mm nearer the midline');
+});
+
+test('[hand] two readings: the baker talking and at rest; alike, lying, after toxin', () => {
+  const start = startState(twoReadings);
+  const says = (part: Partial<typeof start>) => twoReadingsSays(twoReadings.solve({ ...start, ...part }));
+  const baker = says({});
+  expect(baker.answer).toBe('Map the second reading: at rest, upright, normal skin.');
+  // ± 2.2365 × 0.3808 = 0.85
+  expect(baker.doubt).toContain('First: the left arch stands 1.6 mm higher (0.7 to 2.5 mm).');
+  expect(baker.doubt).toContain('Second: 0.4 mm apart, not shown to be real (up to 1.3 mm either way).');
+  expect(baker.doubt).toMatch(/The two are not compared: the face was held differently\.$/);
+  expect(says({ posture2: 'lying', skin2: 'numb' }).doubt).toMatch(/not compared: the face was held differently, one was taken lying down and the skin was not in the same state\.$/);
+  expect(says({ posture2: 'lying' }).answer).toMatch(/^Map neither\./);
+  expect(says({ lately: 'toxin' }).answer).toMatch(/^Map nothing yet: wait/);
+  expect(says({ lately: 'unexplained' }).answer).toMatch(/physician/);
+  const alike = says({ pose1: 'rest' });
+  expect(alike.answer).toMatch(/^Either reading/);
+  expect(alike.doubt).toContain('the right arch moved down 1.4 mm (0.5 to 2.3 mm), the left arch moved down 2.6 mm (1.7 to 3.5 mm).');
+  expect(says({ pose1: 'rest', right2: 19.9, left2: 22.4 }).doubt).toContain('the right arch is not shown to have moved (up to 1.2 mm either way), the left arch moved up 1.2 mm (0.3 to 2.1 mm).');
+  expect(says({ right1: 21.2, left1: 19.6 }).doubt).toContain('First: the right arch stands 1.6 mm higher');
+  expect(latelyCaution('nothing')).toBeUndefined();
 });

@@ -52,6 +52,14 @@ test('[table] one arch for both: front 14 and tail 57.25 give 40.73 from the fro
   expect(numbers.leftAlone).toBeCloseTo(40.499, 3);
 });
 
+test('[hand] the baker: 21.2 − 19.6 = 1.6 is more than 2.2365 × 0.381 = 0.85, 18.6 − 18.2 = 0.4 is less', () => {
+  const { numbers } = workedExamples['baker-talking'];
+  expect(numbers.talking).toBeCloseTo(1.6, 10);
+  expect(numbers.answer).toBeCloseTo(0.4, 10);
+  expect(numbers.tools).toBeCloseTo(0.206, 3);
+  expect(numbers.real).toBeCloseTo(2.2365 * Math.sqrt(2 * (0.03 + 0.2062 ** 2)), 3);
+});
+
 test('[table] the smallest real difference for TEM 0.3, one reading, ten comparisons is 1.44 mm (k 2.80 × 0.51)', () => {
   expect(workedExamples['smallest-real-difference'].numbers.answer).toBeCloseTo(1.44, 2);
 });

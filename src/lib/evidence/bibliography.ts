@@ -6,6 +6,7 @@ import { pictureSources } from './sources/pictures.ts';
 import { measuringSources } from './sources/measuring.ts';
 import { placingSources } from './sources/placing.ts';
 import { repeatingSources } from './sources/repeating.ts';
+import { poseSources } from './sources/poses.ts';
 import { studySources } from './sources/study.ts';
 
 /** Every source the site cites. Keys are first author and year, or a plain name where there is no author. */
@@ -15,6 +16,7 @@ export const bibliography = {
   ...placingSources,
   ...pictureSources,
   ...repeatingSources,
+  ...poseSources,
   ...studySources,
   ...colourSources,
   ...archSources,

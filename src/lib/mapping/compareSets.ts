@@ -5,23 +5,23 @@ import { familyCoverageFactor } from './familyWise.ts';
 import { rowUncertainty, type MarkRow } from './markRow.ts';
 import type { MarkSet, Side } from './markSet.ts';
 import { readFace, type NoFaceReading, type ReadingChoices } from './readFace.ts';
+import { unlikeParts, type Unlike } from './reading/howTaken.ts';
 
 /** Later minus earlier for one brow mark in the face's frame: outward on its own side and up, mm. */
 export type MarkChange = Readonly<{ outward: Interval; up: Interval }>;
 export type SetComparison =
   | Readonly<{ ok: true; changes: BrowRecord<Readonly<Record<Side, MarkChange>>>; k: number }>
-  | Readonly<{ ok: false; reason: 'pose-differs' | 'posture-differs' | 'skin-differs' }>
+  | Readonly<{ ok: false; reason: Unlike }>
   | NoFaceReading;
 
 /**
  * What moved between two sets of marks of one face, each in its own frame, so that roll and place in the picture drop out.
- * Refused when the sets were not taken alike: a raised or lying brow sits elsewhere, and numb or swollen skin is not the
- * skin that heals. The two sets are read apart, so their uncertainties add as squares.
+ * Refused when the sets were not taken alike, with the first reason. The two sets are read apart, so their uncertainties
+ * add as squares.
  */
 export function compareSets(earlier: MarkSet, later: MarkSet, choices: ReadingChoices): SetComparison {
-  if (earlier.taken.pose !== later.taken.pose) return { ok: false, reason: 'pose-differs' };
-  if (earlier.taken.posture !== later.taken.posture) return { ok: false, reason: 'posture-differs' };
-  if (earlier.taken.skin !== later.taken.skin) return { ok: false, reason: 'skin-differs' };
+  const [unlike] = unlikeParts(earlier.taken, later.taken);
+  if (unlike !== undefined) return { ok: false, reason: unlike };
   const before = readFace(earlier, choices);
   if (!before.ok) return before;
   const after = readFace(later, choices);

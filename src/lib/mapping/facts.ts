@@ -5,6 +5,7 @@ import { midlineFacts } from './facts/midline.ts';
 import { placingFacts, placingHabits } from './facts/placing.ts';
 import { pictureFacts } from './facts/pictures.ts';
 import { ownErrorFacts } from './facts/ownError.ts';
+import { poseFacts, poseHabits } from './facts/poses.ts';
 import { seeingFacts } from './facts/seeing.ts';
 import { sizeFacts } from './facts/sizes.ts';
 
@@ -15,11 +16,13 @@ export const mappingFacts = {
   ...measuringFacts,
   ...ownErrorFacts,
   ...sizeFacts,
+  ...poseFacts,
   ...habitFacts,
   ...placingFacts,
   ...placingHabits,
   ...pictureFacts,
   ...archFacts,
+  ...poseHabits,
 } as const;
 
 export type MappingFactId = keyof typeof mappingFacts;

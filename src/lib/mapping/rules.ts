@@ -8,6 +8,11 @@ export const mappingQuestions = [
   'marks-not-trusted',
   'level-reference-named',
   'line-held-level',
+  /** at rest, upright, on normal skin: each yes or no */
+  'mapped-at-rest',
+  'mapped-upright',
+  'mapped-on-normal-skin',
+  'brows-still-settling',
   'same-pose',
   'same-posture',
   'same-skin',
@@ -61,7 +66,18 @@ export const mappingRules = [
   {
     id: 'compare-like-with-like',
     when: { any: [{ question: 'same-pose', is: false }, { question: 'same-posture', is: false }, { question: 'same-skin', is: false }] },
-    outcome: 'refuse', facts: ['upright-to-draw'], disputedBy: [], ...anywhere,
+    outcome: 'refuse', facts: ['upright-to-draw', 'side-marks-moved-lying', 'lying-faces-photographed'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'map-at-rest-and-upright',
+    when: { any: [{ question: 'mapped-at-rest', is: false }, { question: 'mapped-upright', is: false }, { question: 'mapped-on-normal-skin', is: false }] },
+    outcome: 'measure-again',
+    facts: ['map-at-rest', 'upright-to-draw', 'brow-raise-least-mm', 'brow-raise-most-mm', 'brow-rise-in-space-mm', 'brow-rise-in-space-people', 'eye-opening-upright-mm', 'eye-opening-lying-mm'],
+    disputedBy: ['lying-faces-photographed'], ...anywhere,
+  },
+  {
+    id: 'let-the-brows-settle', when: { question: 'brows-still-settling', is: true }, outcome: 'wait',
+    facts: ['settle-after-toxin', 'brow-lower-after-toxin-weeks', 'brow-highest-after-toxin-weeks', 'brow-followed-after-toxin-weeks', 'brow-still-lower-months'], disputedBy: [], ...anywhere,
   },
   {
     id: 'measure-again-eyes-closed', when: { question: 'eyes-closed-reading', is: false }, outcome: 'measure-again',

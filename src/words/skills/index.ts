@@ -3,7 +3,9 @@ import { changeNothingWords } from './changeNothing.ts';
 import { levelReferenceWords } from './levelReference.ts';
 import { midlineFromPairsWords } from './midlineFromPairs.ts';
 import { ownTechnicalErrorWords } from './ownTechnicalError.ts';
+import { postureMismatchWords } from './postureMismatch.ts';
 import { realOrNotWords } from './realOrNot.ts';
+import { restOrRaisedWords } from './restOrRaised.ts';
 import { tiltWords } from './tilt.ts';
 import { whichMarkWords } from './whichMarkNotToTrust.ts';
 
@@ -15,6 +17,8 @@ export const skillList = [
   { id: 'which-mark-not-to-trust', ...listedAs(whichMarkWords) },
   { id: 'level-reference', ...listedAs(levelReferenceWords) },
   { id: 'tilt', ...listedAs(tiltWords) },
+  { id: 'rest-or-raised', ...listedAs(restOrRaisedWords) },
+  { id: 'posture-mismatch', ...listedAs(postureMismatchWords) },
   { id: 'real-or-not', ...listedAs(realOrNotWords) },
   { id: 'own-technical-error', ...listedAs(ownTechnicalErrorWords) },
   { id: 'change-nothing', ...listedAs(changeNothingWords) },

@@ -56,6 +56,7 @@ describe('rules of the midline thread', () => {
   it('[hand] fire on the answers they are about', () => {
     const good: Answers<(typeof mappingQuestions)[number]> = {
       'midline-uses-brows': false, 'midline-marks': 8, 'marks-not-trusted': 0, 'level-reference-named': true, 'line-held-level': true,
+      'mapped-at-rest': true, 'mapped-upright': true, 'mapped-on-normal-skin': true, 'brows-still-settling': false,
       'same-pose': true, 'same-posture': true, 'same-skin': true, 'eyes-closed-reading': true, 'fronts-measured-from': 'bridge',
       'thread-checked': true, 'front-anchor-named': true, 'tail-past-the-line': false, 'tail-tip-in-the-band': true, 'comparisons-counted': true, 'own-pairs': 24, band: 'most-see', 'read-from': 'skin', 'read-what': 'height', 'photo-level-and-resting': false,
       'arches-planned': 'one', 'arch-rule-named': true,

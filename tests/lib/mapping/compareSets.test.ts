@@ -10,6 +10,10 @@ test('[hand] sets that were not taken alike are not compared', () => {
   expect(compareSets(plainFace, other({ pose: 'raised' }), choices)).toEqual({ ok: false, reason: 'pose-differs' });
   expect(compareSets(plainFace, other({ posture: 'lying' }), choices)).toEqual({ ok: false, reason: 'posture-differs' });
   expect(compareSets(plainFace, other({ skin: 'swollen' }), choices)).toEqual({ ok: false, reason: 'skin-differs' });
+  expect(compareSets(other({ posture: 'lying' }), plainFace, choices), 'one lying, one sitting').toEqual({ ok: false, reason: 'posture-differs' });
+  expect(compareSets(other({ posture: 'lying' }), other({ posture: 'lying' }), choices).ok, 'both lying').toBe(true);
+  expect(compareSets(plainFace, other({ pose: 'eyes-closed', posture: 'lying', skin: 'numb' }), choices), 'the first reason is given').toEqual({ ok: false, reason: 'pose-differs' });
+  expect(compareSets(plainFace, other({ posture: 'lying', skin: 'numb' }), choices)).toEqual({ ok: false, reason: 'posture-differs' });
   expect(compareSets(other({ skin: 'swollen' }), other({ skin: 'swollen' }), choices).ok).toBe(true);
 });
 
