@@ -20,6 +20,8 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'arch-by-rule': () => import('./islands/ArchByRule.tsx'),
   'rest-or-raised': () => import('./islands/RestOrRaised.tsx'),
   'posture-mismatch': () => import('./islands/PostureMismatch.tsx'),
+  'front-by-three-anchors': () => import('./islands/FrontByThreeAnchors.tsx'),
+  'tail-checks': () => import('./islands/TailChecks.tsx'),
 };
 const isSkill = (id: string): id is SkillId => Object.hasOwn(islands, id);
 const ids = Object.keys(islands).filter(isSkill);

@@ -6,8 +6,7 @@ import { type FrontAnchor, frontAnchors } from '#lib/mapping/placing/anchorDista
 import { type FrontEdge, frontEdges } from '#lib/mapping/placing/drawnLengths.ts';
 import { type NoPlacing, type Placing, placeFrontAndTail, placingComparisons } from '#lib/mapping/placing/placeFrontAndTail.ts';
 import type { PlacingMark, PlacingMarks } from '#lib/mapping/placing/placingMarks.ts';
-import { exampleErrorMm, nostrilMiddleShare } from '#lib/mapping/startValues.ts';
-import { budgetLines } from './budgetLines.ts';
+import { exampleBudget, exampleErrorMm, nostrilMiddleShare } from '#lib/mapping/startValues.ts';
 import { choiceField, markField, numberField } from './fields.ts';
 import type { Calculator, Field } from './spec.ts';
 import { type PlacingKey, placingKeys, wideNoseMarks } from './wideNoseMarks.ts';
@@ -71,7 +70,7 @@ export const frontAndTail: Calculator<FrontAndTailState, Placing | NoPlacing> = 
       ownMm: state.own,
       edge: state.edge,
       nostrilShare: state.nostril / 100,
-      readingMm: markUncertaintyMm({ temMm: state.error, readings: Math.round(state.readings), budgetMm: budgetMm(budgetLines) }),
+      readingMm: markUncertaintyMm({ temMm: state.error, readings: Math.round(state.readings), budgetMm: budgetMm(exampleBudget) }),
       k: familyCoverageFactor(placingComparisons),
     }),
 };

@@ -1,8 +1,7 @@
 import type { LevelReference } from '#lib/mapping/levelReference.ts';
 import type { MarkSet, Pose, Posture, SkinState } from '#lib/mapping/markSet.ts';
 import { type FaceReading, type NoFaceReading, type ReadingChoices, readFace } from '#lib/mapping/readFace.ts';
-import { exampleErrorMm, mostSeeMm, tenComparisons } from '#lib/mapping/startValues.ts';
-import { budgetLines } from './budgetLines.ts';
+import { exampleBudget, exampleErrorMm, mostSeeMm, tenComparisons } from '#lib/mapping/startValues.ts';
 import { choiceField, markField, numberField } from './fields.ts';
 import { leaningNoseMarks } from './leaningNoseMarks.ts';
 import { type MarkKey, type MarkPoints, markSetOf, namedMarks } from './marks.ts';
@@ -49,7 +48,7 @@ export function choicesOf({ level, error, readings, judged }: MidlineAndSidesSta
     levelReference: level,
     temMm: error,
     readings: Math.round(readings),
-    budget: budgetLines,
+    budget: exampleBudget,
     comparisons: judged === 'together' ? tenComparisons : 'one',
     notice: { mostSeeMm },
   };

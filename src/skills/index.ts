@@ -1,11 +1,13 @@
 import { archByRule } from './mapping/archByRule.ts';
 import { changeNothing } from './mapping/changeNothing.ts';
+import { frontByThreeAnchors } from './mapping/frontByThreeAnchors.ts';
 import { levelReference } from './mapping/levelReference.ts';
 import { midlineFromPairs } from './mapping/midlineFromPairs.ts';
 import { ownTechnicalError } from './mapping/ownTechnicalError.ts';
 import { postureMismatch } from './mapping/postureMismatch.ts';
 import { realOrNot } from './mapping/realOrNot.ts';
 import { restOrRaised } from './mapping/restOrRaised.ts';
+import { tailChecks } from './mapping/tailChecks.ts';
 import { tilt } from './mapping/tilt.ts';
 import { whichMarkNotToTrust } from './mapping/whichMarkNotToTrust.ts';
 
@@ -17,6 +19,8 @@ export const skills = {
   tilt,
   'rest-or-raised': restOrRaised,
   'posture-mismatch': postureMismatch,
+  'front-by-three-anchors': frontByThreeAnchors,
+  'tail-checks': tailChecks,
   'real-or-not': realOrNot,
   'own-technical-error': ownTechnicalError,
   'change-nothing': changeNothing,

@@ -99,6 +99,20 @@ export const workedWords = {
       after: 'She had toxin in her forehead 16 days ago, so even this reading waits until her brows have settled.',
     };
   },
+  'violinist-tail': (numbers: Numbers): WorkedWords => {
+    const n = reader(numbers);
+    return {
+      title: 'The violinist: what is wrong with the right tail?',
+      steps: [
+        `Length, straight across. Right: ${n('tailRight')} − ${n('frontRight')} = ${n('rightLength')} mm. Left: ${n('tailLeft')} − ${n('frontLeft')} = ${n('leftLength')} mm. The right brow is ${n('answer')} mm longer.`,
+        `Level. The right tip lies ${n('tipUp')} mm above the pupils, the front’s lower edge ${n('frontUp')} mm. The tip is ${n('below')} mm too low.`,
+        `Line. From nose wing to outer eye corner it goes ${n('out')} mm out and ${n('up')} mm up: ${n('slope', 3)} mm out for each mm up.`,
+        `The tip lies ${n('rise')} mm above the corner. There the line stands at ${n('cornerOut')} + ${n('rise')} × ${n('slope', 3)} = ${n('limit')} mm. The tail ends at ${n('tailRight')} mm: ${n('past')} mm past it.`,
+      ],
+      answer: `The right brow is ${n('answer')} mm too long`,
+      after: 'Three checks out of four speak of one thing: the end of the right tail. Raising the left arch would have left all three as they are.',
+    };
+  },
 } satisfies Readonly<Record<string, (numbers: Numbers) => WorkedWords>>;
 
 export type WorkedId = keyof typeof workedWords;

@@ -5,6 +5,8 @@ import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
 import { compareHeights } from '#lib/mapping/reading/compareHeights.ts';
 import { fakedHeightMm } from '#lib/mapping/level/fakedHeight.ts';
 import { fitMidline } from '#lib/mapping/midline.ts';
+import { tailBand } from '#lib/mapping/placing/tailBand.ts';
+import { tailAgainstLine } from '#lib/mapping/placing/tailLine.ts';
 import { worked } from './worked.ts';
 
 /** The library's midline of pairs read off one ruler, [right, left] in millimetres from its end. */
@@ -115,11 +117,40 @@ const bakerTalking = worked({
   facts: [],
 });
 
+/** The violinist, invented: the numbers of the face under "Front and tail placement". */
+const violinistTail = worked({
+  id: 'violinist-tail',
+  inputs: { frontRight: 15.6, tailRight: 56, frontLeft: 16.4, tailLeft: 53.4, frontUp: 11.4, tipUp: 10.2, wingOut: 20.2, wingUp: -38, cornerOut: 47, cornerUp: 1.6 },
+  run: ({ frontRight, tailRight, frontLeft, tailLeft, frontUp, tipUp, wingOut, wingUp, cornerOut, cornerUp }) => {
+    const tail = { uMm: tailRight, vMm: tipUp };
+    const against = tailAgainstLine({ wing: { uMm: wingOut, vMm: wingUp }, corner: { uMm: cornerOut, vMm: cornerUp } }, tail);
+    if (!against.ok) throw new Error('The worked example has no tail line.');
+    const front = { uMm: frontRight, vMm: frontUp };
+    const rightLength = tailRight - frontRight;
+    const leftLength = tailLeft - frontLeft;
+    return {
+      rightLength,
+      leftLength,
+      below: -tailBand({ frontLower: front, frontTop: front, tail }).overLowerMm,
+      out: cornerOut - wingOut,
+      up: cornerUp - wingUp,
+      slope: (cornerOut - wingOut) / (cornerUp - wingUp),
+      rise: tipUp - cornerUp,
+      limit: against.limitMm,
+      past: -against.insideLevelMm,
+      answer: rightLength - leftLength,
+    };
+  },
+  shown: { digits: 1, unit: 'mm' },
+  facts: ['tail-inside-the-line', 'tail-tip-in-the-band', 'lengths-equal'],
+});
+
 export const mappingWorked = {
   'baker-talking': bakerTalking,
   'leaning-head': leaningHead,
   'midline-by-pair-middles': midlineByPairMiddles,
   'smallest-real-difference': smallestRealDifference,
+  'violinist-tail': violinistTail,
   'bell-ringer': bellRinger,
   'one-arch-for-both': oneArchForBoth,
 } as const;

@@ -63,3 +63,12 @@ test('[hand] the baker: 21.2 − 19.6 = 1.6 is more than 2.2365 × 0.381 = 0.85,
 test('[table] the smallest real difference for TEM 0.3, one reading, ten comparisons is 1.44 mm (k 2.80 × 0.51)', () => {
   expect(workedExamples['smallest-real-difference'].numbers.answer).toBeCloseTo(1.44, 2);
 });
+
+test('[hand] the violinist’s tail: 40.4 − 37.0; 11.4 − 10.2; line 47 + 8.6 × 26.8 / 39.6', () => {
+  const { numbers } = workedExamples['violinist-tail'];
+  expect(numbers.answer).toBeCloseTo(3.4, 9);
+  expect(numbers.below).toBeCloseTo(1.2, 9);
+  expect(numbers.slope).toBeCloseTo(26.8 / 39.6, 9);
+  expect(numbers.limit).toBeCloseTo(47 + (8.6 * 26.8) / 39.6, 9);
+  expect(numbers.past).toBeCloseTo(56 - 47 - (8.6 * 26.8) / 39.6, 9);
+});

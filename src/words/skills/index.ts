@@ -1,11 +1,13 @@
 import { archByRuleWords } from './archByRule.ts';
 import { changeNothingWords } from './changeNothing.ts';
+import { frontByThreeAnchorsWords } from './frontByThreeAnchors.ts';
 import { levelReferenceWords } from './levelReference.ts';
 import { midlineFromPairsWords } from './midlineFromPairs.ts';
 import { ownTechnicalErrorWords } from './ownTechnicalError.ts';
 import { postureMismatchWords } from './postureMismatch.ts';
 import { realOrNotWords } from './realOrNot.ts';
 import { restOrRaisedWords } from './restOrRaised.ts';
+import { tailChecksWords } from './tailChecks.ts';
 import { tiltWords } from './tilt.ts';
 import { whichMarkWords } from './whichMarkNotToTrust.ts';
 
@@ -19,6 +21,8 @@ export const skillList = [
   { id: 'tilt', ...listedAs(tiltWords) },
   { id: 'rest-or-raised', ...listedAs(restOrRaisedWords) },
   { id: 'posture-mismatch', ...listedAs(postureMismatchWords) },
+  { id: 'front-by-three-anchors', ...listedAs(frontByThreeAnchorsWords) },
+  { id: 'tail-checks', ...listedAs(tailChecksWords) },
   { id: 'real-or-not', ...listedAs(realOrNotWords) },
   { id: 'own-technical-error', ...listedAs(ownTechnicalErrorWords) },
   { id: 'change-nothing', ...listedAs(changeNothingWords) },
