@@ -4,8 +4,8 @@ import { FrontAndTailOverlay } from '#components/pictures/FrontAndTailOverlay.ts
 import type { NoPlacing, Placing } from '#lib/mapping/placing/placeFrontAndTail.ts';
 import { anchorWords, edgeWords, frontAndTailSays } from '#words/frontAndTail.ts';
 import type { ComponentChildren } from 'preact';
+import { FrontAndTailTables } from './FrontAndTailTables.tsx';
 import { frontAndTailView } from './frontAndTailView.ts';
-import { LaterFrontAndTail } from './LaterFrontAndTail.tsx';
 import { type CalculatorFace, Shell } from './Shell.tsx';
 
 const names: Readonly<Record<string, string>> = {
@@ -43,20 +43,12 @@ const face: CalculatorFace<FrontAndTailState, Placing | NoPlacing> = {
   caution: () => undefined,
 };
 
-export type FrontAndTailTable = (props: Readonly<{ placing: Placing | NoPlacing }>) => ComponentChildren;
-type Props = Readonly<{ id?: string; tables?: FrontAndTailTable; legend?: ComponentChildren; children?: ComponentChildren }>;
+type Props = Readonly<{ id?: string; /** On the calculator's own page every table stands open. */ open?: boolean; legend?: ComponentChildren; children?: ComponentChildren }>;
 
-/** Front and tail as a lesson's island. The still face comes in as children, drawn at build. */
-export function FrontAndTail({ id = 'placing', tables: Built, legend, children }: Props) {
+/** Front and tail: the island. The still face comes in as children, drawn at build. */
+export function FrontAndTail({ id = 'placing', open = false, legend, children }: Props) {
   return (
-    <Shell
-      face={face}
-      id={id}
-      open={Built !== undefined}
-      legend={legend}
-      address="/calculators/front-and-tail/"
-      tables={(placing, _, isOpen) => (Built ? <Built placing={placing} /> : <LaterFrontAndTail placing={placing} isOpen={isOpen} />)}
-    >
+    <Shell face={face} id={id} open={open} legend={legend} address="/calculators/front-and-tail/" tables={(placing) => <FrontAndTailTables placing={placing} />}>
       {children}
     </Shell>
   );

@@ -1,4 +1,4 @@
-import { type AnchorDistance, anchorDistance, type FrontAnchor } from '#lib/mapping/placing/anchorDistances.ts';
+import type { FrontAnchor } from '#lib/mapping/placing/anchorDistances.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawOne, type Draw } from '#lib/quantities/seed.ts';
 import { type FrontByThreeAnchorsGiven, otherAnchor, rulerAnchorWords } from '#words/skills/frontByThreeAnchors.ts';
@@ -9,8 +9,12 @@ type Given = FrontByThreeAnchorsGiven;
 const toleranceMm = 0.1;
 const toTenth = (mm: number) => Math.round(mm * 10) / 10;
 
-const distances = ({ midlineMm, placesMm }: Given, anchor: FrontAnchor): AnchorDistance =>
-  anchorDistance(midlineMm - placesMm[anchor].right, placesMm[anchor].left - midlineMm);
+/** Each side's distance from the midline, and one for both: the mean, as `anchorDistances` takes it. */
+function distances({ midlineMm, placesMm }: Given, anchor: FrontAnchor) {
+  const right = midlineMm - placesMm[anchor].right;
+  const left = placesMm[anchor].left - midlineMm;
+  return { right, left, bothMm: (right + left) / 2 };
+}
 const answerMm = (given: Given) => distances(given, given.anchor).bothMm;
 
 function deal(draw: Draw): Given {

@@ -1,4 +1,3 @@
-import { tailBand } from '#lib/mapping/placing/tailBand.ts';
 import { tailAgainstLine, tailLimitAtMm } from '#lib/mapping/placing/tailLine.ts';
 import { drawFrom, drawOne, type Draw } from '#lib/quantities/seed.ts';
 import { type OutUp, type TailChecksGiven, tailChecksWords, tailVerdicts, type TailVerdict } from '#words/skills/tailChecks.ts';
@@ -13,11 +12,10 @@ const lineOf = ({ wing, corner }: Pick<Given, 'wing' | 'corner'>) => ({ wing: po
 /** Room of each check, mm: minus where it is broken. A kept length has room while the brow is no longer than the other. */
 function rooms(given: Given): Readonly<Record<Exclude<TailVerdict, 'passes'>, number>> {
   const against = tailAgainstLine(lineOf(given), point(given.tail));
-  const { overLowerMm, underTopMm } = tailBand({ frontLower: point(given.frontLower), frontTop: point(given.frontTop), tail: point(given.tail) });
   return {
     'past-line': against.ok ? against.insideLevelMm : 0,
-    'too-low': overLowerMm,
-    'too-high': underTopMm,
+    'too-low': given.tail.upMm - given.frontLower.upMm,
+    'too-high': given.frontTop.upMm - given.tail.upMm,
     longer: given.otherLengthMm - (given.tail.outMm - given.frontLower.outMm),
   };
 }

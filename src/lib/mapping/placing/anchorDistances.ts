@@ -18,17 +18,16 @@ type AnchorMarks = Readonly<Record<Side, Pick<PlacingMarks[Side], 'noseWing' | '
  * so it leans with the nose.
  */
 export function anchorDistances({ right, left }: AnchorMarks, nostrilShare: number): Readonly<Record<FrontAnchor, AnchorDistance>> {
-  const wing = anchorDistance(right.noseWing.uMm, left.noseWing.uMm);
+  const wing = anchor(right.noseWing.uMm, left.noseWing.uMm);
   const leanMm = wing.leftMinusRightMm / 2;
   const nostrilMm = nostrilShare * wing.bothMm;
   return {
     'nose-wing': wing,
-    'inner-corner': anchorDistance(right.innerCorner.uMm, left.innerCorner.uMm),
-    'nostril-middle': anchorDistance(nostrilMm - leanMm, nostrilMm + leanMm),
+    'inner-corner': anchor(right.innerCorner.uMm, left.innerCorner.uMm),
+    'nostril-middle': anchor(nostrilMm - leanMm, nostrilMm + leanMm),
   };
 }
 
-/** One anchor from its distances on both sides, mm. */
-export function anchorDistance(right: number, left: number): AnchorDistance {
+function anchor(right: number, left: number): AnchorDistance {
   return { right, left, bothMm: (right + left) / 2, leftMinusRightMm: left - right };
 }
