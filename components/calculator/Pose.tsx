@@ -5,6 +5,7 @@ import type { Calculator } from '#calculators/spec.ts';
 import { PosedFace } from '#components/pictures/PosedFace.tsx';
 import { fixed } from '#words/number.ts';
 import { flipWords, poseCaution, poseEnds, poseLabels, poseSays } from '#words/pose.ts';
+import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
@@ -20,8 +21,8 @@ const nameOf = (key: string) => (isName(key) ? poseLabels[key] : key);
 const slides = ['turn', 'nod', 'tilt', 'distance'] as const;
 const flips = (['as-seen', 'mirrored'] as const).map((value) => ({ value, label: flipWords[value] }));
 
-/** What a turned, nodded, tilted or near picture does to a face that is exactly symmetric: the island. */
-export function Pose({ id = 'pose' }: Readonly<{ id?: string }>) {
+/** What a turned, nodded, tilted or near picture does to a face that is exactly symmetric: the island. The paper comes in as children, drawn at build. */
+export function Pose({ id = 'pose', children }: Readonly<{ id?: string; children?: ComponentChildren }>) {
   const desk = useCalculator(light, nameOf);
   const { state } = desk;
   const [seen, setSeen] = useState<PoseSeen>(poseStart);
@@ -43,7 +44,7 @@ export function Pose({ id = 'pose' }: Readonly<{ id?: string }>) {
       address="/calculators/pose/"
       says={poseSays(seen, state)}
       caution={poseCaution(state)}
-      picture={<PosedFace id={id} state={state} seen={seen} />}
+      picture={<div class="stack"><div class="still" aria-hidden="true">{children}</div><PosedFace id={id} state={state} seen={seen} /></div>}
       side={
         <>
           {slides.map((name) => {

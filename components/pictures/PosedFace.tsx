@@ -1,17 +1,14 @@
 import { headPoseOf } from '#calculators/headPoseOf.ts';
 import type { PoseSeen } from '#calculators/pose.ts';
 import type { PoseState } from '#calculators/poseFields.ts';
-import type { View } from '#components/calculator/MarkStage.tsx';
 import { mirroredSolid, type SolidPoint } from '#lib/geometry/solid.ts';
 import { type HeadPose, straightPose } from '#lib/mapping/pose/headPose.ts';
 import { pairOnHead } from '#lib/mapping/pose/modelHead.ts';
 import { posedPoint } from '#lib/mapping/pose/posedPoint.ts';
 import { signed } from '#words/number.ts';
 import { browLine, halfLines, noseTipLine } from './headLines.ts';
-import { Paper } from './Paper.tsx';
+import { posedView as view } from './posedView.ts';
 
-/** Picture millimetres, y down, pupils at 0. */
-const view: View = { x: -80, y: -56, width: 160, height: 186 };
 type Place = readonly [x: number, y: number];
 
 /** A round line through every place (Catmull and Rom). */
@@ -38,7 +35,7 @@ function headPaths(pose: HeadPose, flip: 1 | -1) {
 }
 
 const straightHead = { 'as-seen': headPaths(straightPose, 1), mirrored: headPaths(straightPose, -1) };
-const marks = [['front', 'frontTop', -7.5], ['arch', 'archTop', -5.5], ['tail', 'tail', -4]] as const;
+const marks = [['front', 'frontTop', -7.5], ['arch', 'archTop', -5.5], ['tail', 'tail', -1.5]] as const;
 
 /** The symmetric face as this picture shows it, over the same face looking straight; what seems different stands at the left brow. */
 export function PosedFace({ id, state, seen }: Readonly<{ id: string; state: PoseState; seen: PoseSeen }>) {
@@ -50,7 +47,6 @@ export function PosedFace({ id, state, seen }: Readonly<{ id: string; state: Pos
   return (
     <svg class="plot map stage posed" viewBox={`${view.x} ${view.y} ${view.width} ${view.height}`} role="img" aria-labelledby={`${id}-t`}>
       <title id={`${id}-t`}>The symmetric face as the picture shows it, over the same face looking straight</title>
-      <Paper id={`${id}-paper`} {...view} />
       <path class="d-still" d={still.face + still.brows} />
       <path class="d-posed" d={face} />
       {(['right', 'left'] as const).map((side) => {
@@ -67,7 +63,7 @@ export function PosedFace({ id, state, seen }: Readonly<{ id: string; state: Pos
           <g key={name}>
             <rect class="d-r" x={(rx - 1.05).toFixed(1)} y={(ry - 1.05).toFixed(1)} width="2.1" height="2.1" />
             <circle class="d-l" cx={lx.toFixed(1)} cy={ly.toFixed(1)} r="1.2" />
-            <text class="v halo" x={lx.toFixed(1)} y={(ly + up).toFixed(1)} text-anchor="middle">{signed(seen.outwardMm[name])}</text>
+            <text class="v halo" x={(name === 'tail' ? lx + 3 * flip : lx).toFixed(1)} y={(ly + up).toFixed(1)} text-anchor={name !== 'tail' ? 'middle' : flip > 0 ? 'start' : 'end'}>{signed(seen.outwardMm[name])}</text>
           </g>
         );
       })}

@@ -22,6 +22,8 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'posture-mismatch': () => import('./islands/PostureMismatch.tsx'),
   'front-by-three-anchors': () => import('./islands/FrontByThreeAnchors.tsx'),
   'tail-checks': () => import('./islands/TailChecks.tsx'),
+  'flipped-selfie': () => import('./islands/FlippedSelfie.tsx'),
+  'use-or-refuse': () => import('./islands/UseOrRefuse.tsx'),
 };
 const isSkill = (id: string): id is SkillId => Object.hasOwn(islands, id);
 const ids = Object.keys(islands).filter(isSkill);

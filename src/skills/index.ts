@@ -1,6 +1,7 @@
 import { archByRule } from './mapping/archByRule.ts';
 import { changeNothing } from './mapping/changeNothing.ts';
 import { frontByThreeAnchors } from './mapping/frontByThreeAnchors.ts';
+import { flippedSelfie } from './mapping/flippedSelfie.ts';
 import { levelReference } from './mapping/levelReference.ts';
 import { midlineFromPairs } from './mapping/midlineFromPairs.ts';
 import { ownTechnicalError } from './mapping/ownTechnicalError.ts';
@@ -9,6 +10,7 @@ import { realOrNot } from './mapping/realOrNot.ts';
 import { restOrRaised } from './mapping/restOrRaised.ts';
 import { tailChecks } from './mapping/tailChecks.ts';
 import { tilt } from './mapping/tilt.ts';
+import { useOrRefuse } from './mapping/useOrRefuse.ts';
 import { whichMarkNotToTrust } from './mapping/whichMarkNotToTrust.ts';
 
 /** Every skill by its id, in teaching order. */
@@ -21,6 +23,8 @@ export const skills = {
   'posture-mismatch': postureMismatch,
   'front-by-three-anchors': frontByThreeAnchors,
   'tail-checks': tailChecks,
+  'flipped-selfie': flippedSelfie,
+  'use-or-refuse': useOrRefuse,
   'real-or-not': realOrNot,
   'own-technical-error': ownTechnicalError,
   'change-nothing': changeNothing,

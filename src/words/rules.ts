@@ -50,6 +50,9 @@ export const mappingQuestionWords = {
   'photo-level-and-resting': 'Was the head level and the face at rest in the photo?',
   'arches-planned': 'Is there one arch for both sides, or one for each?',
   'arch-rule-named': 'Did you say which rule placed the arch?',
+  'mirror-known': 'Do you know whether the picture is mirrored?',
+  'front-and-tail-opposite': 'Do front and tail differ with opposite signs?',
+  'camera-distance-cm': 'How many centimetres was the camera away?',
 } as const satisfies Readonly<Record<MappingQuestion, string>>;
 
 /** The title of a rule's card. */
@@ -75,6 +78,9 @@ export const mappingRuleTitles = {
   'from-a-photo-heights-only': 'From a photo, heights only',
   'one-arch-for-both-sides': 'One arch for both sides',
   'arch-rules-are-starting-points': 'Arch rules are places to start',
+  'ask-if-mirrored': 'Ask whether a picture is mirrored',
+  'a-turn-fakes-widths': 'A turned head fakes widths',
+  'near-cameras-shrink': 'Near cameras shorten the brow',
 } as const satisfies Readonly<Record<MappingRuleId, string>>;
 
 /** The line under a verdict when questions were not asked. */

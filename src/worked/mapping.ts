@@ -4,6 +4,9 @@ import { settleBrow } from '#lib/mapping/placing/settleBrow.ts';
 import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
 import { compareHeights } from '#lib/mapping/reading/compareHeights.ts';
 import { fakedHeightMm } from '#lib/mapping/level/fakedHeight.ts';
+import { mappingValues } from '#lib/mapping/values.ts';
+import { sizeFacts } from '#lib/mapping/facts/sizes.ts';
+import { mmPerUnit, scaleDoubtMm } from '#lib/mapping/pose/irisScale.ts';
 import { fitMidline } from '#lib/mapping/midline.ts';
 import { tailBand } from '#lib/mapping/placing/tailBand.ts';
 import { tailAgainstLine } from '#lib/mapping/placing/tailLine.ts';
@@ -145,6 +148,20 @@ const violinistTail = worked({
   facts: ['tail-inside-the-line', 'tail-tip-in-the-band', 'lengths-equal'],
 });
 
+/** Invented readings of one picture, in its own dots; the iris's width and spread are published. */
+const scaleByIris = worked({
+  id: 'scale-by-iris',
+  inputs: { irisDots: 195, differenceDots: 25, lengthDots: 750, irisMm: mappingValues['iris-width-mm'], spreadMm: sizeFacts['iris-width-spread-mm'].value },
+  run: ({ irisDots, differenceDots, lengthDots, irisMm, spreadMm }) => {
+    const dotMm = mmPerUnit(irisDots, { irisMm, spreadMm });
+    const answer = differenceDots * dotMm;
+    const lengthMm = lengthDots * dotMm;
+    return { dotMm, lengthMm, differenceDoubt: scaleDoubtMm(answer, { irisMm, spreadMm }, 2), lengthDoubt: scaleDoubtMm(lengthMm, { irisMm, spreadMm }, 2), answer };
+  },
+  shown: { digits: 1, unit: 'mm' },
+  facts: ['iris-width-mm', 'iris-width-spread-mm'],
+});
+
 export const mappingWorked = {
   'baker-talking': bakerTalking,
   'leaning-head': leaningHead,
@@ -153,4 +170,5 @@ export const mappingWorked = {
   'violinist-tail': violinistTail,
   'bell-ringer': bellRinger,
   'one-arch-for-both': oneArchForBoth,
+  'scale-by-iris': scaleByIris,
 } as const;

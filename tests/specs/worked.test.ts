@@ -72,3 +72,11 @@ test('[hand] the violinist’s tail: 40.4 − 37.0; 11.4 − 10.2; line 47 + 8.6
   expect(numbers.limit).toBeCloseTo(47 + (8.6 * 26.8) / 39.6, 9);
   expect(numbers.past).toBeCloseTo(56 - 47 - (8.6 * 26.8) / 39.6, 9);
 });
+
+test('[hand] a scale from the iris: 11.71 / 195 a dot, 25 dots and 750 dots, each uncertain by 2 × 0.42 / 11.71', () => {
+  const { numbers } = workedExamples['scale-by-iris'];
+  expect(numbers.answer).toBeCloseTo((25 * 11.71) / 195, 10);
+  expect(numbers.lengthMm).toBeCloseTo((750 * 11.71) / 195, 10);
+  expect(numbers.differenceDoubt).toBeCloseTo((25 * 0.84) / 195, 10);
+  expect(numbers.lengthDoubt).toBeCloseTo((750 * 0.84) / 195, 10);
+});

@@ -34,6 +34,9 @@ export const mappingQuestions = [
   /** 'one' or 'two' */
   'arches-planned',
   'arch-rule-named',
+  'mirror-known',
+  'front-and-tail-opposite',
+  'camera-distance-cm',
 ] as const;
 export type MappingQuestion = (typeof mappingQuestions)[number];
 
@@ -143,6 +146,19 @@ export const mappingRules = [
     id: 'arch-rules-are-starting-points', when: { question: 'arch-rule-named', is: false }, outcome: 'ask',
     facts: ['arch-women-of-eye-width', 'arch-women-spread', 'arch-two-thirds', 'arch-rules-artists', 'arch-rules-faces', 'arch-rules-p-value', 'arch-by-golden-section', 'golden-point-moves-mm'],
     disputedBy: ['arch-four-places-raters', 'arch-near-outer-corner-people'], ...anywhere,
+  },
+  {
+    id: 'ask-if-mirrored', when: { all: [{ question: 'read-from', is: 'photo' }, { question: 'mirror-known', is: false }] }, outcome: 'ask',
+    facts: ['ask-if-mirrored', 'consent-before-pictures'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'a-turn-fakes-widths', when: { all: [{ question: 'read-from', is: 'photo' }, { question: 'front-and-tail-opposite', is: true }] }, outcome: 'refuse',
+    facts: ['turn-3-deg-tail-mm', 'turn-3-deg-front-mm', 'turn-3-deg-near-tail-mm', 'nose-off-like-turn-deg'], disputedBy: ['nose-off-midline-mm'], ...anywhere,
+  },
+  {
+    id: 'near-cameras-shrink', when: { all: [{ question: 'read-from', is: 'photo' }, { question: 'camera-distance-cm', below: 150 }] }, outcome: 'measure-again',
+    facts: ['brow-straight-mm', 'brow-from-30-cm-mm', 'near-midface-taller', 'nearest-midface-taller', 'selfie-nose-longer', 'selfie-nose-longer-farther', 'near-nose-base-wider', 'near-nose-tip-wider'],
+    disputedBy: ['brow-chord-mm', 'brow-along-skin-mm'], ...anywhere,
   },
 ] as const satisfies readonly MappingRule[];
 

@@ -1,6 +1,7 @@
 import { archByRuleWords } from './archByRule.ts';
 import { changeNothingWords } from './changeNothing.ts';
 import { frontByThreeAnchorsWords } from './frontByThreeAnchors.ts';
+import { flippedSelfieWords } from './flippedSelfie.ts';
 import { levelReferenceWords } from './levelReference.ts';
 import { midlineFromPairsWords } from './midlineFromPairs.ts';
 import { ownTechnicalErrorWords } from './ownTechnicalError.ts';
@@ -9,6 +10,7 @@ import { realOrNotWords } from './realOrNot.ts';
 import { restOrRaisedWords } from './restOrRaised.ts';
 import { tailChecksWords } from './tailChecks.ts';
 import { tiltWords } from './tilt.ts';
+import { useOrRefuseWords } from './useOrRefuse.ts';
 import { whichMarkWords } from './whichMarkNotToTrust.ts';
 
 const listedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Mapping', name, summary });
@@ -23,6 +25,8 @@ export const skillList = [
   { id: 'posture-mismatch', ...listedAs(postureMismatchWords) },
   { id: 'front-by-three-anchors', ...listedAs(frontByThreeAnchorsWords) },
   { id: 'tail-checks', ...listedAs(tailChecksWords) },
+  { id: 'flipped-selfie', ...listedAs(flippedSelfieWords) },
+  { id: 'use-or-refuse', ...listedAs(useOrRefuseWords) },
   { id: 'real-or-not', ...listedAs(realOrNotWords) },
   { id: 'own-technical-error', ...listedAs(ownTechnicalErrorWords) },
   { id: 'change-nothing', ...listedAs(changeNothingWords) },

@@ -60,11 +60,18 @@ describe('rules of the midline thread', () => {
       'same-pose': true, 'same-posture': true, 'same-skin': true, 'eyes-closed-reading': true, 'fronts-measured-from': 'bridge',
       'thread-checked': true, 'front-anchor-named': true, 'tail-past-the-line': false, 'tail-tip-in-the-band': true, 'comparisons-counted': true, 'own-pairs': 24, band: 'most-see', 'read-from': 'skin', 'read-what': 'height', 'photo-level-and-resting': false,
       'arches-planned': 'one', 'arch-rule-named': true,
+      'mirror-known': true, 'front-and-tail-opposite': false, 'camera-distance-cm': 200,
     };
     expect(evaluate(mappingRules, good)).toEqual({ outcome: 'tell', hits: ['who-would-see-it'], unasked: [], couldBecome: 'none' });
     expect(evaluate(mappingRules, { ...good, 'midline-uses-brows': true }).outcome).toBe('refuse');
     expect(evaluate(mappingRules, { ...good, 'read-from': 'photo' }).hits).toContain('from-a-photo-heights-only');
     expect(evaluate(mappingRules, { ...good, 'read-from': 'photo', 'photo-level-and-resting': true }).hits).not.toContain('from-a-photo-heights-only');
+    const photo = { ...good, 'read-from': 'photo', 'photo-level-and-resting': true } as const;
+    expect(evaluate(mappingRules, photo).hits).toEqual(['who-would-see-it']);
+    expect(evaluate(mappingRules, { ...photo, 'mirror-known': false }).hits).toContain('ask-if-mirrored');
+    expect(evaluate(mappingRules, { ...photo, 'front-and-tail-opposite': true }).hits).toContain('a-turn-fakes-widths');
+    expect(evaluate(mappingRules, { ...photo, 'camera-distance-cm': 149 }).hits).toContain('near-cameras-shrink');
+    expect(evaluate(mappingRules, { ...photo, 'camera-distance-cm': 150 }).hits).not.toContain('near-cameras-shrink');
     expect(evaluate(mappingRules, { ...good, band: 'not-shown' }).hits).toEqual(['not-shown-is-not-equal', 'change-nothing-is-an-answer']);
     expect(evaluate(mappingRules, { ...good, 'arches-planned': 'two' })).toMatchObject({ outcome: 'refuse', hits: ['one-arch-for-both-sides', 'who-would-see-it'] });
     expect(evaluate(mappingRules, { ...good, 'arch-rule-named': false })).toMatchObject({ outcome: 'ask', hits: ['arch-rules-are-starting-points', 'who-would-see-it'] });
