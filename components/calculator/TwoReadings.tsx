@@ -43,6 +43,7 @@ export function TwoReadings({ id = 'two', children }: Readonly<{ id?: string; ch
     </div>
   );
   const heightTo = (arch: Arch, yMm: number) => desk.type(arch, String(rounded(Math.min(40, Math.max(5, yMm + dropMm(arch))), 1)));
+  const stepBy = (mm: number) => heightTo(active, state[active] - dropMm(active) + mm);
   return (
     <div class="two-up">
       <Frame
@@ -78,6 +79,11 @@ export function TwoReadings({ id = 'two', children }: Readonly<{ id?: string; ch
             {reading(1)}
             {reading(2)}
             {list('lately', 'lately')}
+            <div class="stepper">
+              <button class="btn line" type="button" aria-label={`${fullName(active)}: 0.1 millimetres lower`} onClick={() => stepBy(-0.1)}>− 0.1</button>
+              <button class="btn line" type="button" aria-label={`${fullName(active)}: 0.1 millimetres higher`} onClick={() => stepBy(0.1)}>+ 0.1</button>
+              <span class="plain tiny quiet">{fullName(active)}, ringed in the picture</span>
+            </div>
             <details class="fold">
               <summary>How they were read</summary>
               <div class="fold-in">{box('error')}{box('readings', '')}</div>

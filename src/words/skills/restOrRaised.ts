@@ -89,7 +89,7 @@ export const restOrRaisedWords: ProblemWords<RestOrRaisedGiven> = {
     'mapped-raised': mapped('Those brows were lifted', 'The forehead holds them up, and often one more than the other.'),
     'mapped-frown': mapped('That face was frowning', 'A frown pulls the fronts down and in.'),
     'mapped-lying': mapped('She was lying down', 'Skin moves when the weight pulls another way, and she will be seen upright.'),
-    'mapped-numb': mapped('The skin was numb', 'Numbing stiffens or swells the skin, and the forehead does not hold the brow as it does every day.'),
+    'mapped-numb': mapped('The skin was numb', 'Numbing can stiffen or swell the skin, and the marks go with it.'),
     'mapped-swollen': mapped('The skin was swollen', 'Swelling carries the marks with it and goes down again.'),
     'mapped-too-soon': mapped('A good reading, on the wrong day', 'It was taken well. But the brow itself may be somewhere else next month.'),
     'asked-again': mapped('Reading again now does not help', 'Look once more at what you have, and at what she told you.'),
