@@ -1,6 +1,6 @@
 import type { FacePoint } from '../faceFrame.ts';
 import { edgeHeightMm, edgeSlope } from './edge.ts';
-import type { Edges } from './span.ts';
+import type { Edges } from './edges.ts';
 
 /** A place on the centreline, and the centreline's slope there, mm up for each mm outward. */
 export type CentrePoint = Readonly<{ point: FacePoint; slope: number }>;

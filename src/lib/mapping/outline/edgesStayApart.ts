@@ -1,7 +1,8 @@
 import { quadraticRoots } from '../../geometry/quadraticRoots.ts';
 import type { Edge } from './edge.ts';
+import type { Edges } from './edges.ts';
 import { endSlope, type HalfEdge } from './halfEdge.ts';
-import { spanAt, type Edges } from './span.ts';
+import { spanAt } from './span.ts';
 
 /** A slope that changes with u as steepness + bend·(u − fromMm)². */
 type Bow = Readonly<{ steepness: number; bend: number; fromMm: number }>;

@@ -1,9 +1,9 @@
 import type { Brow } from '../brow.ts';
-import { edgeThrough, type Edge } from './edge.ts';
+import { edgesOf, type Edges } from './edges.ts';
 import { edgesStayApart } from './edgesStayApart.ts';
 
-/** The outline of one brow: upper edge front top – arch top – tail, lower edge front lower – arch lower – tail, a straight front. */
-export type Outline = Readonly<{ ok: true; brow: Brow; upper: Edge; lower: Edge }>;
+/** The outline of one brow: two edges that nowhere cross, and a straight front. */
+export type Outline = Edges & Readonly<{ ok: true; brow: Brow }>;
 
 /** Why five marks make no outline. */
 export const outlineFaults = ['mark-not-a-number', 'tail-inside-front', 'arch-not-between-front-and-tail', 'front-top-not-above-lower', 'upper-edge-under-lower-edge'] as const;
@@ -23,7 +23,7 @@ export function outlineOf(brow: Brow): Outline | NoOutline {
   const isBetween = (front: number, arch: number) => arch - front >= leastHalfMm && tail.uMm - arch >= leastHalfMm;
   if (!isBetween(frontTop.uMm, archTop.uMm) || !isBetween(frontLower.uMm, archLower.uMm)) return { ok: false, reason: 'arch-not-between-front-and-tail' };
   if (!(frontTop.vMm > frontLower.vMm)) return { ok: false, reason: 'front-top-not-above-lower' };
-  const edges = { upper: edgeThrough(frontTop, archTop, tail), lower: edgeThrough(frontLower, archLower, tail) };
+  const edges = edgesOf(brow);
   if (!edgesStayApart(edges)) return { ok: false, reason: 'upper-edge-under-lower-edge' };
   return { ok: true, brow, ...edges };
 }

@@ -1,6 +1,5 @@
-import { edgeHeightMm, type Edge } from './edge.ts';
-
-export type Edges = Readonly<{ upper: Edge; lower: Edge }>;
+import { edgeHeightMm } from './edge.ts';
+import type { Edges } from './edges.ts';
 
 /** From the lower to the upper border of an outline at one place, straight up, mm. */
 export type Span = Readonly<{ lowerMm: number; upperMm: number }>;

@@ -1,7 +1,7 @@
 import type { FacePoint } from '../faceFrame.ts';
 import { centreAt } from './centreline.ts';
 import { edgeHeightMm, type Edge } from './edge.ts';
-import type { Outline } from './outline.ts';
+import type { Edges } from './edges.ts';
 
 /** Thickness at one place: along the normal of the centreline, which is straight across the brow, and straight up for comparison. */
 export type Thickness = Readonly<{
@@ -20,8 +20,8 @@ export type Thickness = Readonly<{
 /** Beyond the edges; or so near the front that its straight line cuts the normal before an edge does. */
 export type NoThickness = Readonly<{ ok: false; reason: 'off-the-outline' | 'too-near-the-front' }>;
 
-/** Thickness of an outline at u. Each hit is the first one met from the centreline; exact to about 1e-12 mm. */
-export function thicknessAt({ upper, lower }: Outline, uMm: number): Thickness | NoThickness {
+/** Thickness of a brow at u. Each hit is the first one met from the centreline; exact to about 1e-12 mm. */
+export function thicknessAt({ upper, lower }: Edges, uMm: number): Thickness | NoThickness {
   const centre = centreAt({ upper, lower }, uMm);
   const [top, foot] = [edgeHeightMm(upper, uMm), edgeHeightMm(lower, uMm)];
   if (!centre || top === undefined || foot === undefined) return { ok: false, reason: 'off-the-outline' };
