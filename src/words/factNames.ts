@@ -30,6 +30,7 @@ export const factNames = {
   'trusted-from-weight': 'Weight below which a mark is called not trusted',
   'scatter-floor-mm': 'Least scatter of the marks that is believed',
   'arches-apart-mm': 'Distance from arch to arch used for the tilt',
+  'tilt-seen-deg': 'Tilt of the eyes that people begin to see',
   'thread-length-mm': 'Length of a thread from hand to hand',
   'tilt-1-deg-fakes-mm': 'Height difference faked by a tilt of 1°',
   'tilt-2-deg-fakes-mm': 'Height difference faked by a tilt of 2°',

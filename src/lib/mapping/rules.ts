@@ -64,7 +64,7 @@ export const mappingRules = [
   },
   {
     id: 'hold-the-line-level', when: { question: 'line-held-level', is: false }, outcome: 'measure-again',
-    facts: ['tilt-1-deg-fakes-mm', 'tilt-3-deg-fakes-mm', 'arches-apart-mm', 'thread-length-mm', 'head-tilt-repeat-deg'], disputedBy: [], ...anywhere,
+    facts: ['tilt-1-deg-fakes-mm', 'tilt-3-deg-fakes-mm', 'arches-apart-mm', 'thread-length-mm', 'head-tilt-repeat-deg', 'tilt-seen-deg'], disputedBy: [], ...anywhere,
   },
   {
     id: 'compare-like-with-like',

@@ -2,8 +2,13 @@ import type { Source } from '../source.ts';
 
 const readOn = '2026-11-25';
 
-/** Studies of brows that move: by muscle, by gravity, after toxin. */
+/** Studies of eyes that tilt, and of brows that move: by muscle, by gravity, after toxin. */
 export const poseSources = {
+  'eye-canting-2015': {
+    kind: 'study', short: 'Canted eyes study 2015', authors: 'author list not in the copy read', year: 2015,
+    title: 'Differences among deviations, genders, and observers in the perception of eye and nose asymmetry',
+    where: 'Journal of Oral and Maxillofacial Surgery 73:1606–1614', doi: '10.1016/j.joms.2015.02.009', read: 'abstract', readOn,
+  },
   'souza-cruz-2004': {
     kind: 'study', authors: 'Souza da Cruz JR, Velasco e Cruz AA', year: 2004,
     title: 'Quantification of frontalis muscle action',
