@@ -54,7 +54,7 @@ function Lines({ state, placing }: Readonly<{ state: FrontAndTailState; placing:
             <path class="d-plan" d={`M${way * chosenMm},-29V6`} />
             <text class="v halo place-mine" x={way * chosenMm} y="10.5" text-anchor="middle">{fixed(chosenMm)}</text>
             {isPast && <path class="place-past" d={`M${way * limitMm},${-tail.yMm}H${tail.xMm}`} />}
-            {isPast && <text class="v halo" x={way * 70} y={-Math.min(lower, tail.yMm) + 9.5} text-anchor={way < 0 ? 'start' : 'end'}>{fixed(-tails[side].insideLevelMm)} past</text>}
+            {isPast && <text class="v halo" x={way * 70} y={-Math.min(lower, tail.yMm) + 15} text-anchor={way < 0 ? 'start' : 'end'}>{fixed(-tails[side].insideLevelMm)} past</text>}
           </g>
         );
       })}
