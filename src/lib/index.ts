@@ -26,6 +26,10 @@ export { outlineAreaMm2, outlinePerimeterMm } from './mapping/outline/outlineSiz
 export { thicknessAt, type Thickness } from './mapping/outline/thickness.ts';
 export { falseDifferences, type FalseDifferences } from './mapping/pose/falseDifferences.ts';
 export { straightPose, type HeadPose } from './mapping/pose/headPose.ts';
+export { anchorDistances, type AnchorDistance, type FrontAnchor } from './mapping/placing/anchorDistances.ts';
+export { sharedTailLine, tailAgainstLine, type TailLine } from './mapping/placing/tailLine.ts';
+export { placeFrontAndTail, type Placing, type PlacingChoices } from './mapping/placing/placeFrontAndTail.ts';
+export { placingMarksOf, type PlacingMarks } from './mapping/placing/placingMarks.ts';
 export { technicalError, repeatabilityMm } from './mapping/technicalError.ts';
 export { budgetMm, markUncertaintyMm, readingsNeeded, smallestRealDifferenceMm } from './mapping/budget.ts';
 export { comparePasses, type PassComparison } from './mapping/error/comparePasses.ts';
