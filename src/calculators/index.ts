@@ -3,6 +3,7 @@ import { frontAndTail } from './frontAndTail.ts';
 import { measuringError } from './measuringError.ts';
 import { archPlacement } from './archPlacement.ts';
 import { midlineAndSides } from './midlineAndSides.ts';
+import { mixByDrops } from './mixByDrops.ts';
 import { pose } from './pose.ts';
 import { twoReadings } from './twoReadings.ts';
 import { usualDifference } from './usualDifference.ts';
@@ -17,6 +18,7 @@ export const calculators = {
   'arch-placement': archPlacement,
   pose,
   'usual-difference': usualDifference,
+  'mix-by-drops': mixByDrops,
 } as const;
 
 export type CalculatorId = keyof typeof calculators;

@@ -11,4 +11,5 @@ export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
   'two-readings': ['example-error-mm', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'family-false-alarm', 'map-at-rest', 'upright-to-draw'],
   'usual-difference': ['unequal-at-front-mm', 'unequal-at-middle-mm', 'unequal-at-tail-mm', 'few-see-mm', 'most-see-mm'],
   'arch-placement': ['arch-women-of-eye-width', 'arch-models-of-eye-width', 'arch-two-thirds', 'arch-four-places-raters', 'arch-near-outer-corner-people', 'arch-rules-p-value', 'iris-width-mm', 'golden-share', 'golden-share-from-tail'],
+  'mix-by-drops': ['epidermis-mm', 'model-depth-mm', 'veil-share', 'surface-outside', 'surface-inside', 'skin-scattering-at-500-nm', 'melanosome-at-500-nm', 'melanosome-power', 'skin-baseline', 'blood-haemoglobin', 'haemoglobin-molar-mass', 'blood-saturation'],
 };

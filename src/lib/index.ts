@@ -44,7 +44,8 @@ export { leaningNoseFace } from './face/demonstration.ts';
 
 
 export { ciede2000 } from './colour/ciede2000.ts';
-export { spectrumToLab, spectrumToXyz, type Lamp } from './colour/observe.ts';
+export { lamps, type Lamp } from './colour/lamps.ts';
+export { spectrumToLab, spectrumToXyz } from './colour/observe.ts';
 export { labToXyz, xyzToLab, type Lab, type Xyz } from './colour/lab.ts';
 export { labToLch, lchToLab, type Lch } from './colour/lch.ts';
 export { labToSrgb, srgbToHex } from './colour/srgb.ts';

@@ -20,6 +20,6 @@ for (const address of [...addressesUnder('/calculators/'), ...addressesUnder('/l
     expect((await sentence.innerText()).trim()).toMatch(/\S.*\d.*\.|\S+ \S+ \S+.*\./s);
     const drawing = page.locator('main figure svg, main .fig svg').first();
     await expect(drawing).toBeVisible();
-    expect(await drawing.locator('path, line, circle, polyline, polygon, ellipse').count()).toBeGreaterThan(5);
+    expect(await drawing.locator('path, line, circle, polyline, polygon, ellipse, rect[fill^="#"]').count()).toBeGreaterThan(5);
   });
 }

@@ -1,4 +1,5 @@
-import { whiteOf, type Lamp } from '#lib/colour/observe.ts';
+import type { Lamp } from '#lib/colour/lamps.ts';
+import { whiteOf } from '#lib/colour/observe.ts';
 import type { Check } from '../check.ts';
 
 const white = (lamp: Lamp, axis: 'x' | 'z', printed: number): Check => ({

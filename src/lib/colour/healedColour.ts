@@ -1,7 +1,8 @@
 import type { Spectrum } from './bands.ts';
 import { layerOver } from './kubelkaMunk.ts';
 import type { Lab } from './lab.ts';
-import { spectrumToLab, type Lamp } from './observe.ts';
+import type { Lamp } from './lamps.ts';
+import { spectrumToLab } from './observe.ts';
 import { seenThroughSurface } from './saunderson.ts';
 import { partedAt, type SkinOptics, type VeiledSkin } from './skinOptics.ts';
 import type { LayerSpectrum } from './veil.ts';

@@ -1,10 +1,7 @@
 import { foldedWeights } from '../tables/foldedWeights.ts';
 import type { Spectrum } from './bands.ts';
 import { xyzToLab, type Lab, type Xyz } from './lab.ts';
-
-/** The lamps a colour can be looked at under: two daylights, tungsten, one white LED. */
-export type Lamp = keyof typeof foldedWeights;
-export const lamps: readonly Lamp[] = ['D65', 'D50', 'A', 'LED-B3'];
+import type { Lamp } from './lamps.ts';
 
 function sum(weights: readonly number[], spectrum?: Spectrum): number {
   return weights.reduce((total, weight, band) => total + weight * (spectrum ? (spectrum[band] ?? 0) : 1), 0);

@@ -2,6 +2,7 @@ import { drawFrom, drawNormal, type Draw } from '../quantities/seed.ts';
 import { ciede2000 } from './ciede2000.ts';
 import { throughParts, type Setting } from './healedColour.ts';
 import type { Lab } from './lab.ts';
+import type { Lamp } from './lamps.ts';
 import { spectrumToLab } from './observe.ts';
 import { mixLayer, pigmentIds, type PigmentId, type Shares } from './pigments.ts';
 import { partedAt, type SkinOptics } from './skinOptics.ts';
@@ -35,7 +36,7 @@ const about1 = (draw: Draw, spread: number) => Math.exp(spread * drawNormal(draw
  * Seeded healings of one plan: in each, strength, dose, depth, veil, what is kept and what is lost are drawn anew. One draw
  * ages: its colours at several times belong to one healing.
  */
-export function simulatedHealings(skin: SkinOptics, plan: Plan, times: readonly AtYears[], draws: number, seed: number): readonly (readonly Lab[])[] {
+export function simulatedHealings(skin: SkinOptics, plan: Plan, times: readonly AtYears[], draws: number, seed: number, lamp: Lamp = 'D65'): readonly (readonly Lab[])[] {
   const draw = drawFrom(seed);
   const { doubts, setting, shares, dose, ageing } = plan;
   return Array.from({ length: draws }, () => {
@@ -52,7 +53,7 @@ export function simulatedHealings(skin: SkinOptics, plan: Plan, times: readonly 
         return (strength.get(id) ?? 1) * Math.min(1, keptAtSixWeeks * kept) * Math.max(0, 1 - Math.min(1, lostPerYear * lost)) ** years;
       };
       const factors: Shares = { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266') };
-      return spectrumToLab(throughParts(skin, parts, mixLayer(shares, thisDose, factors), setting.coverage));
+      return spectrumToLab(throughParts(skin, parts, mixLayer(shares, thisDose, factors), setting.coverage), lamp);
     });
   });
 }

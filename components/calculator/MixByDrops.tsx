@@ -1,0 +1,79 @@
+import type { MixByDrops as Result } from '#calculators/mixByDrops.ts';
+import { mixByDropsFields, type MixByDropsState } from '#calculators/mixByDropsFields.ts';
+import { DropCard } from '#components/pictures/DropCard.tsx';
+import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
+import { bottleWords, lampWords, labWords, mixCaution, mixSays, oldWorkWords, timeWords } from '#words/mixByDrops.ts';
+import { fixed } from '#words/number.ts';
+import { ChoiceBox } from './ChoiceBox.tsx';
+import { Frame } from './Frame.tsx';
+import { NumberBox } from './NumberBox.tsx';
+import { useCalculator } from './useCalculator.ts';
+import { useLater } from './useLater.ts';
+
+const labels = {
+  skinL: 'Lightness L*', skinA: 'Red a*', skinB: 'Yellow b*', oldWork: 'Old pigment', dose: 'Dose, model’s unit', depth: 'Model depth', coverage: 'Skin covered', lamp: 'Seen under',
+} as const;
+const isBottle = (key: string): key is BottleId => Object.hasOwn(bottleWords, key);
+const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
+const nameOf = (key: string) => (isBottle(key) ? `Drops of ${bottleWords[key]}` : isLabel(key) ? labels[key] : key);
+const optionsOf = (words: Readonly<Record<string, string>>) => Object.entries(words).map(([value, label]) => ({ value, label }));
+const load = () => import('#calculators/mixByDrops.ts').then(({ mixByDrops }) => mixByDrops.solve);
+
+/** Mix by drops: the island. The prediction for the first state is made at build; the model is fetched at the first change. */
+export function MixByDrops({ id = 'drops', start }: Readonly<{ id?: string; start: Result }>) {
+  const desk = useCalculator(mixByDropsFields, nameOf);
+  const { state } = desk;
+  const { result, is } = useLater(state, start, load);
+  const number = (name: Exclude<keyof MixByDropsState, 'oldWork' | 'lamp'>, unit: string, hint?: string) => (
+    <NumberBox key={name} id={`${id}-${name}`} label={isBottle(name) ? bottleWords[name] : nameOf(name)} unit={unit} shown={String(state[name])} hint={hint} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
+  );
+  return (
+    <Frame
+      tall
+      desk={desk}
+      id={id}
+      address="/calculators/mix-by-drops/"
+      says={is === 'missing' ? { answer: 'The colour model did not arrive.', doubt: 'Look at the connection, then change a number again.' } : mixSays(result)}
+      caution={is === 'missing' ? undefined : mixCaution(result)}
+      picture={
+        <>
+          {result.ok && <DropCard times={result.outlook.times} today={result.outlook.today} coverage={state.coverage / 100} isLate={is !== 'fresh'} />}
+          <p class="card-key plain">Each date, from the top: strokes close up; the colour from arm’s length; five of the simulated healings, darkest to lightest.</p>
+        </>
+      }
+      side={
+        <>
+          <fieldset class="drops"><legend>Drops of each bottle</legend>{bottleIds.map((bottle) => number(bottle, ''))}</fieldset>
+          <fieldset class="drops three"><legend>The skin beside the brow</legend>{number('skinL', '')}{number('skinA', '')}{number('skinB', '')}</fieldset>
+          <ChoiceBox id={`${id}-oldWork`} label={labels.oldWork} value={state.oldWork} options={optionsOf(oldWorkWords)} onType={(text) => desk.type('oldWork', text)} />
+          <div class="two">{number('coverage', '%')}{number('dose', '')}</div>
+          <details class="fold">
+            <summary>Depth and lamp</summary>
+            <div class="fold-in">
+              {number('depth', 'mm', 'Depth of the pigment in the model, not a needle length.')}
+              <ChoiceBox id={`${id}-lamp`} label={labels.lamp} value={state.lamp} options={optionsOf(lampWords)} onType={(text) => desk.type('lamp', text)} />
+            </div>
+          </details>
+        </>
+      }
+    >
+      {result.ok && (
+        <details class="fold numbers">
+          <summary>All numbers</summary>
+          <div class="tables">
+            <table class="meas trust">
+              <caption>Predicted colours, under {lampWords[state.lamp]}</caption>
+              <thead><tr><th scope="col">When</th><th scope="col">From arm’s length</th><th scope="col">9 in 10, L*</th><th scope="col">One stroke</th><th scope="col">Lean red / green</th></tr></thead>
+              <tbody>
+                <tr><th scope="row">today</th><td>{labWords(result.outlook.today)}</td><td></td><td></td><td></td></tr>
+                {result.outlook.times.map(({ years, plain, lightness: [lo, hi], covered, leanRed, leanGreen }) => (
+                  <tr key={years}><th scope="row">{timeWords(years)}</th><td>{labWords(plain)}</td><td>{fixed(lo)} to {fixed(hi)}</td><td>{labWords(covered)}</td><td>{fixed(100 * leanRed, 0)} / {fixed(100 * leanGreen, 0)} of 100</td></tr>
+                ))}
+              </tbody>
+            </table>
+          </div>
+        </details>
+      )}
+    </Frame>
+  );
+}

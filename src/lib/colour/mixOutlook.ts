@@ -1,0 +1,71 @@
+import { ciede2000 } from './ciede2000.ts';
+import { healedColour, throughParts, type Setting } from './healedColour.ts';
+import type { Lab } from './lab.ts';
+import type { Lamp } from './lamps.ts';
+import { spectrumToLab } from './observe.ts';
+import { mixLayer, type Shares } from './pigments.ts';
+import { partedAt, type SkinOptics } from './skinOptics.ts';
+import { leftOf, ninetyOf, simulatedHealings, type Plan } from './uncertainHealing.ts';
+
+/** One mix at one time: the plain prediction, and what many simulated healings say. */
+export type Outlook = Readonly<{
+  /** 0 stands for six weeks. */
+  years: number;
+  plain: Lab;
+  /** The twentieth darkest, a quarter, the middle, three quarters, and the twentieth lightest of the healings. */
+  band: readonly Lab[];
+  lightness: readonly [number, number];
+  /** Share of healings whose hue lies 15° or more to the red, or to the green, of the plain prediction. */
+  leanRed: number;
+  leanGreen: number;
+  /** The colour straight over the pigment, between bare skin: what one stroke shows. */
+  covered: Lab;
+}>;
+
+export type MixOutlook = Readonly<{
+  times: readonly Outlook[];
+  /** The skin or old work as it is today, under the lamp. */
+  today: Lab;
+  /** Two years on if all yellow and red were gone: what the dark part alone leaves. */
+  withoutWarm: Lab;
+  /** How far the mix changes today's colour at six weeks, ΔE00. */
+  changes: number;
+}>;
+
+const bandShares = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
+const lean = 15;
+
+/** What becomes of a mix in a skin at several times, by a plain prediction and `draws` seeded healings. */
+export function mixOutlook(skin: SkinOptics, plan: Plan, times: readonly number[], draws: number, seed: number, lamp: Lamp = 'D65'): MixOutlook {
+  const { shares, dose, setting, ageing } = plan;
+  const healings = simulatedHealings(skin, plan, times, draws, seed, lamp);
+  const parts = partedAt(skin, setting.depthMm, setting.veilShare);
+  const colour = (years: number, coverage: number, factors: Shares = leftOf(ageing, years)) => spectrumToLab(throughParts(skin, parts, mixLayer(shares, dose, factors), coverage), lamp);
+  const today = spectrumToLab(skin.reflectance, lamp);
+  const outlooks = times.map((years, time): Outlook => {
+    const seen = healings.flatMap((one) => one[time] ?? []).toSorted((one, other) => one.l - other.l);
+    const plain = colour(years, setting.coverage);
+    const turn = (lab: Lab) => ((hue(lab) - hue(plain) + 540) % 360) - 180;
+    const share = (test: (lab: Lab) => boolean) => seen.filter(test).length / Math.max(1, seen.length);
+    return {
+      years, plain,
+      band: bandShares.flatMap((at) => seen[Math.round(at * (seen.length - 1))] ?? []),
+      lightness: ninetyOf(seen.map(({ l }) => l)),
+      leanRed: share((lab) => turn(lab) < -lean),
+      leanGreen: share((lab) => turn(lab) > lean),
+      covered: colour(years, 1),
+    };
+  });
+  const last = times.at(-1) ?? 0;
+  const withoutWarm = colour(last, setting.coverage, { ...leftOf(ageing, last), '77492': 0, '77491': 0 });
+  return { times: outlooks, today, withoutWarm, changes: ciede2000(outlooks[0]?.plain ?? today, today) };
+}
+
+function hue({ a, b }: Lab): number {
+  return (Math.atan2(b, a) * 180) / Math.PI;
+}
+
+/** The colour of a fresh mix if all of it stayed: no loss. */
+export function asPutIn(skin: SkinOptics, shares: Shares, dose: number, setting: Setting, lamp: Lamp = 'D65'): Lab {
+  return healedColour(skin, mixLayer(shares, dose), setting, lamp);
+}

@@ -1,0 +1,83 @@
+import type { BottleId } from '#lib/colour/bottleIds.ts';
+import type { Lab } from '#lib/colour/lab.ts';
+import type { Lamp } from '#lib/colour/lamps.ts';
+import { fixed } from './number.ts';
+
+/** Bottles by what is in them. */
+export const bottleWords = {
+  'yellow-oxide-some-white': 'yellow oxide, some white',
+  'mostly-yellow-some-red': 'mostly yellow oxide, some red',
+  orange: 'orange: yellow and red oxide',
+  'red-oxide-some-yellow': 'red oxide, some yellow',
+  'light-brown-yellow-heavy': 'light brown, yellow-heavy',
+  'brown-yellow-heavy': 'brown, yellow-heavy',
+  'brown-even': 'brown, even',
+  'brown-red-heavy': 'brown, red-heavy',
+  'dark-brown-iron': 'dark brown, iron black',
+  'dark-brown-carbon': 'dark brown, carbon black',
+  'black-iron': 'iron black',
+  white: 'white',
+} as const satisfies Readonly<Record<BottleId, string>>;
+
+export const lampWords = {
+  D65: 'daylight (D65)',
+  D50: 'warmer daylight (D50)',
+  A: 'tungsten lamp (A)',
+  'LED-B3': 'white LED (LED-B3)',
+} as const satisfies Readonly<Record<Lamp, string>>;
+
+export const oldWorkWords = {
+  none: 'none: bare skin',
+  'grey-blue': 'grey-blue',
+  'ash-grey': 'ash grey',
+  green: 'green',
+  violet: 'violet',
+  pink: 'pink',
+  orange: 'orange',
+} as const;
+
+/** "six weeks", "one year", "two years". */
+export function timeWords(years: number): string {
+  return years === 0 ? 'six weeks' : years === 1 ? 'one year' : 'two years';
+}
+
+/** "L* 44.1, a* 11.0, b* 14.2" */
+export function labWords({ l, a, b }: Lab): string {
+  return `L* ${fixed(l)}, a* ${fixed(a)}, b* ${fixed(b)}`;
+}
+
+type Outlook = Readonly<{ years: number; plain: Lab; lightness: readonly [number, number]; leanRed: number; leanGreen: number }>;
+type Result =
+  | Readonly<{ ok: true; drops: number; whiteShare: number; isOutsideMeasured: boolean; outlook: Readonly<{ times: readonly Outlook[]; today: Lab; withoutWarm: Lab; changes: number }> }>
+  | Readonly<{ ok: false; reason: 'no-drops' | 'no-skin-like-spectrum' | 'old-pigment-not-reached' }>;
+
+const ofHundred = (share: number) => `${fixed(100 * share, 0)} of 100`;
+
+/** What is said where no colour can be predicted. */
+const refusals = {
+  'no-drops': { answer: 'There is no drop in the mix yet.', doubt: 'Give at least one bottle a drop.' },
+  'no-skin-like-spectrum': { answer: 'No measured skin is like this colour.', doubt: 'Check the three numbers of the skin: they are read under daylight, before anything touches it.' },
+  'old-pigment-not-reached': { answer: 'This old colour cannot be laid over this skin in the model.', doubt: 'Check the numbers of the skin.' },
+} as const;
+
+/** What the mix is predicted to look like at six weeks and at two years, and how sure that is. */
+export function mixSays(result: Result): Readonly<{ answer: string; doubt: string }> {
+  if (!result.ok) return refusals[result.reason];
+  const { times, withoutWarm } = result.outlook;
+  const [first, last] = [times[0], times.at(-1)];
+  if (!first || !last) return refusals['no-drops'];
+  const lean = Math.max(first.leanRed, first.leanGreen) < 0.1 ? '' : ` In ${ofHundred(Math.max(first.leanRed, first.leanGreen))} it leans ${first.leanRed > first.leanGreen ? 'redder' : 'greener'}.`;
+  return {
+    answer: `In this model, at six weeks: ${labWords(first.plain)}.`,
+    doubt: `9 in 10 simulated healings land between L* ${fixed(first.lightness[0])} and ${fixed(first.lightness[1])}.${lean} At two years: ${labWords(last.plain)}. If all yellow and red went first, L* ${fixed(withoutWarm.l)}, a* ${fixed(withoutWarm.a)}, b* ${fixed(withoutWarm.b)} would be left.`,
+  };
+}
+
+/** What has to be said before anybody uses the number. */
+export function mixCaution(result: Result): string | undefined {
+  if (!result.ok) return undefined;
+  if (result.whiteShare >= 0.1) return `White makes up ${ofHundred(result.whiteShare)} parts of the pigment. White hides nothing for long, and it can darken under a laser.`;
+  if (result.isOutsideMeasured) return 'This skin lies outside the measured skins the model learned from: the prediction is less sure.';
+  if (result.outlook.changes < 1) return 'At six weeks this mix hardly shows in this skin.';
+  return undefined;
+}

@@ -1,0 +1,57 @@
+import { expect, test } from 'vitest';
+import { bottles } from '#lib/colour/bottles.ts';
+import { healedColour } from '#lib/colour/healedColour.ts';
+import { asPutIn, mixOutlook } from '#lib/colour/mixOutlook.ts';
+import { mixLayer } from '#lib/colour/pigments.ts';
+import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
+import { skinOptics } from '#lib/colour/skinOptics.ts';
+import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
+import { leftOf, plainPrediction, type Plan } from '#lib/colour/uncertainHealing.ts';
+
+const skin = skinOptics({ l: 63, a: 10, b: 19 });
+if (!skin.ok) throw new Error(skin.reason);
+const shares = sharesOf([0, 0, 1, 0, 0, 3], bottles);
+const plan: Plan = { shares, dose: 0.3, setting: { depthMm: 0.1, coverage: 0.6, veilShare: 0.35 }, ageing: startAgeing, doubts: startDoubts };
+const outlook = mixOutlook(skin, plan, [0, 1, 2], 400, 1);
+
+test('[property] the plain prediction of each time lies inside its band, which runs from dark to light', () => {
+  outlook.times.forEach(({ years, plain, band, lightness: [lo, hi] }) => {
+    expect(plain).toEqual(plainPrediction(skin, plan, years));
+    expect(band).toHaveLength(5);
+    expect(band.map(({ l }) => l)).toEqual(band.map(({ l }) => l).toSorted((a, b) => a - b));
+    expect(lo < plain.l && plain.l < hi).toBe(true);
+    expect(Math.abs((band[0]?.l ?? NaN) - lo)).toBeLessThan(0.3);
+    expect(Math.abs((band[4]?.l ?? NaN) - hi)).toBeLessThan(0.3);
+  });
+});
+
+test('[property] one stroke is darker than the brow from arm’s length, and the brow darker than the skin', () => {
+  for (const { covered, plain } of outlook.times) {
+    expect(covered.l).toBeLessThan(plain.l);
+    expect(plain.l).toBeLessThan(outlook.today.l);
+  }
+});
+
+test('[property] without yellow and red what is left is less yellow and less red', () => {
+  const last = outlook.times.at(-1);
+  expect(outlook.withoutWarm.b).toBeLessThan(last?.plain.b ?? NaN);
+  expect(outlook.withoutWarm.a).toBeLessThan(last?.plain.a ?? NaN);
+  expect(outlook.withoutWarm.l).toBeGreaterThan(last?.plain.l ?? NaN);
+});
+
+test('[hand] nothing lost: the same as a layer of the whole dose; six weeks on, what is left', () => {
+  expect(asPutIn(skin, shares, 0.3, plan.setting)).toEqual(healedColour(skin, mixLayer(shares, 0.3), plan.setting));
+  expect(outlook.times[0]?.plain).toEqual(healedColour(skin, mixLayer(shares, 0.3, leftOf(startAgeing, 0)), plan.setting));
+});
+
+test('[property] leaning shares are shares, and no doubt means no lean', () => {
+  const sure = mixOutlook(skin, { ...plan, doubts: { strength: 0, dose: 0, depth: 0, kept: 0, lost: 0, veilLo: 0.35, veilHi: 0.35 } }, [0], 20, 2);
+  expect([sure.times[0]?.leanRed, sure.times[0]?.leanGreen]).toEqual([0, 0]);
+  for (const { leanRed, leanGreen } of outlook.times) expect(leanRed >= 0 && leanGreen >= 0 && leanRed + leanGreen <= 1).toBe(true);
+});
+
+test('[property] under tungsten today is redder than under daylight', () => {
+  const warm = mixOutlook(skin, plan, [0], 10, 1, 'A');
+  expect(warm.today.a).toBeGreaterThan(outlook.today.a + 2);
+  expect(warm.times[0]?.plain.a ?? NaN).toBeGreaterThan((outlook.times[0]?.plain.a ?? NaN) + 2);
+});
