@@ -19,7 +19,7 @@ import { skinMarkLayers } from './skinMarks.ts';
 import type { Spot } from '#lib/face/spot.ts';
 
 /** A finished drawing: shapes from back to front, in the view's own millimetres (y down). */
-export type FacePicture = Readonly<{ view: FaceView; viewBox: ViewBox; hairTone: number; shapes: readonly Shape[] }>;
+export type FacePicture = Readonly<{ view: FaceView; viewBox: ViewBox; hairTone: number; shapes: readonly Shape[]; oldPigment?: Face['form']['oldPigment'] }>;
 
 /**
  * Draws a face. The picture stands exactly on the face's landmarks; `seed` changes hair and other loose lines only.
@@ -36,6 +36,7 @@ export function drawFace(face: Face, view: FaceView, seed = 1): FacePicture {
     view,
     viewBox: viewBoxOf(view, face.landmarks),
     hairTone: face.form.hairTone,
+    ...(face.form.oldPigment && { oldPigment: face.form.oldPigment }),
     shapes: layers.map((layer) => shapeOf(layer, place, detail)),
   };
 }

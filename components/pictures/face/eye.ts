@@ -1,6 +1,7 @@
 import { drawFrom, seedFrom, type Draw } from '#lib/quantities/seed.ts';
 import type { Side } from '#lib/mapping/markSet.ts';
 import type { Face } from '#lib/face/face.ts';
+import { defaultForm } from '#lib/face/form.ts';
 import { mappingValues } from '#lib/mapping/values.ts';
 import { outward } from '#lib/face/landmarks.ts';
 import type { Detail } from './brow/brows.ts';
@@ -17,8 +18,9 @@ export type EyeOpening = Readonly<{ inner: Spot; outer: Spot; pupil: Spot; upper
 
 export function eyeOpening({ landmarks, form }: Face, side: Side): EyeOpening {
   const { innerCorner: inner, outerCorner: outer, pupil } = landmarks[side];
-  const peakU = pupil[0] - 0.6 + form.lidPeak * 1.8;
-  const upperV = pupil[1] + 4.25 * form.eyeOpening;
+  const { openingShare, peakShift } = side === 'left' ? form.leftEye : defaultForm.leftEye;
+  const peakU = pupil[0] - 0.6 + (form.lidPeak + peakShift) * 1.8;
+  const upperV = pupil[1] + 4.25 * form.eyeOpening * openingShare;
   const lowerV = pupil[1] - 5.2 - 0.3 * form.eyeRoundness;
   const full = 1 + 0.16 * form.eyeRoundness;
   const droop = form.lid === 'hooded' ? 0.8 : 0;

@@ -48,7 +48,7 @@ function lidLines({ form }: Face, { inner: i, outer: o, pupil: p, upperV: up }: 
 function boneLines({ form }: Face, { inner: i, outer: o, pupil: p }: EyeOpening): readonly LidLine[] {
   const bone = form.browBone;
   const bridge = form.bridgeWidthMm / 2;
-  const trough: LidLine = { spots: [[i[0] + 1, i[1] - 4.2], [i[0] + 6, i[1] - 8.4], [p[0] - 2, p[1] - 11.6]], widths: [0.1, 0.45, 0.1], role: 'soft' };
+  const trough: LidLine = { spots: [[i[0] + 1, i[1] - 4.2], [i[0] + 6, i[1] - 8.4], [p[0] - 2, p[1] - 11.6]], widths: [0.08, 0.2 + 0.4 * form.age, 0.08], role: 'soft' };
   const shadow: LidLine = { spots: [[bridge + 2.8 + bone, 12], [bridge + 1.4, 6], [bridge, 0]], widths: [0.1, 0.35 + 0.6 * bone, 0.1], role: 'soft' };
   const rim: LidLine = { spots: [[p[0] + 6, 11.6], [o[0] - 1, 10.6], [o[0] + 6, 6]], widths: [0.1, 0.5 * bone, 0.1], role: 'soft' };
   return [trough, ...(bone > 0.15 ? [shadow] : []), ...(bone > 0.5 ? [rim] : [])];

@@ -27,6 +27,8 @@ export type Form = Readonly<{
   eyeRoundness: number;
   /** Highest point of the upper lid: -1 towards the nose, 1 outwards. */
   lidPeak: number;
+  /** How the client's left eye is drawn apart from the right: its opening as a share, its lid's highest point shifted. No mark moves. */
+  leftEye: Readonly<{ openingShare: number; peakShift: number }>;
   /** 0 light to 1 dark. */
   irisTone: number;
   bridgeWidthMm: number;
@@ -55,6 +57,8 @@ export type Form = Readonly<{
   /** Pale patches, picture x and v of the upright face. */
   vitiligo?: readonly Readonly<{ at: Spot; radiusMm: number }>[];
   oldWork?: Readonly<Partial<Record<Side, BrowSpots>>>;
+  /** The old work's colour as read on the skin, L*a*b*; left out, it is drawn in the ink of its role. */
+  oldPigment?: Readonly<{ L: number; a: number; b: number }>;
   /** A pigment plan drawn instead of hair. */
   strokes?: Readonly<{ count: number; lengthMm: number; widthMm: number; spreadMm: number }>;
 }>;
@@ -64,6 +68,7 @@ export const defaultForm: Form = {
   eyeOpening: 1,
   eyeRoundness: 0,
   lidPeak: 0,
+  leftEye: { openingShare: 1, peakShift: 0 },
   irisTone: 0.8,
   bridgeWidthMm: 15,
   skullMm: 73,

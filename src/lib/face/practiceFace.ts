@@ -5,11 +5,10 @@ import { mappingValues } from '../mapping/values.ts';
 import { landmarksFrom } from './bones.ts';
 import { plannedBrow } from './browPlan.ts';
 import { disturbanceFor, disturbedBrow, type PracticeLevel } from './disturbance.ts';
-import { clamp } from './spot.ts';
+import { distinctPerson } from './distinctPerson.ts';
 import type { Face } from './face.ts';
 import { faceMarks } from './faceMarks.ts';
-import { practiceBones, practiceBrowPlan } from './practiceBones.ts';
-import { practiceForm } from './practiceForm.ts';
+import { practiceBrowPlan } from './practiceBones.ts';
 import { trueAnswers, type TrueAnswers } from './trueAnswers.ts';
 
 export type PracticeFace = Readonly<{ face: Face; markSet: MarkSet; truth: TrueAnswers; solvable: boolean }>;
@@ -19,10 +18,7 @@ export type PracticeFace = Readonly<{ face: Face; markSet: MarkSet; truth: TrueA
  * so levels 0 to 3 of one seed are one person with more and more to see.
  */
 export function practiceFace(seed: number, level: PracticeLevel): PracticeFace {
-  const ageDraw = drawFrom(seedFrom('age', seed));
-  const age = clamp(ageDraw() * 1.1 - 0.1, 0, 1);
-  const bones = practiceBones(drawFrom(seedFrom('bones', seed)));
-  const form = practiceForm(drawFrom(seedFrom('form', seed)), bones, age);
+  const { bones, form, age } = distinctPerson(seed);
   const right = plannedBrow(bones, practiceBrowPlan(drawFrom(seedFrom('brow', seed)), age));
   const disturbance = disturbanceFor(seed, level);
   const left = disturbedBrow(right, disturbance);

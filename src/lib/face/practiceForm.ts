@@ -7,7 +7,7 @@ import { defaultForm, type Form } from './form.ts';
 export function practiceForm(draw: Draw, bones: Bones, age: number): Form {
   const cheekMm = drawNormalWithin(draw, 67, 2.4, 62, 72);
   const grey = age > 0.65 ? 0.6 : 1;
-  return {
+  const form: Form = {
     ...defaultForm,
     lid: drawOne(draw, ['open', 'open', 'hooded', 'single', 'deep']),
     eyeOpening: drawNormalWithin(draw, 0.98, 0.08, 0.8, 1.12),
@@ -17,9 +17,9 @@ export function practiceForm(draw: Draw, bones: Bones, age: number): Form {
     bridgeWidthMm: drawNormalWithin(draw, 15.8, 1.4, 13, 19),
     skullMm: cheekMm + drawNormalWithin(draw, 4.8, 1.2, 2, 7.5),
     cheekMm,
-    jawMm: drawNormalWithin(draw, cheekMm * 0.815, 2.6, cheekMm * 0.74, cheekMm * 0.89),
+    jawMm: drawNormalWithin(draw, cheekMm * 0.815, 3.4, cheekMm * 0.73, cheekMm * 0.9),
     jawV: drawNormalWithin(draw, -75, 3, -82, -68),
-    chinHalfWidthMm: drawNormalWithin(draw, 20, 3.4, 13, 27),
+    chinHalfWidthMm: drawNormalWithin(draw, 20, 4.2, 12, 28),
     hairlineV: drawNormalWithin(draw, 66, 4, 58, 74),
     mouthV: -bones.noseDropMm - drawNormalWithin(draw, 30, 1.8, 27, 34),
     mouthWidthMm: drawNormalWithin(draw, 50, 3, 43, 57),
@@ -39,5 +39,9 @@ export function practiceForm(draw: Draw, bones: Bones, age: number): Form {
     },
     ...(draw() < 0.08 && { scar: { side: drawOne(draw, ['right', 'left']), t: 0.45 + 0.35 * draw(), lean: 0.3 } }),
     ...(draw() < 0.08 && { vitiligo: [{ at: [-30 + 60 * draw(), 30 + 10 * draw()], radiusMm: 5 + 4 * draw() }] }),
+    // No face has two equal eyes. Only the lids differ: every mark stays where it was.
+    leftEye: { openingShare: drawNormalWithin(draw, 1, 0.035, 0.92, 1.08), peakShift: drawNormalWithin(draw, 0, 0.25, -0.5, 0.5) },
   };
+  // A beard is drawn down to where a scarf would lie.
+  return form.hair === 'scarf' ? { ...form, beard: 0 } : form;
 }

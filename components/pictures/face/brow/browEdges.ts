@@ -22,7 +22,7 @@ export function browOutline(brow: BrowSpots): Path {
 }
 
 export function browPolygon(brow: BrowSpots): Spots {
-  return edgesOf(brow).flatMap((piece) => Array.from({ length: 16 }, (_, i) => onPiece(piece, i / 16)));
+  return [...edgesOf(brow).flatMap((piece) => Array.from({ length: 16 }, (_, i) => onPiece(piece, i / 16))), brow.frontLower];
 }
 
 function edgeV(end: Spot, arch: Spot, tail: Spot, u: number): number {

@@ -3,8 +3,9 @@ import type { Side } from '#lib/mapping/markSet.ts';
 import type { Face } from '#lib/face/face.ts';
 import { browOf, outward, type BrowSpots } from '#lib/face/landmarks.ts';
 import { mapPath } from '../path.ts';
-import { drawnLine, filled, stroked, type Layers } from '../shape.ts';
-import { distance, onSide, type Spot } from '#lib/face/spot.ts';
+import { penThrough } from '../penLine.ts';
+import { filled, stroked, type Layers } from '../shape.ts';
+import { distance, onSide } from '#lib/face/spot.ts';
 import { scarLine, type ScarAcross } from './bareness.ts';
 import { browHairs } from './browHairs.ts';
 import { browOutline } from './browEdges.ts';
@@ -31,7 +32,7 @@ export function browLayers(face: Face, side: Side, seed: number, detail: Detail)
   const hand = outward(side);
   const { form } = face;
   const old = form.oldWork?.[side];
-  const under = old ? oldWorkLayers(old, hand, drawFrom(seedFrom('old', side, seed))) : [];
+  const under = old ? oldWorkLayers(old, hand, form.oldPigment !== undefined, drawFrom(seedFrom('old', side, seed))) : [];
   if (form.strokes) return [...under, ...planLayers(brow, side, form.strokes, seed)];
   const scar = form.scar?.side === side ? { t: form.scar.t, lean: form.scar.lean, widthMm: scarWidthMm } : undefined;
   const count = Math.round(form.browHair.count * hairDetail[detail].share);
@@ -55,14 +56,11 @@ function hairLayers(hairs: readonly Hair[], hand: 1 | -1, detail: Detail): Layer
   return [...whole, ...nonEmpty(stroked('brow', 'brow', rootStrokes(hairs, hand), widthMm + 0.11))];
 }
 
+/** A healed scar: a pale spindle with a fine edge. Two loose lines would look like stray hairs. */
 function scarLayers(brow: BrowSpots, hand: 1 | -1, scar: ScarAcross | undefined): Layers {
   if (!scar) return [];
-  const line = onSide(hand, scarLine(brow, scar));
-  const shifted = (byMm: number) => line.map(([x, v]): Spot => [x + byMm, v]);
-  return [
-    drawnLine('scar', 'soft', shifted(-0.4), [0.05, 0.22, 0.05]),
-    drawnLine('scar', 'soft', shifted(0.4), [0.05, 0.26, 0.05]),
-  ];
+  const spindle = penThrough(onSide(hand, scarLine(brow, scar)), [0.1, scar.widthMm * 0.6, 0.1]);
+  return [filled('scar', 'pale', spindle), stroked('scar', 'soft', spindle, 0.12)];
 }
 
 type Plan = NonNullable<Face['form']['strokes']>;
