@@ -15,6 +15,7 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'midline-from-pairs': () => import('./islands/MidlineFromPairs.tsx'),
   'real-or-not': () => import('./islands/RealOrNot.tsx'),
   'own-technical-error': () => import('./islands/OwnTechnicalError.tsx'),
+  'after-the-first-pass': () => import('./islands/AfterTheFirstPass.tsx'),
   'level-reference': () => import('./islands/LevelReference.tsx'),
   tilt: () => import('./islands/Tilt.tsx'),
   'arch-by-rule': () => import('./islands/ArchByRule.tsx'),

@@ -1,3 +1,4 @@
+import { afterTheFirstPass } from './afterTheFirstPass.ts';
 import { levelLine } from './levelLine.ts';
 import { frontAndTail } from './frontAndTail.ts';
 import { measuringError } from './measuringError.ts';
@@ -16,6 +17,7 @@ export const calculators = {
   'front-and-tail': frontAndTail,
   'measuring-error': measuringError,
   'arch-placement': archPlacement,
+  'after-the-first-pass': afterTheFirstPass,
   pose,
   'usual-difference': usualDifference,
   'mix-by-drops': mixByDrops,

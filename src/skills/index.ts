@@ -1,4 +1,5 @@
 import { archByRule } from './mapping/archByRule.ts';
+import { afterTheFirstPass } from './mapping/afterTheFirstPass.ts';
 import { changeNothing } from './mapping/changeNothing.ts';
 import { frontByThreeAnchors } from './mapping/frontByThreeAnchors.ts';
 import { flippedSelfie } from './mapping/flippedSelfie.ts';
@@ -27,6 +28,7 @@ export const skills = {
   'use-or-refuse': useOrRefuse,
   'real-or-not': realOrNot,
   'own-technical-error': ownTechnicalError,
+  'after-the-first-pass': afterTheFirstPass,
   'change-nothing': changeNothing,
   'arch-by-rule': archByRule,
 } as const;

@@ -16,6 +16,10 @@ export const calculatorWords = {
     title: 'Pose',
     line: 'Turn, nod and tilt a symmetric face before the camera, and see which numbers of a picture may be read.',
   },
+  'after-the-first-pass': {
+    title: 'After the first pass',
+    line: 'Compare the approved outline with where the pigment sits: at each mark, add here or stop.',
+  },
   'measuring-error': {
     title: 'Measuring error',
     line: 'Type your own repeated readings. See how wrong one reading is, from where a difference counts as real, and how many readings it takes.',

@@ -127,6 +127,20 @@ export const workedWords = {
       after: `Refuse the length: ± ${n('lengthDoubt')} mm is more than any brow is worth. A sticker of known width in the brow’s plane mends both.`,
     };
   },
+  'baker-first-pass': (numbers: Numbers): WorkedWords => {
+    const n = reader(numbers);
+    return {
+      title: 'The baker: the top of her right arch after the first pass',
+      steps: [
+        `She waited until her brow had settled. Today she approved the outline sitting up, face at rest: arch top at ${n('approvedMm')} mm. Now, sitting up again and at rest, the pigment ends at ${n('pigmentMm')} mm. Her skin is swollen.`,
+        `At an upper mark, lower is short: ${n('approvedMm')} − ${n('pigmentMm')} = ${n('answer')} mm short.`,
+        `Your error is ${n('temMm')} mm and you took ${n('readings', 0)} readings, so the difference has ${n('both', 2)} mm. You judge ${n('comparisons', 0)} marks together: ${n('factor', 2)} × ${n('both', 2)} = ${n('real', 2)} mm. The gap is real.`,
+        'It is inside the approved outline, and more than a millimetre, so swelling is no reason to leave it.',
+      ],
+      answer: `Add here: ${n('answer')} mm, up to the outline and no further`,
+      after: 'Her lower arch edge stands past the outline. Nothing takes it out: that mark is finished, and she is told so.',
+    };
+  },
 } satisfies Readonly<Record<string, (numbers: Numbers) => WorkedWords>>;
 
 export type WorkedId = keyof typeof workedWords;

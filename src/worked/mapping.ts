@@ -1,6 +1,7 @@
 import { budgetMm, differenceUncertaintyMm, markUncertaintyMm, rectangularMm, smallestRealDifferenceMm } from '#lib/mapping/budget.ts';
 import { goldenShare, goldenShareFromTail } from '#lib/mapping/placing/goldenShare.ts';
 import { settleBrow } from '#lib/mapping/placing/settleBrow.ts';
+import { shortOfOutlineMm } from '#lib/mapping/again/shortOfOutline.ts';
 import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
 import { compareHeights } from '#lib/mapping/reading/compareHeights.ts';
 import { fakedHeightMm } from '#lib/mapping/level/fakedHeight.ts';
@@ -162,6 +163,19 @@ const scaleByIris = worked({
   facts: ['iris-width-mm', 'iris-width-spread-mm'],
 });
 
+/** The baker of Tern Quay, invented: her right arch after the first pass. */
+const bakerFirstPass = worked({
+  id: 'baker-first-pass',
+  inputs: { approvedMm: 33, pigmentMm: 31.5, temMm: 0.3, readings: 5, comparisons: 5, pencilHalfMm: 0.25, caliperHalfMm: 0.05, threadHalfMm: 0.25 },
+  run: ({ approvedMm, pigmentMm, temMm, readings, comparisons, pencilHalfMm, caliperHalfMm, threadHalfMm }) => {
+    const reading = { temMm, readings, budgetMm: budgetMm([pencilHalfMm, caliperHalfMm, threadHalfMm].map((halfWidthMm) => ({ halfWidthMm }))) };
+    const factor = familyCoverageFactor(comparisons);
+    return { both: differenceUncertaintyMm(reading), factor, real: smallestRealDifferenceMm(reading, factor), answer: shortOfOutlineMm('archTop', { uMm: 0, vMm: approvedMm }, { uMm: 0, vMm: pigmentMm }) };
+  },
+  shown: { digits: 1, unit: 'mm' },
+  facts: ['swollen-chase-from-mm'],
+});
+
 export const mappingWorked = {
   'baker-talking': bakerTalking,
   'leaning-head': leaningHead,
@@ -171,4 +185,5 @@ export const mappingWorked = {
   'bell-ringer': bellRinger,
   'one-arch-for-both': oneArchForBoth,
   'scale-by-iris': scaleByIris,
+  'baker-first-pass': bakerFirstPass,
 } as const;

@@ -60,6 +60,14 @@ test('[hand] the baker: 21.2 − 19.6 = 1.6 is more than 2.2365 × 0.381 = 0.85,
   expect(numbers.real).toBeCloseTo(2.2365 * Math.sqrt(2 * (0.03 + 0.2062 ** 2)), 3);
 });
 
+test('[hand] the baker: 33 − 31.5 = 1.5; √(2(0.09/5 + 0.0425)) = 0.348; × 2.57 = 0.89', () => {
+  const { numbers } = workedExamples['baker-first-pass'];
+  expect(numbers.answer).toBeCloseTo(1.5, 12);
+  expect(numbers.both).toBeCloseTo(0.348, 3);
+  expect(numbers.factor).toBeCloseTo(2.569, 3);
+  expect(numbers.real).toBeCloseTo(0.894, 2);
+});
+
 test('[table] the smallest real difference for TEM 0.3, one reading, ten comparisons is 1.44 mm (k 2.80 × 0.51)', () => {
   expect(workedExamples['smallest-real-difference'].numbers.answer).toBeCloseTo(1.44, 2);
 });

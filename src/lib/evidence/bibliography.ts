@@ -1,6 +1,7 @@
 import type { Source } from './source.ts';
 import { colourSources } from './sources/colour.ts';
 import { archSources } from './sources/arch.ts';
+import { againSources } from './sources/again.ts';
 import { faceSources } from './sources/faces.ts';
 import { pictureSources } from './sources/pictures.ts';
 import { measuringSources } from './sources/measuring.ts';
@@ -17,6 +18,7 @@ export const bibliography = {
   ...pictureSources,
   ...repeatingSources,
   ...poseSources,
+  ...againSources,
   ...studySources,
   ...colourSources,
   ...archSources,

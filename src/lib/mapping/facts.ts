@@ -1,4 +1,5 @@
 import { archFacts } from './facts/arch.ts';
+import { againFacts, againHabits } from './facts/again.ts';
 import { habitFacts } from './facts/habits.ts';
 import { measuringFacts } from './facts/measuring.ts';
 import { midlineFacts } from './facts/midline.ts';
@@ -15,6 +16,8 @@ export const mappingFacts = {
   ...midlineFacts,
   ...measuringFacts,
   ...ownErrorFacts,
+  ...againFacts,
+  ...againHabits,
   ...sizeFacts,
   ...poseFacts,
   ...habitFacts,

@@ -1,5 +1,6 @@
 import type { Rule } from '../evidence/rule.ts';
 import type { MappingFactId } from './facts.ts';
+import { chaseFromMm } from './startValues.ts';
 
 /** What the rules of the midline thread ask. Answers: yes/no, a number, or one of the words given. */
 export const mappingQuestions = [
@@ -24,6 +25,10 @@ export const mappingQuestions = [
   'tail-tip-in-the-band',
   'comparisons-counted',
   'own-pairs',
+  /** after the first pass: 'inside', 'at' or 'past' the approved outline */
+  'pigment-ends',
+  'skin-swollen-now',
+  'gap-mm',
   /** 'not-shown', 'few-see' or 'most-see' */
   'band',
   /** 'skin' or 'photo' */
@@ -113,6 +118,14 @@ export const mappingRules = [
     id: 'twenty-pairs-of-your-own', when: { question: 'own-pairs', below: 20 }, outcome: 'measure-again',
     facts: ['pairs-for-own-error', 'own-error-up-to', 'own-error-down-to', 't-of-two-readings', 't-of-three-readings', 'unmarked-disagreement-mm', 'marked-disagreement-mm'],
     disputedBy: ['example-error-mm'], ...anywhere,
+  },
+  {
+    id: 'add-here-or-stop', when: { not: { question: 'pigment-ends', is: 'inside' } }, outcome: 'leave-as-is',
+    facts: ['add-or-stop', 'client-sees-in-mirror', 'upright-to-draw', 'factor-95'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'swollen-do-not-chase', when: { all: [{ question: 'skin-swollen-now', is: true }, { question: 'gap-mm', below: chaseFromMm }] }, outcome: 'wait',
+    facts: ['swollen-chase-from-mm', 'skin-before-numbing-mm', 'skin-after-numbing-mm', 'pale-after-numbing'], disputedBy: [], ...anywhere,
   },
   {
     id: 'who-would-see-it', when: { question: 'band', is: 'most-see' }, outcome: 'tell',

@@ -1,5 +1,5 @@
 import { archesApartMm, threadLengthMm } from './level/startLengths.ts';
-import { caliperHalfWidthMm, exampleErrorMm, fewSeeMm, mostSeeMm, nostrilMiddleShare, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm, unequalMm } from './startValues.ts';
+import { chaseFromMm, caliperHalfWidthMm, exampleErrorMm, fewSeeMm, mostSeeMm, nostrilMiddleShare, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm, unequalMm } from './startValues.ts';
 import { irisWidthMm } from './placing/archValues.ts';
 
 /**
@@ -33,6 +33,7 @@ export const mappingValues = {
   'thread-half-width-mm': threadHalfWidthMm,
   'example-error-mm': exampleErrorMm,
   'pairs-for-own-error': 20,
+  'swollen-chase-from-mm': chaseFromMm,
   'nostril-middle-share': 100 * nostrilMiddleShare,
   'iris-width-mm': irisWidthMm,
   'pupils-apart-mm': 63,

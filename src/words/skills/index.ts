@@ -1,4 +1,5 @@
 import { archByRuleWords } from './archByRule.ts';
+import { afterTheFirstPassWords } from './afterTheFirstPass.ts';
 import { changeNothingWords } from './changeNothing.ts';
 import { frontByThreeAnchorsWords } from './frontByThreeAnchors.ts';
 import { flippedSelfieWords } from './flippedSelfie.ts';
@@ -29,6 +30,7 @@ export const skillList = [
   { id: 'use-or-refuse', ...listedAs(useOrRefuseWords) },
   { id: 'real-or-not', ...listedAs(realOrNotWords) },
   { id: 'own-technical-error', ...listedAs(ownTechnicalErrorWords) },
+  { id: 'after-the-first-pass', ...listedAs(afterTheFirstPassWords) },
   { id: 'change-nothing', ...listedAs(changeNothingWords) },
   { id: 'arch-by-rule', ...listedAs(archByRuleWords) },
 ] as const;

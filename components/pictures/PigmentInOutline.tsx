@@ -1,0 +1,41 @@
+import type { AgainMark, AfterTheFirstPassResult } from '#calculators/afterTheFirstPass.ts';
+import { wayOut } from '#lib/mapping/again/shortOfOutline.ts';
+import type { Side } from '#lib/mapping/markSet.ts';
+import { fixed } from '#words/number.ts';
+import { browOutlinePath } from './browOutlinePath.ts';
+import { Paper } from './Paper.tsx';
+
+type Props = Readonly<{ id: string; side: Side; marks: readonly AgainMark[]; result: AfterTheFirstPassResult }>;
+
+const view = { width: 84, height: 50, near: 2, top: -48 } as const;
+
+/** The approved outline in long blue dashes, where the pigment sits, and at each mark whether to add or to stop. */
+export function PigmentInOutline({ id, side, marks, result: { approved, pigment, again } }: Props) {
+  const left = side === 'left' ? view.near : -view.near - view.width;
+  const out = side === 'left' ? 1 : -1;
+  return (
+    <svg class="plot again-plot" viewBox={`${left} ${view.top} ${view.width} ${view.height}`} role="img" aria-labelledby={`${id}-t`}>
+      <title id={`${id}-t`}>{`The client’s ${side} brow from the front: the approved outline and where the pigment sits. The steps stand in the table.`}</title>
+      <Paper id={`${id}-paper`} x={left} y={view.top} width={view.width} height={view.height} />
+      <path class="pigment" d={browOutlinePath(pigment, side)} />
+      <path class="d-plan" d={browOutlinePath(approved, side)} />
+      {again.ok && marks.map((mark) => {
+        const { short, step } = again.marks[mark];
+        const x = out * pigment[mark].uMm;
+        const y = -pigment[mark].vMm;
+        const way = wayOut(mark);
+        const label = step.do === 'add-here' ? `+ ${fixed(step.addMm)}` : step.because === 'over' ? `stop, ${fixed(-short.value)} over` : 'stop';
+        const labelX = way === 'outward' ? x + out * 3.5 : x;
+        const labelY = way === 'up' ? Math.min(y, -approved[mark].vMm) - 2.6 : way === 'down' ? Math.max(y, -approved[mark].vMm) + 5 : y + 1.2;
+        return (
+          <g key={mark}>
+            {step.do === 'add-here' ? <path class="add" d={`M${x - 1.6},${y}h3.2M${x},${y - 1.6}v3.2`} /> : <path class="stop" d={`M${x - 1.2},${y - 1.2}h2.4v2.4h-2.4z`} />}
+            <text class={step.do === 'add-here' ? 'halo b' : 'halo'} x={labelX} y={labelY} text-anchor={way === 'outward' ? (out > 0 ? 'start' : 'end') : 'middle'}>{label}</text>
+          </g>
+        );
+      })}
+      <text class="halo" x={left + 2} y="0.5">{side === 'left' ? 'midline this way' : 'temple this way'}</text>
+      <text class="halo" x={left + view.width - 2} y="0.5" text-anchor="end">{side === 'left' ? 'temple this way' : 'midline this way'}</text>
+    </svg>
+  );
+}

@@ -1,0 +1,50 @@
+import { intervalAround, type Interval } from '../../quantities/interval.ts';
+import type { Brow, Brows } from '../brow.ts';
+import { forBrowMarks, type BrowRecord } from '../browRecord.ts';
+import { differenceUncertaintyMm, type Reading } from '../budget.ts';
+import { familyCoverageFactor } from '../familyWise.ts';
+import type { Side, Taken } from '../markSet.ts';
+import { nextStep, type NextStep } from './nextStep.ts';
+import { shortOfOutlineMm } from './shortOfOutline.ts';
+
+/** At one mark: how far the pigment ends short of the outline, and what may be done. */
+export type MarkStep = Readonly<{ short: Interval; step: NextStep }>;
+
+/** `comparisons`: how many marks are judged together. `chaseFromMm`: on swollen skin smaller gaps are left. */
+export type AgainChoices = Readonly<{ reading: Reading; comparisons: number; chaseFromMm: number }>;
+
+export type AgainRefusal = Readonly<{ ok: false; reason: 'pose-differs' | 'posture-differs' | 'approved-on-swollen-skin' }>;
+export type BrowAgain = Readonly<{ ok: true; marks: BrowRecord<MarkStep>; realFromMm: number }> | AgainRefusal;
+export type BrowsAgain = Readonly<{ ok: true; brows: Readonly<Record<Side, BrowRecord<MarkStep>>>; realFromMm: number }> | AgainRefusal;
+
+/** Numb or swollen skin after a pass is expected and carried on; another pose or posture is another brow. */
+function refusal(approved: Taken, now: Taken): AgainRefusal | undefined {
+  if (approved.pose !== now.pose) return { ok: false, reason: 'pose-differs' };
+  if (approved.posture !== now.posture) return { ok: false, reason: 'posture-differs' };
+  return approved.skin === 'swollen' ? { ok: false, reason: 'approved-on-swollen-skin' } : undefined;
+}
+
+/**
+ * One brow after the first pass, mark by mark: the approved outline against where the pigment's edge sits, both in the face's
+ * frame and read alike. Each gap is a difference of two readings, √2 u, times k for the marks that are judged together.
+ */
+export function browAfterFirstPass(approved: Brow, pigment: Brow, taken: Readonly<{ approved: Taken; now: Taken }>, choices: AgainChoices): BrowAgain {
+  const refused = refusal(taken.approved, taken.now);
+  if (refused) return refused;
+  const uncertaintyMm = differenceUncertaintyMm(choices.reading);
+  const k = familyCoverageFactor(choices.comparisons);
+  const marks = forBrowMarks((mark): MarkStep => {
+    const short = intervalAround(shortOfOutlineMm(mark, approved[mark], pigment[mark]), uncertaintyMm, k);
+    return { short, step: nextStep(short, taken.now.skin, choices.chaseFromMm) };
+  });
+  return { ok: true, marks, realFromMm: k * uncertaintyMm };
+}
+
+/** Both brows after the first pass. */
+export function afterFirstPass(approved: Brows, pigment: Brows, taken: Readonly<{ approved: Taken; now: Taken }>, choices: AgainChoices): BrowsAgain {
+  const right = browAfterFirstPass(approved.right, pigment.right, taken, choices);
+  if (!right.ok) return right;
+  const left = browAfterFirstPass(approved.left, pigment.left, taken, choices);
+  if (!left.ok) return left;
+  return { ok: true, brows: { right: right.marks, left: left.marks }, realFromMm: right.realFromMm };
+}

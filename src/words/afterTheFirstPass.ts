@@ -1,0 +1,56 @@
+import type { BrowAgain, MarkStep } from '#lib/mapping/again/afterFirstPass.ts';
+import type { BrowMark, SkinState } from '#lib/mapping/markSet.ts';
+import { browMarkWords } from './marks.ts';
+import { fixed } from './number.ts';
+import { listed } from './skills/say.ts';
+
+type Refused = Extract<BrowAgain, { ok: false }>['reason'];
+
+const refusedWords: Readonly<Record<Refused, string>> = {
+  'pose-differs': 'Not compared: she approved the outline with her face at rest and her eyes open. Wait until she rests, and read again.',
+  'posture-differs': 'Not compared: she approved the outline sitting up. Sit her up and read again.',
+  'approved-on-swollen-skin': 'Not compared: the outline was drawn on swollen skin.',
+};
+
+/** The verdict at one mark, for a table. */
+export function stepWords({ short, step }: MarkStep): string {
+  if (step.do === 'add-here') return `Add here, ${fixed(step.addMm)} mm`;
+  if (step.because === 'over') return `Stop: ${fixed(-short.value)} mm over`;
+  return step.because === 'swollen' ? 'Stop: swollen' : 'Stop: not shown';
+}
+
+/** A mark inside a sentence: "arch top", "tail". */
+function markName(mark: BrowMark): string {
+  return browMarkWords[mark].replace(',', '');
+}
+
+/** What the figure says: where to add, and why to stop everywhere else. */
+export function afterTheFirstPassSays(again: BrowAgain): Readonly<{ answer: string; doubt: string }> {
+  if (!again.ok) return { answer: refusedWords[again.reason], doubt: 'A lifted or lying brow sits elsewhere. What you would add is the difference between two moments.' };
+  const { marks, realFromMm } = again;
+  const names: readonly BrowMark[] = ['frontTop', 'archTop', 'frontLower', 'archLower', 'tail'];
+  const at = (because: 'over' | 'not-shown' | 'swollen') => names.filter((mark) => marks[mark].step.do === 'stop' && 'because' in marks[mark].step && marks[mark].step.because === because);
+  const added = names.flatMap((mark) => {
+    const { step } = marks[mark];
+    return step.do === 'add-here' ? [`${markName(mark)} ${fixed(step.addMm)} mm`] : [];
+  });
+  const sentence = (because: 'over' | 'not-shown' | 'swollen', say: (which: string) => string) => {
+    const which = at(because);
+    return which.length === 0 ? [] : [say(listed(which.map((mark) => (because === 'over' ? `${markName(mark)} ${fixed(-marks[mark].short.value)} mm` : markName(mark)))))];
+  };
+  return {
+    answer: added.length === 0 ? 'Stop: nowhere is the pigment shown to be short of the approved outline.' : `Add here, up to the outline and no further: ${listed(added)}. Stop everywhere else.`,
+    doubt: [
+      ...sentence('over', (which) => `Past the outline: ${which}. Pigment is not taken out; leave it, and say so to her.`),
+      ...sentence('swollen', (which) => `Short, but under a millimetre on swollen skin: ${which}. Look again when it has healed.`),
+      ...sentence('not-shown', (which) => `Not shown: ${which}.`),
+      `Five marks together: real from ${fixed(realFromMm, 2)} mm.`,
+    ].join(' '),
+  };
+}
+
+/** What the state of the skin does to the reading. */
+export function skinCaution(skin: SkinState): string | undefined {
+  if (skin === 'normal') return undefined;
+  return skin === 'numb' ? 'Numbed skin can be thicker and paler than it will be. Judge colour when it has healed.' : 'Swelling moves edges. What is left is judged at the perfecting visit.';
+}

@@ -1,0 +1,87 @@
+import type { BrowMark, Pose, Posture, SkinState } from '#lib/mapping/markSet.ts';
+import { browMarkWords, poseWords, postureWords, skinWords } from '../marks.ts';
+import { fixed } from '../number.ts';
+import type { ProblemWords } from './problemWords.ts';
+import { say } from './say.ts';
+
+export type HeightMark = Exclude<BrowMark, 'tail'>;
+
+/** One mark of an approved outline and where the pigment's edge is read after the first pass. */
+export type AfterTheFirstPassGiven = Readonly<{
+  mark: HeightMark;
+  approvedMm: number;
+  pigmentMm: number;
+  /** From here on a gap at these marks is real: own error, tools and all marks together. */
+  realFromMm: number;
+  /** On swollen skin smaller gaps are left. */
+  chaseFromMm: number;
+  now: Readonly<{ pose: Pose; posture: Posture; skin: SkinState }>;
+}>;
+
+export const nextSteps = ['add-here', 'stop-not-shown', 'stop-swollen', 'stop-over', 'measure-again', 'hide-it'] as const;
+export type NextStepCode = (typeof nextSteps)[number];
+
+const isUpper = (mark: HeightMark) => mark === 'frontTop' || mark === 'archTop';
+const markName = (mark: HeightMark) => browMarkWords[mark].replace(',', '');
+const gapMm = ({ approvedMm, pigmentMm }: AfterTheFirstPassGiven) => Math.abs(approvedMm - pigmentMm);
+
+/** "at rest, eyes open; sitting; skin swollen" */
+function takenWords({ pose, posture, skin }: AfterTheFirstPassGiven['now']): string {
+  return `${poseWords[pose]}; ${postureWords[posture]}; skin ${skinWords[skin]}`;
+}
+
+const wayWords = ({ mark }: AfterTheFirstPassGiven) =>
+  isUpper(mark) ? 'At an upper mark the pigment is short when it ends lower than the outline, and over when it ends higher.' : 'At a lower edge it is the other way round: the pigment is short when it ends higher than the outline, and over when it ends lower.';
+
+export const afterTheFirstPassWords: ProblemWords<AfterTheFirstPassGiven> = {
+  name: 'After the first pass',
+  summary: 'Compare the approved outline with where the pigment sits, and choose the next step.',
+  question: ({ mark }) => `What is the next step at the ${markName(mark)}?`,
+  givens: ({ realFromMm, chaseFromMm, now }) => [
+    `She approved the outline in the mirror: at rest, eyes open; sitting; skin normal. Now, after the first pass: ${takenWords(now)}.`,
+    `With your readings a gap at these marks is real from ${fixed(realFromMm)} mm. On swollen skin nothing under ${fixed(chaseFromMm)} mm is chased.`,
+  ],
+  table: (given) => ({
+    caption: 'Height above the pupils, mm',
+    head: ['Mark', 'Approved', 'Pigment now'],
+    rows: [[markName(given.mark), fixed(given.approvedMm), fixed(given.pigmentMm)]],
+  }),
+  label: 'Next step',
+  option: (code, given) =>
+    ({
+      'add-here': `Add here, ${fixed(gapMm(given))} mm up to the outline`,
+      'stop-not-shown': 'Stop: no gap is shown to be real',
+      'stop-swollen': 'Stop: the gap is real, but too small to chase on swollen skin',
+      'stop-over': 'Stop: the pigment is past the outline',
+      'measure-again': 'Read again, placed as she was when she approved',
+      'hide-it': 'Cover the edge with a skin-coloured pigment',
+    })[code] ?? code,
+  steps: {
+    alike: {
+      hint: 'First see whether the two readings can be compared at all: same pose, same position.',
+      done: (v) => say(v, 'alike'),
+    },
+    gap: {
+      hint: 'Then work out the gap, and which way leads into the outline at this mark.',
+      done: (v) => `${say(v, 'way')} Here it is ${say(v, 'gapMm')} mm ${say(v, 'side')}.`,
+    },
+    real: {
+      hint: 'Compare the gap with what your readings can show, then with the state of the skin.',
+      done: (v) => `Real from ${say(v, 'realFromMm')} mm; the skin is ${say(v, 'skin')}.`,
+    },
+    step: {
+      hint: 'Only a real gap inside the outline is filled. Pigment is never taken out.',
+      done: (v) => `${say(v, 'answer')}.`,
+    },
+  },
+  right: (_, reply) => `${reply}. There are two answers after the first pass: add here, or stop.`,
+  slips: {
+    'added-it': (given, reply) => ({ title: 'Pigment cannot be taken out again', text: `You chose “${reply}”. ${wayWords(given)} Add only where the gap is real, large enough for this skin, and read with her placed as before.` }),
+    'called-not-shown': (given, reply) => ({ title: 'Look at the size of the gap again', text: `You chose “${reply}”. The numbers differ by ${fixed(gapMm(given))} mm, and a gap is real from ${fixed(given.realFromMm)} mm. Before that, ask whether the readings were taken alike.` }),
+    'blamed-swelling': (given, reply) => ({ title: 'Swelling does not decide this one', text: `You chose “${reply}”. That answer is for a real gap inside the outline, under ${fixed(given.chaseFromMm)} mm, on swollen skin. Here one of these does not hold.` }),
+    'called-over': (given, reply) => ({ title: 'Which way leads out of the outline?', text: `You chose “${reply}”. ${wayWords(given)} It also has to be more than your readings can make by chance.` }),
+    'read-again': (given, reply) => ({ title: 'The readings can be compared', text: `You chose “${reply}”. Now: ${takenWords(given.now)}. Pose and position are those of the approval; numb or swollen skin is expected after a pass and carried on.` }),
+    'hid-it': (_, reply) => ({ title: 'Never hide pigment under skin colour', text: `You chose “${reply}”. It is a second tattoo, heals to another colour and cannot be matched for years. Leave the edge, or let it be lightened later.` }),
+  },
+  other: (_, reply) => ({ title: 'Not that one', text: `You chose “${reply}”. Ask in this order: taken alike? which way is out? real? swollen?` }),
+};

@@ -1,0 +1,120 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { afterFirstPass, browAfterFirstPass, type AgainChoices } from '#lib/mapping/again/afterFirstPass.ts';
+import { nextStep, stopReasons } from '#lib/mapping/again/nextStep.ts';
+import { shortOfOutlineMm, wayOut } from '#lib/mapping/again/shortOfOutline.ts';
+import type { Brow } from '#lib/mapping/brow.ts';
+import { forBrowMarks } from '#lib/mapping/browRecord.ts';
+import { browMarks, type Pose, type Posture, type SkinState, type Taken } from '#lib/mapping/markSet.ts';
+import { intervalAround } from '#lib/quantities/interval.ts';
+import { drawFrom, drawNormal } from '#lib/quantities/seed.ts';
+import { real } from '#tests/tools/real.ts';
+
+const outline: Brow = { frontLower: { uMm: 15, vMm: 17 }, frontTop: { uMm: 14, vMm: 25 }, archTop: { uMm: 47, vMm: 33 }, archLower: { uMm: 46, vMm: 27 }, tail: { uMm: 64, vMm: 20 } };
+const rest: Taken = { pose: 'rest', posture: 'sitting', skin: 'normal' };
+const taken = (skin: SkinState) => ({ approved: rest, now: { ...rest, skin } });
+// u = √(2(0.3²/5 + 0.206²)) = 0.348; five marks together: k 2.569; real from 0.894.
+const choices: AgainChoices = { reading: { temMm: 0.3, readings: 5, budgetMm: 0.206 }, comparisons: 5, chaseFromMm: 1 };
+const moved = (by: Partial<Record<keyof Brow, readonly [out: number, up: number]>>): Brow =>
+  forBrowMarks((mark) => {
+    const [out, up] = by[mark] ?? [0, 0];
+    return { uMm: outline[mark].uMm + out, vMm: outline[mark].vMm + up };
+  });
+
+test('[hand] short of the outline: down from a top, up from a lower edge, inward from the tail', () => {
+  expect(browMarks.map(wayOut)).toEqual(['down', 'up', 'up', 'down', 'outward']);
+  const inside = moved({ frontLower: [9, 1.5], frontTop: [9, -1.5], archTop: [-9, -1.5], archLower: [9, 1.5], tail: [-1.5, 9] });
+  for (const mark of browMarks) {
+    expect(shortOfOutlineMm(mark, outline[mark], inside[mark]), mark).toBeCloseTo(1.5, 12);
+    expect(shortOfOutlineMm(mark, inside[mark], outline[mark]), mark).toBeCloseTo(-1.5, 12);
+  }
+});
+
+test('[hand] one brow: every kind of answer, on normal and on swollen skin', () => {
+  const pigment = moved({ archTop: [0, -1.5], tail: [-0.95, 0], archLower: [0, -1.2], frontTop: [0, -0.7] });
+  const answer = browAfterFirstPass(outline, pigment, taken('swollen'), choices);
+  if (!answer.ok) throw new Error(answer.reason);
+  expect(answer.realFromMm).toBeCloseTo(0.894, 2);
+  expect(answer.marks.archTop.step).toEqual({ do: 'add-here', addMm: expect.closeTo(1.5, 12) });
+  expect(answer.marks.tail.step).toEqual({ do: 'stop', because: 'swollen' });
+  expect(answer.marks.archLower.step).toEqual({ do: 'stop', because: 'over' });
+  expect(answer.marks.frontTop.step).toEqual({ do: 'stop', because: 'not-shown' });
+  expect(answer.marks.frontLower.step).toEqual({ do: 'stop', because: 'not-shown' });
+  for (const skin of ['normal', 'numb'] as const) {
+    const other = browAfterFirstPass(outline, pigment, taken(skin), choices);
+    expect(other.ok && other.marks.tail.step, skin).toEqual({ do: 'add-here', addMm: expect.closeTo(0.95, 12) });
+  }
+});
+
+test('[hand] the limits: exactly zero inside is not shown; exactly 1 mm on swollen skin may be added', () => {
+  expect(nextStep(intervalAround(1, 0.5, 2), 'normal', 1)).toEqual({ do: 'stop', because: 'not-shown' });
+  expect(nextStep(intervalAround(-1, 0.5, 2), 'normal', 1)).toEqual({ do: 'stop', because: 'not-shown' });
+  expect(nextStep(intervalAround(1, 0.49, 2), 'swollen', 1)).toEqual({ do: 'add-here', addMm: 1 });
+  expect(nextStep(intervalAround(0.99, 0.4, 2), 'swollen', 1)).toEqual({ do: 'stop', because: 'swollen' });
+  expect(nextStep(intervalAround(-0.5, 0.2, 2), 'swollen', 1)).toEqual({ do: 'stop', because: 'over' });
+  expect(nextStep(intervalAround(-5, 0.2, 2), 'normal', 1)).toEqual({ do: 'stop', because: 'over' });
+});
+
+test('[hand] another pose, another posture or an outline approved on swollen skin is refused; numb and swollen later are not', () => {
+  const with_ = (approved: Taken, now: Taken) => {
+    const answer = afterFirstPass({ right: outline, left: outline }, { right: outline, left: outline }, { approved, now }, choices);
+    return answer.ok ? 'ok' : answer.reason;
+  };
+  expect(with_(rest, { ...rest, pose: 'raised' })).toBe('pose-differs');
+  expect(with_(rest, { ...rest, posture: 'lying' })).toBe('posture-differs');
+  expect(with_({ ...rest, skin: 'swollen' }, { ...rest, skin: 'swollen' })).toBe('approved-on-swollen-skin');
+  expect(with_({ ...rest, skin: 'numb' }, rest)).toBe('ok');
+  for (const skin of ['normal', 'numb', 'swollen'] as const) expect(with_(rest, { ...rest, skin })).toBe('ok');
+  expect(browAfterFirstPass(outline, outline, { approved: rest, now: { ...rest, posture: 'lying' } }, choices)).toEqual({ ok: false, reason: 'posture-differs' });
+});
+
+test('[property] the answers are a closed set: add here inside the outline, or stop for one of three reasons, or a refusal', () => {
+  const reach = real(-4, 4);
+  const pose = fc.constantFrom<Pose>('rest', 'raised', 'frown', 'eyes-closed');
+  const posture = fc.constantFrom<Posture>('sitting', 'lying');
+  const skin = fc.constantFrom<SkinState>('normal', 'numb', 'swollen');
+  const anyTaken = fc.record({ pose, posture, skin });
+  const anyBrow = fc.record({ frontLower: fc.tuple(reach, reach), frontTop: fc.tuple(reach, reach), archTop: fc.tuple(reach, reach), archLower: fc.tuple(reach, reach), tail: fc.tuple(reach, reach) }).map(moved);
+  fc.assert(
+    fc.property(anyBrow, anyBrow, anyTaken, anyTaken, real(0.05, 2), fc.integer({ min: 1, max: 9 }), (right, left, approved, now, temMm, readings) => {
+      const answer = afterFirstPass({ right: outline, left: outline }, { right, left }, { approved, now }, { ...choices, reading: { temMm, readings, budgetMm: 0.2 }, comparisons: 10 });
+      if (!answer.ok) {
+        expect(approved.pose !== now.pose || approved.posture !== now.posture || approved.skin === 'swollen').toBe(true);
+        return;
+      }
+      for (const [side, pigment] of [['right', right], ['left', left]] as const) {
+        for (const mark of browMarks) {
+          const { short, step } = answer.brows[side][mark];
+          const gapMm = shortOfOutlineMm(mark, outline[mark], pigment[mark]);
+          expect(short.value).toBe(gapMm);
+          if (step.do === 'add-here') {
+            expect(step.addMm).toBe(gapMm);
+            expect(step.addMm).toBeGreaterThan(answer.realFromMm);
+            if (now.skin === 'swollen') expect(step.addMm).toBeGreaterThanOrEqual(1);
+          } else {
+            expect(stopReasons).toContain(step.because);
+            expect(step.because === 'over').toBe(gapMm < -answer.realFromMm);
+            expect(step.because === 'not-shown').toBe(Math.abs(gapMm) <= answer.realFromMm);
+            if (step.because === 'swollen') expect(now.skin).toBe('swollen');
+          }
+        }
+      }
+    }),
+    { numRuns: 2000 },
+  );
+});
+
+test('[property] where the pigment truly meets the outline, ten marks together are called wrong on at most 5 % of 2,000 brows', () => {
+  const reading = { temMm: 0.3, readings: 1, budgetMm: 0 };
+  let alarms = 0;
+  for (let seed = 0; seed < 2000; seed++) {
+    const draw = drawFrom(seed + 900_000);
+    const read = () => forBrowMarks((mark) => ({ uMm: outline[mark].uMm + 0.3 * drawNormal(draw), vMm: outline[mark].vMm + 0.3 * drawNormal(draw) }));
+    const answer = afterFirstPass({ right: read(), left: read() }, { right: read(), left: read() }, taken('normal'), { ...choices, reading, comparisons: 10 });
+    if (!answer.ok) throw new Error(answer.reason);
+    const steps = [...Object.values(answer.brows.right), ...Object.values(answer.brows.left)];
+    alarms += steps.some(({ step }) => step.do === 'add-here' || step.because !== 'not-shown') ? 1 : 0;
+  }
+  expect(alarms / 2000).toBeGreaterThan(0.035);
+  expect(alarms / 2000).toBeLessThan(0.065);
+});
