@@ -41,7 +41,15 @@ export function AfterTheFirstPass({ id = 'again' }: Readonly<{ id?: string }>) {
       address="/calculators/after-the-first-pass/"
       says={afterTheFirstPassSays(again)}
       caution={skinCaution(state.skin)}
-      picture={<PigmentInOutline id={id} side={state.side} marks={againMarks} result={result} />}
+      picture={
+        <>
+          <PigmentInOutline id={id} side={state.side} marks={againMarks} result={result} />
+          <div class="legend">
+            <span><svg class="again-plot" viewBox="0 0 12 5.6" aria-hidden="true"><path class="d-plan" d="M0,3H12" /></svg> approved outline</span>
+            <span><svg class="again-plot" viewBox="0 0 12 5.6" aria-hidden="true"><path class="pigment" d="M1,1H11V5H1Z" /></svg> pigment now</span>
+          </div>
+        </>
+      }
       side={
         <>
           <table class="meas again">

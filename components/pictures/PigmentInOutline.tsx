@@ -3,20 +3,31 @@ import { wayOut } from '#lib/mapping/again/shortOfOutline.ts';
 import type { Side } from '#lib/mapping/markSet.ts';
 import { fixed } from '#words/number.ts';
 import { browOutlinePath } from './browOutlinePath.ts';
-import { Paper } from './Paper.tsx';
 
 type Props = Readonly<{ id: string; side: Side; marks: readonly AgainMark[]; result: AfterTheFirstPassResult }>;
 
-const view = { width: 84, height: 50, near: 2, top: -48 } as const;
+/** Room beside the front, and beyond the tail for its label, mm. */
+const [nearMm, beyondMm] = [5, 15] as const;
 
-/** The approved outline in long blue dashes, where the pigment sits, and at each mark whether to add or to stop. */
+/**
+ * The approved outline in long blue dashes, where the pigment sits, and at each mark whether to add or to stop. The paper is
+ * drawn here and not by Paper.tsx: a lesson with its figure may load only so many files.
+ */
 export function PigmentInOutline({ id, side, marks, result: { approved, pigment, again } }: Props) {
-  const left = side === 'left' ? view.near : -view.near - view.width;
   const out = side === 'left' ? 1 : -1;
+  const heights = [approved, pigment].flatMap((brow) => marks.map((mark) => brow[mark].vMm));
+  const width = Math.max(approved.tail.uMm, pigment.tail.uMm) + beyondMm - nearMm;
+  const height = Math.max(0.72 * width, Math.max(...heights) - Math.min(...heights) + 22);
+  const left = side === 'left' ? nearMm : -nearMm - width;
+  const top = -(Math.max(...heights) + Math.min(...heights)) / 2 - height / 2;
   return (
-    <svg class="plot again-plot" viewBox={`${left} ${view.top} ${view.width} ${view.height}`} role="img" aria-labelledby={`${id}-t`}>
+    <svg class="plot again-plot" viewBox={`${left} ${top} ${width} ${height}`} role="img" aria-labelledby={`${id}-t`}>
       <title id={`${id}-t`}>{`The client’s ${side} brow from the front: the approved outline and where the pigment sits. The steps stand in the table.`}</title>
-      <Paper id={`${id}-paper`} x={left} y={view.top} width={view.width} height={view.height} />
+      <defs>
+        <pattern id={`${id}-mm`} width="1" height="1" patternUnits="userSpaceOnUse"><path class="paper-mm" d="M1 0H0V1" /></pattern>
+        <pattern id={`${id}-cm`} width="10" height="10" patternUnits="userSpaceOnUse"><rect width="10" height="10" fill={`url(#${id}-mm)`} /><path class="paper-cm" d="M10 0H0V10" /></pattern>
+      </defs>
+      <rect x={left} y={top} width={width} height={height} fill={`url(#${id}-cm)`} />
       <path class="pigment" d={browOutlinePath(pigment, side)} />
       <path class="d-plan" d={browOutlinePath(approved, side)} />
       {again.ok && marks.map((mark) => {
@@ -34,8 +45,8 @@ export function PigmentInOutline({ id, side, marks, result: { approved, pigment,
           </g>
         );
       })}
-      <text class="halo" x={left + 2} y="0.5">{side === 'left' ? 'midline this way' : 'temple this way'}</text>
-      <text class="halo" x={left + view.width - 2} y="0.5" text-anchor="end">{side === 'left' ? 'temple this way' : 'midline this way'}</text>
+      <text class="halo" x={left + 2} y={top + height - 2}>{side === 'left' ? 'midline this way' : 'temple this way'}</text>
+      <text class="halo" x={left + width - 2} y={top + height - 2} text-anchor="end">{side === 'left' ? 'temple this way' : 'midline this way'}</text>
     </svg>
   );
 }

@@ -2,7 +2,6 @@ import type { BrowAgain, MarkStep } from '#lib/mapping/again/afterFirstPass.ts';
 import type { BrowMark, SkinState } from '#lib/mapping/markSet.ts';
 import { browMarkWords } from './marks.ts';
 import { fixed } from './number.ts';
-import { listed } from './skills/say.ts';
 
 type Refused = Extract<BrowAgain, { ok: false }>['reason'];
 
@@ -17,6 +16,11 @@ export function stepWords({ short, step }: MarkStep): string {
   if (step.do === 'add-here') return `Add here, ${fixed(step.addMm)} mm`;
   if (step.because === 'over') return `Stop: ${fixed(-short.value)} mm over`;
   return step.because === 'swollen' ? 'Stop: swollen' : 'Stop: not shown';
+}
+
+/** "a, b and c". Written here as well, so that a lesson's figure loads one file less than with the words of problems. */
+function listed(items: readonly string[]): string {
+  return items.join(', ').replace(/, ([^,]+)$/, ' and $1');
 }
 
 /** A mark inside a sentence: "arch top", "tail". */
@@ -39,7 +43,7 @@ export function afterTheFirstPassSays(again: BrowAgain): Readonly<{ answer: stri
     return which.length === 0 ? [] : [say(listed(which.map((mark) => (because === 'over' ? `${markName(mark)} ${fixed(-marks[mark].short.value)} mm` : markName(mark)))))];
   };
   return {
-    answer: added.length === 0 ? 'Stop: nowhere is the pigment shown to be short of the approved outline.' : `Add here, up to the outline and no further: ${listed(added)}. Stop everywhere else.`,
+    answer: added.length === 0 ? 'Stop: nowhere is the pigment shown to be short of the approved outline.' : `Add here: ${listed(added)}, up to the outline and no further. Stop everywhere else.`,
     doubt: [
       ...sentence('over', (which) => `Past the outline: ${which}. Pigment is not taken out; leave it, and say so to her.`),
       ...sentence('swollen', (which) => `Short, but under a millimetre on swollen skin: ${which}. Look again when it has healed.`),

@@ -1,5 +1,5 @@
 import { archesApartMm, threadLengthMm } from './level/startLengths.ts';
-import { chaseFromMm, caliperHalfWidthMm, exampleErrorMm, fewSeeMm, mostSeeMm, nostrilMiddleShare, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm, unequalMm } from './startValues.ts';
+import { caliperHalfWidthMm, chaseFromMm, exampleErrorMm, fewSeeMm, mostSeeMm, nostrilMiddleShare, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm, unequalMm } from './startValues.ts';
 import { irisWidthMm } from './placing/archValues.ts';
 
 /**

@@ -1,9 +1,9 @@
 import { intervalAround, type Interval } from '../../quantities/interval.ts';
 import type { Brow, Brows } from '../brow.ts';
-import { forBrowMarks, type BrowRecord } from '../browRecord.ts';
+import type { BrowRecord } from '../browRecord.ts';
 import { differenceUncertaintyMm, type Reading } from '../budget.ts';
 import { familyCoverageFactor } from '../familyWise.ts';
-import type { Side, Taken } from '../markSet.ts';
+import type { BrowMark, Side, Taken } from '../markSet.ts';
 import { nextStep, type NextStep } from './nextStep.ts';
 import { shortOfOutlineMm } from './shortOfOutline.ts';
 
@@ -33,10 +33,11 @@ export function browAfterFirstPass(approved: Brow, pigment: Brow, taken: Readonl
   if (refused) return refused;
   const uncertaintyMm = differenceUncertaintyMm(choices.reading);
   const k = familyCoverageFactor(choices.comparisons);
-  const marks = forBrowMarks((mark): MarkStep => {
+  const at = (mark: BrowMark): MarkStep => {
     const short = intervalAround(shortOfOutlineMm(mark, approved[mark], pigment[mark]), uncertaintyMm, k);
     return { short, step: nextStep(short, taken.now.skin, choices.chaseFromMm) };
-  });
+  };
+  const marks = { frontLower: at('frontLower'), frontTop: at('frontTop'), archTop: at('archTop'), archLower: at('archLower'), tail: at('tail') };
   return { ok: true, marks, realFromMm: k * uncertaintyMm };
 }
 
