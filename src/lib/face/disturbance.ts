@@ -2,8 +2,8 @@ import { drawFrom, seedFrom } from '../quantities/seed.ts';
 import { mapBrow, type BrowSpots } from './landmarks.ts';
 import { drawNorm, practiceNorms } from './practiceNorms.ts';
 
-/** 0 symmetric (right answer: change nothing); 1 one brow higher; 2 also roll, tilt and size; 3 also a leaning nose. */
-export type PracticeLevel = 0 | 1 | 2 | 3;
+/** 0 symmetric (right answer: change nothing); 1 one brow higher; 2 also roll, tilt and size; 3 also a leaning nose; 4 also a turned or near picture (right answer: do not judge widths). */
+export type PracticeLevel = 0 | 1 | 2 | 3 | 4;
 
 /** What was done to the symmetric face. Differences are left minus right. Lean: nose base towards the client's left. Roll: the client's left side higher. */
 export type Disturbance = Readonly<{
