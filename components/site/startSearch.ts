@@ -2,17 +2,20 @@ import { isNear } from './isNear.ts';
 
 type Result = { url: string; excerpt: string; meta: { title?: string; kind?: string }; sub_results?: { title: string; url: string; excerpt: string }[] };
 type Engine = {
+  options: (options: { noWorker: boolean }) => Promise<void>;
   init: () => Promise<void>;
   debouncedSearch: (words: string) => Promise<{ results: { data: () => Promise<Result> }[] } | null>;
 };
 
-const mostShown = 8;
+const mostShown = 6;
 let engine: Promise<Engine> | undefined;
 
 async function load(): Promise<Engine> {
   // The index exists only in the built site, so the bundler must not follow this address.
   const address = '/pagefind/pagefind.js';
   const loaded: Engine = await import(/* @vite-ignore */ address);
+  // An index of this size is searched in a few milliseconds: a worker of its own would only be 12 kB more to fetch.
+  await loaded.options({ noWorker: true });
   await loaded.init();
   return loaded;
 }

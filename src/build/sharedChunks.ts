@@ -7,7 +7,7 @@ export const sharedChunks = [
   {
     name: 'base',
     priority: 2,
-    test: /node_modules\/preact\/(dist|hooks|jsx-runtime)|@astrojs\/preact\/dist\/(client|static-html)\.js|src\/words\/(number|marks)\.ts|components\/site\/(Icon\.tsx|icons\.ts)|src\/lib\/mapping\/(startValues|budget|band|familyWise|markSet)\.ts|src\/lib\/quantities\/(normal|interval)\.ts/,
+    test: /node_modules\/preact\/(dist|hooks|jsx-runtime)|@astrojs\/preact\/dist\/(client|static-html)\.js|src\/words\/(number|marks)\.ts|components\/site\/(Icon\.tsx|icons\.ts)|src\/lib\/mapping\/(startValues|budget|band|familyWise|markSet|placing\/(archValues|goldenShare))\.ts|src\/lib\/quantities\/(normal|interval)\.ts/,
   },
   { name: 'fields', test: /components\/calculator\/(useCalculator|MarkStage|NumberBox|ChoiceBox|Frame|Shell|MarkPanel)\.tsx?|src\/calculators\/(fields|startState|marks)\.ts|src\/lib\/geometry\/(line|direction|distance)\.ts/ },
   {

@@ -2,8 +2,8 @@ import { readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { close, createIndex } from 'pagefind';
 
-/** The ready-made page parts, which the site does not use, and the engine for pages without a language. */
-const unused = /^(pagefind-(ui|modular-ui|component-ui|highlight)\b|wasm\.unknown)/;
+/** What the site does not use: ready-made page parts, the worker, the engine for pages without a language. */
+const unused = /^(pagefind-(ui|modular-ui|component-ui|highlight|worker)\b|wasm\.unknown)/;
 
 /** Indexes the words of the built pages. Returns how many pages can be found; none is an error. */
 export async function writeSearchIndex(folder: string): Promise<number> {

@@ -29,7 +29,7 @@ function markFields(): { readonly [K in MarkKey]: Field<PointMm> } {
   const field = (key: MarkKey) => markField(key, leaningNoseMarks[key], sheet);
   const fields: Partial<Record<MarkKey, Field<PointMm>>> = {};
   for (const { key } of namedMarks) fields[key] = field(key);
-  if (!hasEveryMark(fields)) throw new Error('A mark of the face has no field.');
+  if (!hasEveryMark(fields)) throw new Error('A mark has no field.');
   return fields;
 }
 

@@ -12,7 +12,7 @@ export function mapFields<S extends State>(
 ): S {
   const state: Partial<S> = {};
   for (const name in fields) state[name] = pick(fields[name]);
-  if (!isComplete(state, fields)) throw new Error('A field of the calculator has no value.');
+  if (!isComplete(state, fields)) throw new Error('A field has no value.');
   return state;
 }
 
