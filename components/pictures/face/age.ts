@@ -12,17 +12,20 @@ export function ageLayers(face: Face, outline: HeadOutline, draw: Draw): Layers 
   const [mouthX, mouthV] = mouthMiddle(face);
   const w = mouthWidthMm / 2;
   const { right, left } = face.landmarks;
-  const fold = (wing: Spot): Spots => [
-    [wing[0] + 1.5, wing[1] + 1], [wing[0] + 6.5, wing[1] - 10], [wing[0] + 8.8, wing[1] - 22], [blend(wing[0], w, 0.5) + 8.6, mouthV + 2],
-  ];
+  /** From the wing to beside the mouth's own corner, bowed outwards: it follows a mouth or a nose that stands off the middle. */
+  const fold = (hand: 1 | -1, wing: Spot): Spots => {
+    const from: Spot = [wing[0] + 1.5, wing[1] + 1];
+    const to: Spot = [Math.max(hand * mouthX + w + 6.5, wing[0] + 3), mouthV + 2];
+    return [from, ...[0.34, 0.7].map((t): Spot => [blend(from[0], to[0], t) + 2.4, blend(from[1], to[1], t)]), to];
+  };
   const corners = drawnTwice('age', 'soft', [[w + 2.4, mouthV - 4], [w + 2.6, mouthV - 10], [w + 0.4, mouthV - 17]], [0.05, 0.6 * age, 0.05]);
   const frown = drawnTwice('age', 'soft', [[3.4, 20], [3, 14], [4.2, 9]], [0.05, 0.6 * age, 0.05]);
   const jowlV = jawV - 10;
   const edge = outline.halfWidthAt(jowlV);
   const jowl = drawnTwice('age', 'soft', [[edge - 5, jowlV + 6], [edge - 10, jowlV - 1], [edge - 19, jowlV - 6]], [0.05, 0.5, 0.05]);
   return [
-    drawnLine('age', 'soft', onSide(-1, fold(right.noseWing)), [0.05, 0.3 + 0.55 * age, 0.05]),
-    drawnLine('age', 'soft', fold(left.noseWing), [0.05, 0.3 + 0.55 * age, 0.05]),
+    drawnLine('age', 'soft', onSide(-1, fold(-1, right.noseWing)), [0.05, 0.3 + 0.55 * age, 0.05]),
+    drawnLine('age', 'soft', fold(1, left.noseWing), [0.05, 0.3 + 0.55 * age, 0.05]),
     ...(age > 0.45 ? [...corners.map((layer) => layer), ...frown] : []),
     ...foreheadLines(age, draw),
     ...(age > 0.6 ? jowl : []),
