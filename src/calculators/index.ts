@@ -5,6 +5,7 @@ import { measuringError } from './measuringError.ts';
 import { archPlacement } from './archPlacement.ts';
 import { midlineAndSides } from './midlineAndSides.ts';
 import { mixByDrops } from './mixByDrops.ts';
+import { outlineAndCover } from './outlineAndCover.ts';
 import { pose } from './pose.ts';
 import { twoReadings } from './twoReadings.ts';
 import { usualDifference } from './usualDifference.ts';
@@ -15,6 +16,7 @@ export const calculators = {
   'level-line': levelLine,
   'two-readings': twoReadings,
   'front-and-tail': frontAndTail,
+  'outline-and-cover': outlineAndCover,
   'measuring-error': measuringError,
   'arch-placement': archPlacement,
   'after-the-first-pass': afterTheFirstPass,

@@ -3,6 +3,7 @@ import { archChecks } from './mapping/arch.ts';
 import { faceChecks } from './mapping/faces.ts';
 import { pictureChecks } from './mapping/pictures.ts';
 import { normalChecks } from './mapping/normal.ts';
+import { outlineChecks } from './mapping/outline.ts';
 import { placingChecks } from './mapping/placing.ts';
 import { ownErrorChecks } from './mapping/ownError.ts';
 import { seedChecks } from './mapping/seeds.ts';
@@ -20,6 +21,7 @@ export const mappingChecks = [
   ...tiltChecks,
   ...faceChecks,
   ...placingChecks,
+  ...outlineChecks,
   ...pictureChecks,
   ...archChecks,
 ] as const satisfies readonly Check[];

@@ -12,6 +12,10 @@ export const calculatorWords = {
     title: 'Front and tail placement',
     line: 'Compare three anchors for the front, start both fronts equally far, and check where each tail ends.',
   },
+  'outline-and-cover': {
+    title: 'Outline and cover',
+    line: 'Draw both outlines from ten marks, read the thickness straight across at any station, and check both brows by the habits of the trade.',
+  },
   pose: {
     title: 'Pose',
     line: 'Turn, nod and tilt a symmetric face before the camera, and see which numbers of a picture may be read.',

@@ -50,6 +50,8 @@ export const methodNames = {
   'midline-by-reflection': 'The midline: the line in which the marks mirror each other best',
   'weighing-marks-down': 'Weighing down marks that disagree',
   'anchors-of-the-front': 'Fronts above the nose wing and the inner corner',
+  'outline-edges': 'The outline’s edges: the curve of a lath held level at the arch',
+  'thickness-across': 'Thickness straight across the brow',
   'tail-line': 'The line from the nose wing over the outer eye corner',
   'technical-error': 'Technical error from readings taken twice',
   repeatability: 'How far two readings may lie apart',

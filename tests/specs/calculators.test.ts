@@ -17,6 +17,8 @@ import { afterTheFirstPass } from '#calculators/afterTheFirstPass.ts';
 import { measuringError } from '#calculators/measuringError.ts';
 import { midlineAndSides } from '#calculators/midlineAndSides.ts';
 import { mixByDrops } from '#calculators/mixByDrops.ts';
+import { browsOnLevelFace } from '#calculators/browFields.ts';
+import { outlineAndCover, stationsOf } from '#calculators/outlineAndCover.ts';
 import { pose } from '#calculators/pose.ts';
 import { poseStart } from '#calculators/poseStart.ts';
 import type { Calculator, State } from '#calculators/spec.ts';
@@ -31,6 +33,7 @@ import { wideNoseFace } from '#lib/face/wideNoseFace.ts';
 import { frontAndTailSays } from '#words/frontAndTail.ts';
 import { levelFace } from '#lib/face/levelFace.ts';
 import { archSays } from '#words/archPlacement.ts';
+import { checkName, outlineSays } from '#words/outlineAndCover.ts';
 import { keptSays } from '#words/keptReading.ts';
 import { levelLineSays } from '#words/levelLine.ts';
 import { afterTheFirstPassSays, skinCaution, stepWords } from '#words/afterTheFirstPass.ts';
@@ -137,6 +140,7 @@ describeOne(measuringError, (result, state) => [...Object.values(measuringErrorS
 describeOne(archPlacement, (result, state) => Object.values(archSays(result, state)).join(' '));
 describeOne(twoReadings, (result, { lately }) => [...Object.values(twoReadingsSays(result)), latelyCaution(lately) ?? ''].join(' '));
 describeOne(mixByDrops, (result) => `${mixSays(result).answer} ${mixSays(result).doubt} ${mixCaution(result) ?? ''}`);
+describeOne(outlineAndCover, (report, state) => [...Object.values(outlineSays(report, state)), ...(report.ok ? report.checks.map(checkName) : [])].join(' '));
 describeOne(usualDifference, (result, state) => Object.values(usualSays(result, state)).join(' '));
 
 test('[hand] every calculator names the facts it rests on, and they exist', () => {
@@ -192,6 +196,37 @@ test('[hand] the lesson on fronts stands answered: three anchors, one front, the
   expect(doubt).toContain('Right tail: 3.2 mm past the line and 1.2 mm below the front’s lower edge.');
   expect(doubt).toContain('Left tail: keeps all three checks.');
   expect(doubt).toContain('the right is 3.4 mm longer');
+});
+
+test('[hand] the lesson on the outline stands answered: no thickness shown to differ, the left arch 1.4 mm higher', () => {
+  const start = startState(outlineAndCover);
+  expect(stationsOf(start)).toEqual([0.25, 0.5, 0.75, 0.9]);
+  expect(stationsOf({ station: 50 })).toEqual([0.25, 0.5, 0.75]);
+  expect(stationsOf({ station: 10 })).toEqual([0.1, 0.25, 0.5, 0.75]);
+  const report = outlineAndCover.solve(start);
+  if (!report.ok) throw new Error(report.reason);
+  const { right } = browsOnLevelFace(start);
+  expect(right).toMatchObject({ archTop: { uMm: 41.3, vMm: 19.8 }, outerCorner: { uMm: 47, vMm: 1.6 } });
+  const arches = report.checks.find(({ id }) => id === 'level-archTop');
+  expect(arches).toMatchObject({ verdict: 'differs', value: { value: expect.closeTo(1.4, 9) } });
+  const { answer, doubt } = outlineSays(report, start);
+  expect(answer).toBe('No difference in thickness is shown at 4 stations.');
+  expect(doubt).toContain('arches (left 1.4 mm higher)');
+  expect(doubt).toMatch(/^At 90 %, straight across: \d\.\d mm right, \d\.\d left; straight up would read/);
+});
+
+test('[hand] an outline that is none says why, and which side', () => {
+  const start = startState(outlineAndCover);
+  const state = { ...start, archTopR: { xMm: -41.3, yMm: 13 } };
+  const { answer } = outlineSays(outlineAndCover.solve(state), state);
+  expect(answer).toBe('The right marks make no outline. The upper edge passes under the lower edge.');
+});
+
+test('[hand] a thicker arch is told with its station and side', () => {
+  const start = startState(outlineAndCover);
+  const state = { ...start, archTopL: { xMm: 41.3, yMm: 24 } };
+  const { answer } = outlineSays(outlineAndCover.solve(state), state);
+  expect(answer).toMatch(/; thickness at half \(left \d\.\d mm thicker\)/);
 });
 
 test('[hand] a key given twice counts once; an unknown key is named', () => {

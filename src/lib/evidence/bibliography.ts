@@ -5,6 +5,7 @@ import { againSources } from './sources/again.ts';
 import { faceSources } from './sources/faces.ts';
 import { pictureSources } from './sources/pictures.ts';
 import { measuringSources } from './sources/measuring.ts';
+import { outlineSources } from './sources/outline.ts';
 import { placingSources } from './sources/placing.ts';
 import { repeatingSources } from './sources/repeating.ts';
 import { poseSources } from './sources/poses.ts';
@@ -15,6 +16,7 @@ export const bibliography = {
   ...faceSources,
   ...measuringSources,
   ...placingSources,
+  ...outlineSources,
   ...pictureSources,
   ...repeatingSources,
   ...poseSources,

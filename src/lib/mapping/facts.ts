@@ -3,6 +3,7 @@ import { againFacts, againHabits } from './facts/again.ts';
 import { habitFacts } from './facts/habits.ts';
 import { measuringFacts } from './facts/measuring.ts';
 import { midlineFacts } from './facts/midline.ts';
+import { outlineFacts, outlineHabits } from './facts/outline.ts';
 import { placingFacts, placingHabits } from './facts/placing.ts';
 import { pictureFacts } from './facts/pictures.ts';
 import { ownErrorFacts } from './facts/ownError.ts';
@@ -23,6 +24,8 @@ export const mappingFacts = {
   ...habitFacts,
   ...placingFacts,
   ...placingHabits,
+  ...outlineFacts,
+  ...outlineHabits,
   ...pictureFacts,
   ...archFacts,
   ...poseHabits,

@@ -12,6 +12,8 @@ export const mappingMethods = {
   'shift-and-scatter': { sources: ['houston-1983', 'bland-altman-1999'], file: 'src/lib/mapping/error/comparePasses.ts' },
   'many-comparisons': { sources: ['sidak-1967', 'sidak-article'], file: 'src/lib/mapping/familyWise.ts' },
   'anchors-of-the-front': { sources: ['yalcinkaya-2014', 'alex-2004'], file: 'src/lib/mapping/placing/anchorDistances.ts' },
+  'outline-edges': { sources: ['beam-tables'], file: 'src/lib/mapping/outline/halfEdge.ts' },
+  'thickness-across': { sources: ['parallel-lines-up', 'parallel-lines-down'], file: 'src/lib/mapping/outline/thickness.ts' },
   'tail-line': { sources: ['yalcinkaya-2014', 'alex-2004'], file: 'src/lib/mapping/placing/tailLine.ts' },
 } as const satisfies Readonly<Record<string, Method>>;
 

@@ -1,0 +1,50 @@
+import type { PointMm } from '#lib/geometry/point.ts';
+import type { FacePoint } from '#lib/mapping/faceFrame.ts';
+import type { BrowsOnFace } from '#lib/mapping/outline/tradeChecks.ts';
+import { browMarks, type BrowMark, type FacePair, type Side } from '#lib/mapping/markSet.ts';
+import { markField } from './fields.ts';
+import { levelFaceMarks } from './levelFaceMarks.ts';
+import type { Field } from './spec.ts';
+
+/** One brow mark's name in a state and an address: archTopL. */
+export type BrowKey = `${BrowMark}${'R' | 'L'}`;
+export type BrowPoints = Readonly<Record<BrowKey, PointMm>>;
+export const browKeys: readonly BrowKey[] = browMarks.flatMap((mark) => [`${mark}R`, `${mark}L`] as const);
+
+const sheet = { x: [-90, 90], y: [-140, 60] } as const;
+
+/** The ten marks of both brows as movable fields; they start on the level face. */
+export function browFields(): Readonly<Record<BrowKey, Field<PointMm>>> {
+  const fields: Partial<Record<BrowKey, Field<PointMm>>> = {};
+  for (const key of browKeys) fields[key] = markField(key, levelFaceMarks[key], sheet);
+  if (!hasEveryMark(fields)) throw new Error('A brow mark has no field.');
+  return fields;
+}
+
+function hasEveryMark(fields: Partial<Record<BrowKey, Field<PointMm>>>): fields is Record<BrowKey, Field<PointMm>> {
+  return browKeys.every((key) => fields[key] !== undefined);
+}
+
+/**
+ * Both brows on the level face. Its midline is x = 0 and its pupils lie on y = 0, so the picture is the face's own frame,
+ * and its eyes and nose stay where they are.
+ */
+export function browsOnLevelFace(points: BrowPoints): BrowsOnFace {
+  const of = (side: Side) => {
+    const letter = side === 'right' ? 'R' : 'L';
+    const place = ({ xMm, yMm }: PointMm): FacePoint => ({ uMm: side === 'right' ? -xMm : xMm, vMm: yMm });
+    const face = (pair: Exclude<FacePair, 'pupil'>) => place(levelFaceMarks[`${pair}${letter}`]);
+    const brow = (mark: BrowMark) => place(points[`${mark}${letter}`]);
+    return {
+      noseWing: face('noseWing'),
+      innerCorner: face('innerCorner'),
+      outerCorner: face('outerCorner'),
+      frontLower: brow('frontLower'),
+      frontTop: brow('frontTop'),
+      archTop: brow('archTop'),
+      archLower: brow('archLower'),
+      tail: brow('tail'),
+    };
+  };
+  return { right: of('right'), left: of('left') };
+}
