@@ -193,7 +193,7 @@ export const factNames = {
   'ask-if-mirrored': 'Ask whether a picture is mirrored',
   'consent-before-pictures': 'Consent before pictures',
   'women-brows-measured': 'Women whose brows were photographed and measured',
-  'brow-area-largest-over-smallest': 'Area of the largest brow over the smallest',
+  'brow-sides-go-together': 'How well left and right brow go together (correlation, more than)',
   'thickness-medium-of-eye': 'A medium brow, share of the eye’s width',
   'thickness-thin-of-eye': 'A thin brow, share of the eye’s width',
   'thickness-thick-of-eye': 'A thick brow, share of the eye’s width',

@@ -10,9 +10,9 @@ const drawings = 'Visitors of one brow bar in Korea chose between four drawings;
 /** Thickness of brows, as printed and as worked out. */
 export const outlineFacts = {
   'women-brows-measured': { value: 3600, unit: 'people', backing: published('feminine-eyebrows', 'abstract', 'Standard digital photographs of 3600 women of six ethnicities, aged 18-84years'), reviewed },
-  'brow-area-largest-over-smallest': {
-    value: 4, unit: '1', reviewed, caveat: 'Women; the abstract prints no square millimetres.',
-    backing: published('feminine-eyebrows', 'abstract', 'total surface of eyebrows, of a large variability (by about four times)'),
+  'brow-sides-go-together': {
+    value: 0.7, unit: '1', reviewed, caveat: 'Women; a correlation says that sides go together, not that they are equal.',
+    backing: published('feminine-eyebrows', 'abstract', 'the criteria of both eyebrows (Left vs. Right) were found to be highly correlated (r>0.7, P<0.001)'),
   },
   'thickness-medium-of-eye': { value: 25, unit: '%', backing: published('hwang-2018', 'abstract', levels), caveat: drawings, reviewed },
   'thickness-thin-of-eye': { value: 20, unit: '%', backing: published('hwang-2018', 'abstract', levels), caveat: drawings, reviewed },
