@@ -5,6 +5,9 @@ import { gzipSync } from 'node:zlib';
 
 // Astro's preview server leaves out the built headers file, and the headers are part of what is tested. So: our own, small.
 
+/** An address carries a calculator's numbers, a list of readings among them: Node's own limit of 16 kB is too tight for the longest. */
+const longestHead = 65_536;
+
 const types = {
   '.html': 'text/html; charset=utf-8', '.css': 'text/css; charset=utf-8', '.js': 'text/javascript; charset=utf-8', '.mjs': 'text/javascript; charset=utf-8',
   '.json': 'application/json; charset=utf-8', '.webmanifest': 'application/manifest+json; charset=utf-8', '.xml': 'application/xml; charset=utf-8', '.txt': 'text/plain; charset=utf-8',
@@ -35,7 +38,7 @@ function fileFor(folder, path) {
 /** Serves a built folder as a static host would. Resolves to the server once it listens; port 0 takes any free port. */
 export function serve(folder, port = 0) {
   const rules = isFile(join(folder, '_headers')) ? readHeaderRules(readFileSync(join(folder, '_headers'), 'utf8')) : [];
-  const server = createServer((request, response) => {
+  const server = createServer({ maxHeaderSize: longestHead }, (request, response) => {
     let path;
     try {
       path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);

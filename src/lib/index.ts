@@ -36,6 +36,7 @@ export { comparePasses, type PassComparison } from './mapping/error/comparePasse
 export { meanOfReadings } from './mapping/error/meanOfReadings.ts';
 export { spreadInterval, type SpreadInterval } from './mapping/error/spreadInterval.ts';
 export { studentFactor } from './mapping/error/studentFactor.ts';
+export { afterFirstPass, browAfterFirstPass, type BrowAgain, type BrowsAgain } from './mapping/again/afterFirstPass.ts';
 export { falseAlarmRate, familyCoverageFactor } from './mapping/familyWise.ts';
 
 export { practiceFace, type PracticeFace } from './face/practiceFace.ts';
