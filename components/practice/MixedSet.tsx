@@ -18,6 +18,7 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'after-the-first-pass': () => import('./islands/AfterTheFirstPass.tsx'),
   'level-reference': () => import('./islands/LevelReference.tsx'),
   tilt: () => import('./islands/Tilt.tsx'),
+  'where-not-to-draw': () => import('./islands/WhereNotToDraw.tsx'),
   'arch-by-rule': () => import('./islands/ArchByRule.tsx'),
   'rest-or-raised': () => import('./islands/RestOrRaised.tsx'),
   'posture-mismatch': () => import('./islands/PostureMismatch.tsx'),

@@ -2,6 +2,7 @@ import { afterTheFirstPass } from './afterTheFirstPass.ts';
 import { levelLine } from './levelLine.ts';
 import { frontAndTail } from './frontAndTail.ts';
 import { measuringError } from './measuringError.ts';
+import { hairAndBone } from './hairAndBone.ts';
 import { archPlacement } from './archPlacement.ts';
 import { midlineAndSides } from './midlineAndSides.ts';
 import { mixByDrops } from './mixByDrops.ts';
@@ -20,6 +21,7 @@ export const calculators = {
   'measuring-error': measuringError,
   'arch-placement': archPlacement,
   'after-the-first-pass': afterTheFirstPass,
+  'hair-and-bone': hairAndBone,
   pose,
   'usual-difference': usualDifference,
   'mix-by-drops': mixByDrops,

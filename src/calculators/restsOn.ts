@@ -12,6 +12,7 @@ export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
   'measuring-error': ['pairs-for-own-error', 'repeat-factor', 'factor-95', 'family-false-alarm', 'ten-comparisons', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 't-of-three-readings', 'chi-square-low-of-twenty'],
   'two-readings': ['example-error-mm', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'family-false-alarm', 'map-at-rest', 'upright-to-draw'],
   'usual-difference': ['unequal-at-front-mm', 'unequal-at-middle-mm', 'unequal-at-tail-mm', 'few-see-mm', 'most-see-mm'],
+  'hair-and-bone': ['brow-against-rim-people', 'tail-falls-mm'],
   'arch-placement': ['arch-women-of-eye-width', 'arch-models-of-eye-width', 'arch-two-thirds', 'arch-four-places-raters', 'arch-near-outer-corner-people', 'arch-rules-p-value', 'iris-width-mm', 'golden-share', 'golden-share-from-tail'],
   'mix-by-drops': ['epidermis-mm', 'model-depth-mm', 'veil-share', 'surface-outside', 'surface-inside', 'skin-scattering-at-500-nm', 'melanosome-at-500-nm', 'melanosome-power', 'skin-baseline', 'blood-haemoglobin', 'haemoglobin-molar-mass', 'blood-saturation'],
 };

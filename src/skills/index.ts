@@ -1,3 +1,4 @@
+import { whereNotToDraw } from './mapping/whereNotToDraw.ts';
 import { archByRule } from './mapping/archByRule.ts';
 import { afterTheFirstPass } from './mapping/afterTheFirstPass.ts';
 import { changeNothing } from './mapping/changeNothing.ts';
@@ -31,6 +32,7 @@ export const skills = {
   'after-the-first-pass': afterTheFirstPass,
   'change-nothing': changeNothing,
   'arch-by-rule': archByRule,
+  'where-not-to-draw': whereNotToDraw,
 } as const;
 
 export type SkillId = keyof typeof skills;

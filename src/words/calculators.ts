@@ -36,6 +36,10 @@ export const calculatorWords = {
     title: 'Usual difference',
     line: 'Set a height difference between two brows and see how many people have that much, and who would notice.',
   },
+  'hair-and-bone': {
+    title: 'What lies under the shape',
+    line: 'Read where hair and bone lie under one planned brow, and see which part of it would sit on nothing.',
+  },
   'arch-placement': {
     title: 'Ratio placement of the arch',
     line: 'Settle one front and one tail, then see where ten rules put one arch for both sides, and how far they disagree.',

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { hairAndBone } from '#calculators/hairAndBone.ts';
 import { archPlacement } from '#calculators/archPlacement.ts';
 import { fromAddress, toAddress } from '#calculators/address.ts';
 import { parsers } from '#calculators/parsers.ts';
@@ -32,6 +33,7 @@ import { leaningNoseFace } from '#lib/face/demonstration.ts';
 import { wideNoseFace } from '#lib/face/wideNoseFace.ts';
 import { frontAndTailSays } from '#words/frontAndTail.ts';
 import { levelFace } from '#lib/face/levelFace.ts';
+import { hairAndBoneSays } from '#words/hairAndBone.ts';
 import { archSays } from '#words/archPlacement.ts';
 import { checkName, outlineSays } from '#words/outlineAndCover.ts';
 import { keptSays } from '#words/keptReading.ts';
@@ -137,6 +139,7 @@ describeOne(frontAndTail, (result, state) => Object.values(frontAndTailSays(resu
 describeOne(pose, (seen, state) => [...Object.values(poseSays(seen, state)), poseCaution(state) ?? '', ...(seen.ok ? poseRows(seen).map(({ fakes }) => fakes) : [])].join(' '));
 describeOne(afterTheFirstPass, ({ again }, { skin }) => [...Object.values(afterTheFirstPassSays(again)), skinCaution(skin), ...(again.ok ? Object.values(again.marks).map(stepWords) : [])].join(' '));
 describeOne(measuringError, (result, state) => [...Object.values(measuringErrorSays(result, state)), measuringErrorCaution(result), ...measuringErrorRows(result).map(({ value }) => value)].join(' '));
+describeOne(hairAndBone, (result, state) => Object.values(hairAndBoneSays(result, state)).join(' '));
 describeOne(archPlacement, (result, state) => Object.values(archSays(result, state)).join(' '));
 describeOne(twoReadings, (result, { lately }) => [...Object.values(twoReadingsSays(result)), latelyCaution(lately) ?? ''].join(' '));
 describeOne(mixByDrops, (result) => `${mixSays(result).answer} ${mixSays(result).doubt} ${mixCaution(result) ?? ''}`);

@@ -68,6 +68,13 @@ test('[hand] the baker: 33 − 31.5 = 1.5; √(2(0.09/5 + 0.0425)) = 0.348; × 2
   expect(numbers.real).toBeCloseTo(0.894, 2);
 });
 
+test('[hand] the potter: 27 + 15 × 1 ÷ 3 = 32 mm; 42 − 32 = 10 mm', () => {
+  const { numbers } = workedExamples['nothing-under-the-tail'];
+  expect(numbers.leaves).toBeCloseTo(32, 12);
+  expect(numbers.from).toBeCloseTo(32, 12);
+  expect(numbers.answer).toBeCloseTo(10, 12);
+});
+
 test('[table] the smallest real difference for TEM 0.3, one reading, ten comparisons is 1.44 mm (k 2.80 × 0.51)', () => {
   expect(workedExamples['smallest-real-difference'].numbers.answer).toBeCloseTo(1.44, 2);
 });

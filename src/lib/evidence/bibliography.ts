@@ -9,6 +9,7 @@ import { outlineSources } from './sources/outline.ts';
 import { placingSources } from './sources/placing.ts';
 import { repeatingSources } from './sources/repeating.ts';
 import { poseSources } from './sources/poses.ts';
+import { underSources } from './sources/under.ts';
 import { studySources } from './sources/study.ts';
 
 /** Every source the site cites. Keys are first author and year, or a plain name where there is no author. */
@@ -24,6 +25,7 @@ export const bibliography = {
   ...studySources,
   ...colourSources,
   ...archSources,
+  ...underSources,
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceId = keyof typeof bibliography;

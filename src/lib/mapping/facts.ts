@@ -1,3 +1,4 @@
+import { underFacts } from './facts/under.ts';
 import { archFacts } from './facts/arch.ts';
 import { againFacts, againHabits } from './facts/again.ts';
 import { habitFacts } from './facts/habits.ts';
@@ -29,6 +30,7 @@ export const mappingFacts = {
   ...pictureFacts,
   ...archFacts,
   ...poseHabits,
+  ...underFacts,
 } as const;
 
 export type MappingFactId = keyof typeof mappingFacts;

@@ -38,6 +38,8 @@ export const mappingQuestions = [
   'photo-level-and-resting',
   /** 'one' or 'two' */
   'arches-planned',
+  'nothing-under-a-part',
+  'skin-changed-or-new-loss',
   'arch-rule-named',
   'mirror-known',
   'front-and-tail-opposite',
@@ -150,6 +152,14 @@ export const mappingRules = [
     outcome: 'refuse',
     facts: ['photo-measures-tried', 'photo-measures-reliable', 'second-photo-mm', 'same-photo-again-mm', 'photo-error-two-people-mm', 'iris-width-mm', 'iris-width-second-study-mm'],
     disputedBy: ['photo-error-near-eye-mm'], ...anywhere,
+  },
+  {
+    id: 'nothing-under-it-nothing-drawn', when: { question: 'nothing-under-a-part', is: true }, outcome: 'refuse',
+    facts: ['shape-sits-on-something', 'off-bone-moves', 'follow-the-cowlick', 'tail-falls-mm'], disputedBy: ['brow-against-rim-people'], ...anywhere,
+  },
+  {
+    id: 'not-over-changed-skin', when: { question: 'skin-changed-or-new-loss', is: true }, outcome: 'physician',
+    facts: ['not-over-changed-skin', 'brow-loss-comes-first'], disputedBy: [], ...anywhere,
   },
   {
     id: 'one-arch-for-both-sides', when: { question: 'arches-planned', is: 'two' }, outcome: 'refuse',

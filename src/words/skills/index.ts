@@ -1,3 +1,4 @@
+import { whereNotToDrawWords } from './whereNotToDraw.ts';
 import { archByRuleWords } from './archByRule.ts';
 import { afterTheFirstPassWords } from './afterTheFirstPass.ts';
 import { changeNothingWords } from './changeNothing.ts';
@@ -33,4 +34,5 @@ export const skillList = [
   { id: 'after-the-first-pass', ...listedAs(afterTheFirstPassWords) },
   { id: 'change-nothing', ...listedAs(changeNothingWords) },
   { id: 'arch-by-rule', ...listedAs(archByRuleWords) },
+  { id: 'where-not-to-draw', ...listedAs(whereNotToDrawWords) },
 ] as const;

@@ -61,6 +61,7 @@ describe('rules of the midline thread', () => {
       'thread-checked': true, 'front-anchor-named': true, 'tail-past-the-line': false, 'tail-tip-in-the-band': true, 'comparisons-counted': true, 'own-pairs': 24, 'pigment-ends': 'inside', 'skin-swollen-now': false, 'gap-mm': 2, band: 'most-see', 'read-from': 'skin', 'read-what': 'height', 'photo-level-and-resting': false,
       'arches-planned': 'one', 'arch-rule-named': true,
       'mirror-known': true, 'front-and-tail-opposite': false, 'camera-distance-cm': 200,
+      'nothing-under-a-part': false, 'skin-changed-or-new-loss': false,
     };
     expect(evaluate(mappingRules, good)).toEqual({ outcome: 'tell', hits: ['who-would-see-it'], unasked: [], couldBecome: 'none' });
     expect(evaluate(mappingRules, { ...good, 'midline-uses-brows': true }).outcome).toBe('refuse');
@@ -73,6 +74,8 @@ describe('rules of the midline thread', () => {
     expect(evaluate(mappingRules, { ...photo, 'camera-distance-cm': 149 }).hits).toContain('near-cameras-shrink');
     expect(evaluate(mappingRules, { ...photo, 'camera-distance-cm': 150 }).hits).not.toContain('near-cameras-shrink');
     expect(evaluate(mappingRules, { ...good, band: 'not-shown' }).hits).toEqual(['not-shown-is-not-equal', 'change-nothing-is-an-answer']);
+    expect(evaluate(mappingRules, { ...good, 'nothing-under-a-part': true }).hits[0]).toBe('nothing-under-it-nothing-drawn');
+    expect(evaluate(mappingRules, { ...good, 'skin-changed-or-new-loss': true })).toMatchObject({ outcome: 'physician', hits: ['not-over-changed-skin', 'who-would-see-it'] });
     expect(evaluate(mappingRules, { ...good, 'arches-planned': 'two' })).toMatchObject({ outcome: 'refuse', hits: ['one-arch-for-both-sides', 'who-would-see-it'] });
     expect(evaluate(mappingRules, { ...good, 'arch-rule-named': false })).toMatchObject({ outcome: 'ask', hits: ['arch-rules-are-starting-points', 'who-would-see-it'] });
     expect(evaluate(mappingRules, { ...good, 'marks-not-trusted': 1 }).hits[0]).toBe('which-mark-not-to-trust');
