@@ -55,8 +55,8 @@ export function middleInPicture(v: number, pose: HeadPose): Spot {
 /** The sides of the head and the jaw lie so far behind the pupils (drawn by eye), mm. */
 const sidesBehindMm = 45;
 
-/** The head's outline as a camera sees it: from near, the sides of the head fall back behind the face. */
+/** The head's outline as a camera sees it: from near, cheeks and jaw fall back behind the face; the skull half as much, so that the crown stays round. */
 export function pictureForm(form: Form, cameraMm: CameraMm): Form {
   const size = pictureOf({ xMm: 1, yMm: 0, zMm: eye.zMm - sidesBehindMm }, eye, cameraMm).xMm;
-  return { ...form, skullMm: form.skullMm * size, cheekMm: form.cheekMm * size, jawMm: form.jawMm * size };
+  return { ...form, skullMm: (form.skullMm * (1 + size)) / 2, cheekMm: form.cheekMm * size, jawMm: form.jawMm * size };
 }
