@@ -39,7 +39,7 @@ function widthWords(at: AtBrow): string {
   const said = (place: (typeof places)[number]) => `the left ${place} seems ${fixed(Math.abs(at[place]))} mm ${at[place] < 0 ? 'nearer the midline' : 'further out'}`;
   const other = first === 'tail' ? 'front' : 'tail';
   if (Math.abs(at[first]) < littleMm) return 'In this picture the two sides seem equally wide. It need not be so in the next: do not judge widths from it.';
-  const both = Math.abs(at[other]) >= littleMm ? `${said(first)} and ${said(other)}` : said(first);
+  const both = Math.abs(at[other]) >= littleMm ? `${said(first)} and ${said(other).replace('seems ', '')}` : said(first);
   return `In this picture ${both}: do not judge widths.`;
 }
 

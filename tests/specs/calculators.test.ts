@@ -291,7 +291,7 @@ test('[hand] pose starts from plain numbers that are the sum’s own: the left t
   const [start, sum] = [numbers(poseStart), numbers(seen)];
   for (const [i, value] of sum.entries()) expect(Math.abs(value - (start[i] ?? Number.NaN)), String(i)).toBeLessThan(6e-5);
   const { answer, doubt } = poseSays(seen, startState(pose));
-  expect(answer).toBe('This face is exactly symmetric. In this picture the left tail seems 1.8 mm nearer the midline and the left front seems 0.8 mm further out: do not judge widths.');
+  expect(answer).toBe('This face is exactly symmetric. In this picture the left tail seems 1.8 mm nearer the midline and the left front 0.8 mm further out: do not judge widths.');
   expect(doubt).toBe('Heights, read along the face, differ by 0.1 mm at most.');
 });
 
@@ -308,7 +308,7 @@ test('[hand] each pose is told in words: tilt, nod, nearness, a mirrored picture
   expect(says({ distance: 30 })).toContain('From 30 cm the brow looks 40.7 mm long, not 43.3.');
   expect(says({ turn: 6, distance: 30 })).toContain('mm at most: too much to use.');
   expect(says({ flip: 'mirrored' })).toContain('names the wrong side');
-  expect(says({ turn: -3 })).toContain('the left tail seems 1.8 mm further out and the left front seems 0.8 mm nearer the midline');
+  expect(says({ turn: -3 })).toContain('the left tail seems 1.8 mm further out and the left front 0.8 mm nearer the midline');
 });
 
 test('[hand] two readings: the baker talking and at rest; alike, lying, after toxin', () => {
