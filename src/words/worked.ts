@@ -134,7 +134,7 @@ export const workedWords = {
       steps: [
         `She waited until her brow had settled. Today she approved the outline sitting up, face at rest: arch top at ${n('approvedMm')} mm. Now, sitting up again and at rest, the pigment ends at ${n('pigmentMm')} mm. Her skin is swollen.`,
         `At an upper mark, lower is short: ${n('approvedMm')} − ${n('pigmentMm')} = ${n('answer')} mm short.`,
-        `Your error is ${n('temMm')} mm and you took ${n('readings', 0)} readings, so the difference has ${n('both', 2)} mm. You judge ${n('comparisons', 0)} marks together: ${n('factor', 2)} × ${n('both', 2)} = ${n('real', 2)} mm. The gap is real.`,
+        `Your error is ${n('temMm')} mm and you took ${n('readings', 0)} readings, so the difference has ${n('both', 3)} mm. You judge ${n('comparisons', 0)} marks together: ${n('factor', 2)} × ${n('both', 3)} = ${n('real', 2)} mm. The gap is real.`,
         'It is inside the approved outline, and more than a millimetre, so swelling is no reason to leave it.',
       ],
       answer: `Add here: ${n('answer')} mm, up to the outline and no further`,

@@ -30,8 +30,20 @@ function takenWords({ pose, posture, skin }: AfterTheFirstPassGiven['now']): str
   return `${poseWords[pose]}; ${postureWords[posture]}; skin ${skinWords[skin]}`;
 }
 
-const wayWords = ({ mark }: AfterTheFirstPassGiven) =>
-  isUpper(mark) ? 'At an upper mark the pigment is short when it ends lower than the outline, and over when it ends higher.' : 'At a lower edge it is the other way round: the pigment is short when it ends higher than the outline, and over when it ends lower.';
+const carryWords: Readonly<Record<SkinState, string>> = { swollen: 'large enough for swollen skin', numb: 'numb skin is expected after a pass', normal: 'the skin is calm' };
+
+/** Which way is out of the outline, and what decides at this mark: the first thing that holds, in the order in which it is asked. */
+function whyWords(given: AfterTheFirstPassGiven): string {
+  const { mark, approvedMm, pigmentMm, realFromMm, chaseFromMm, now } = given;
+  const gap = `${fixed(gapMm(given))} mm`;
+  const isLower = pigmentMm < approvedMm;
+  if (now.pose !== 'rest' || now.posture !== 'sitting') return `She is not placed as when she approved (now ${takenWords(now)}), so the two readings are not compared.`;
+  if (gapMm(given) < realFromMm) return `The numbers differ by ${gap}, and at these marks a gap is real only from ${fixed(realFromMm)} mm.`;
+  const way = isUpper(mark) ? 'At an upper mark, lower is short and higher is over.' : 'At a lower edge it is the other way round: higher is short and lower is over.';
+  if (isLower !== isUpper(mark)) return `${way} This pigment stands ${gap} over.`;
+  if (now.skin === 'swollen' && gapMm(given) < chaseFromMm) return `${way} It is ${gap} short and real, but under ${fixed(chaseFromMm)} mm, and the skin is swollen.`;
+  return `${way} It is ${gap} short: real, inside the outline, and ${carryWords[now.skin]}.`;
+}
 
 export const afterTheFirstPassWords: ProblemWords<AfterTheFirstPassGiven> = {
   name: 'After the first pass',
@@ -76,11 +88,11 @@ export const afterTheFirstPassWords: ProblemWords<AfterTheFirstPassGiven> = {
   },
   right: (_, reply) => `${reply}. There are two answers after the first pass: add here, or stop.`,
   slips: {
-    'added-it': (given, reply) => ({ title: 'Pigment cannot be taken out again', text: `You chose “${reply}”. ${wayWords(given)} Add only where the gap is real, large enough for this skin, and read with her placed as before.` }),
-    'called-not-shown': (given, reply) => ({ title: 'Look at the size of the gap again', text: `You chose “${reply}”. The numbers differ by ${fixed(gapMm(given))} mm, and a gap is real from ${fixed(given.realFromMm)} mm. Before that, ask whether the readings were taken alike.` }),
-    'blamed-swelling': (given, reply) => ({ title: 'Swelling does not decide this one', text: `You chose “${reply}”. That answer is for a real gap inside the outline, under ${fixed(given.chaseFromMm)} mm, on swollen skin. Here one of these does not hold.` }),
-    'called-over': (given, reply) => ({ title: 'Which way leads out of the outline?', text: `You chose “${reply}”. ${wayWords(given)} It also has to be more than your readings can make by chance.` }),
-    'read-again': (given, reply) => ({ title: 'The readings can be compared', text: `You chose “${reply}”. Now: ${takenWords(given.now)}. Pose and position are those of the approval; numb or swollen skin is expected after a pass and carried on.` }),
+    'added-it': (given, reply) => ({ title: 'Pigment cannot be taken out again', text: `You chose “${reply}”. ${whyWords(given)}` }),
+    'called-not-shown': (given, reply) => ({ title: 'Look at the size of the gap again', text: `You chose “${reply}”. ${whyWords(given)}` }),
+    'blamed-swelling': (given, reply) => ({ title: 'Swelling does not decide this one', text: `You chose “${reply}”. ${whyWords(given)}` }),
+    'called-over': (given, reply) => ({ title: 'Is it past the outline?', text: `You chose “${reply}”. ${whyWords(given)}` }),
+    'read-again': (given, reply) => ({ title: 'The readings can be compared', text: `You chose “${reply}”. Pose and position are those of the approval; swollen or numb skin is expected after a pass. ${whyWords(given)}` }),
     'hid-it': (_, reply) => ({ title: 'Never hide pigment under skin colour', text: `You chose “${reply}”. It is a second tattoo, heals to another colour and cannot be matched for years. Leave the edge, or let it be lightened later.` }),
   },
   other: (_, reply) => ({ title: 'Not that one', text: `You chose “${reply}”. Ask in this order: taken alike? which way is out? real? swollen?` }),
