@@ -39,6 +39,11 @@ export { studentFactor } from './mapping/error/studentFactor.ts';
 export { afterFirstPass, browAfterFirstPass, type BrowAgain, type BrowsAgain } from './mapping/again/afterFirstPass.ts';
 export { falseAlarmRate, familyCoverageFactor } from './mapping/familyWise.ts';
 
+export { planCorrections, type CorrectionPlan } from './mapping/plan/planCorrections.ts';
+export { readOldShape, type OldShape } from './mapping/plan/oldShape.ts';
+export { outsideOf } from './mapping/plan/outsideOf.ts';
+export { growthSince } from './mapping/plan/growth.ts';
+
 export { practiceFace, type PracticeFace } from './face/practiceFace.ts';
 export { readAgain } from './face/readAgain.ts';
 export { leaningNoseFace } from './face/demonstration.ts';

@@ -9,7 +9,7 @@ declare module 'quadprog' {
     Amat: Matrix,
     bvec?: Vector,
     meq?: number,
-  ): { solution: number[]; value: number[]; unconstrained_solution: number[]; iterations: number[]; iact: number[]; message: string };
+  ): { solution: number[]; Lagrangian: number[]; value: number[]; unconstrained_solution: number[]; iterations: number[]; iact: number[]; message: string };
   const quadprog: { solveQP: typeof solveQP };
   export default quadprog;
 }

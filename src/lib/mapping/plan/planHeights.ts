@@ -1,0 +1,87 @@
+import type { Brows } from '../brow.ts';
+import type { Side } from '../markSet.ts';
+import { outlineOf, type NoOutline } from '../outline/outline.ts';
+import { coverRows } from './coverRows.ts';
+import { edgeSpans } from './edgeSpans.ts';
+import { heightsFrom, heightsOf, listOf, type BrowHeights } from './heights.ts';
+import { leastUncovered, type LeastUncovered, type NoLimits } from './leastUncovered.ts';
+import { levelSides } from './levelSides.ts';
+import { limitRows, type ApprovedLimits } from './limits.ts';
+import type { SideWeights } from './meetingHeight.ts';
+import { nearest } from './nearest.ts';
+import type { OldShape } from './oldShape.ts';
+import type { Holder } from './row.ts';
+
+/** What is to be planned: the outline as it is marked, which sides may move, the old shapes and what was approved. */
+export type PlanTask = Readonly<{
+  brows: Brows;
+  free: Side | 'both';
+  old: Readonly<Partial<Record<Side, OldShape>>>;
+  limits: Readonly<Record<Side, ApprovedLimits>>;
+  /** The outline lies so far outside the old shape, straight up and down, mm. */
+  marginMm: number;
+  /** Movement counts weight × move²; used where both sides are free. */
+  weights: SideWeights;
+}>;
+
+export type SideCover = Pick<LeastUncovered, 'outMm2' | 'marginOutMm2'>;
+export type PlannedHeights = Readonly<{
+  ok: true;
+  heights: Readonly<Record<Side, BrowHeights>>;
+  /** Of the sides that may move. */
+  cover: Readonly<Partial<Record<Side, SideCover>>>;
+  /** What keeps the plan from more cover, from equal sides or from smaller moves, in this order. */
+  heldBy: readonly Holder[];
+}>;
+export type NoPlan = NoLimits | NoOutline;
+
+const ones = [1, 1, 1, 1, 1];
+
+/**
+ * The heights of the marks, in order of priority: inside the approved limits; least of the old shape uncovered; least of its
+ * margin; least remaining asymmetry, Σ (left − right)²; least movement, Σ weight × move². Each stage keeps what the one
+ * before has reached, so no weight between them can be set wrong. A side that is not free stays as it is marked.
+ */
+export function planHeights(task: PlanTask): PlannedHeights | NoPlan {
+  const { brows, free, weights } = task;
+  const now = { right: listOf(heightsOf(brows.right)), left: listOf(heightsOf(brows.left)) };
+  if (free !== 'both') {
+    const side = roomOf(task, free);
+    if (!side.ok) return side;
+    const best = nearest(now[free === 'right' ? 'left' : 'right'], ones, side.rows);
+    const [at, heldBy] = best.ok ? [best.unknowns, best.heldBy] : [side.at, []];
+    return { ok: true, heights: heightsOfBoth({ ...now, [free]: at }), cover: { [free]: coverOf(side) }, heldBy: [...side.heldBy, ...heldBy] };
+  }
+  const right = roomOf(task, 'right');
+  if (!right.ok) return right;
+  const left = roomOf(task, 'left');
+  if (!left.ok) return left;
+  const level = levelSides(now, weights, { right, left });
+  return {
+    ok: true,
+    heights: heightsOfBoth(level.heights),
+    cover: { right: coverOf(right), left: coverOf(left) },
+    heldBy: [...right.heldBy, ...left.heldBy, ...level.heldBy],
+  };
+}
+
+/** The limits of one side together with as much cover as they allow. */
+function roomOf({ brows, old, limits, marginMm }: PlanTask, side: Side): (LeastUncovered & Readonly<{ ok: true }>) | NoPlan {
+  const brow = brows[side];
+  const outline = outlineOf(brow);
+  if (!outline.ok) return outline;
+  const spans = edgeSpans(brow);
+  const shape = old[side];
+  const approved = limitRows(brow, spans, side, limits[side], shape?.areaMm2);
+  const cover = shape ? coverRows(shape, spans, side, brow.tail.uMm) : { rows: [], widthsMm: [] };
+  const least = leastUncovered(listOf(heightsOf(brow)), approved, cover, marginMm);
+  return least.ok ? { ...least, rows: [...approved, ...least.rows] } : least;
+}
+
+function coverOf({ outMm2, marginOutMm2 }: LeastUncovered): SideCover {
+  return { outMm2, marginOutMm2 };
+}
+
+function heightsOfBoth({ right, left }: Readonly<Record<Side, readonly number[]>>): Readonly<Record<Side, BrowHeights>> {
+  return { right: heightsFrom(right), left: heightsFrom(left) };
+}

@@ -1,0 +1,23 @@
+import type { BrowMark, Side } from '../markSet.ts';
+import type { Edge } from './edgeSpans.ts';
+
+/** What a plan can be held by. */
+export type Holder =
+  | Readonly<{ kind: 'raise' | 'lower'; side: Side; mark: BrowMark }>
+  | Readonly<{ kind: 'thickness' | 'growth' | 'tail'; side: Side }>
+  | Readonly<{ kind: 'old-work'; side: Side; edge: Edge; uMm: number }>;
+
+/** One condition on the unknowns: Σ coefficient × unknown ≥ atLeast. */
+export type Row = Readonly<{ coefficients: readonly number[]; atLeast: number; holder?: Holder }>;
+
+/** Σ coefficient × unknown. */
+export function rowValue(coefficients: readonly number[], unknowns: readonly number[]): number {
+  let sum = 0;
+  for (let i = 0; i < coefficients.length; i++) sum += (coefficients[i] ?? 0) * (unknowns[i] ?? 0);
+  return sum;
+}
+
+/** The same row on more unknowns, its own standing from `at` on. */
+export function placedRow(row: Row, at: number, count: number): Row {
+  return { ...row, coefficients: Array.from({ length: count }, (_, i) => row.coefficients[i - at] ?? 0) };
+}
