@@ -38,7 +38,12 @@ export function MappingPracticeSheet({ children }: Readonly<{ children?: Compone
           <PaperBoxes desk={desk} id={id} />
         </>
       }
-      links={<a class="btn text" href={`/practice/place-the-midline/?seed=${seed}&level=${level}`}>{words.screen}</a>}
+      links={
+        <>
+          <a class="btn text" href={`/practice/place-the-midline/?seed=${seed}&level=${level}`}>{words.screen}</a>
+          <a class="btn text" href="/calculators/measuring-error/">{words.workOut}</a>
+        </>
+      }
     >
       <SheetPage {...page} page={1}>
         <p>{words.task}</p>

@@ -3,6 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fromAddress, toAddress } from '#calculators/address.ts';
 import { sheetScale } from '#calculators/sheets/paper.ts';
+import { levelFaceMarks } from '#calculators/levelFaceMarks.ts';
+import { outlineSheet } from '#calculators/sheets/outlineSheet.ts';
 import { practiceSheet } from '#calculators/sheets/practiceSheet.ts';
 import { startState } from '#calculators/startState.ts';
 import { libraryVersion } from '#lib/version.ts';
@@ -23,7 +25,7 @@ describe('[hand] a printer that is off', () => {
   });
   test('[hand] the foot speaks of the printer only when something was corrected', () => {
     expect(scaledFor(1, 1)).toBe('');
-    expect(scaledFor(1.25, 1)).toBe('drawn 1.250 across and 1.000 up for one printer');
+    expect(scaledFor(1.25, 1)).toBe('Drawn 1.250 across and 1.000 up for one printer');
     expect(sheetFoot(['Face 7'], '9.9.9')).toBe('Face 7 · Tautline 9.9.9');
   });
 });
@@ -40,6 +42,17 @@ test('[property] any address gives a whole sheet: known face, level and scale; t
     }),
     { numRuns: 2000 },
   );
+});
+
+test('[hand] the outline sheet reads the ten marks of a link and leaves the rest at the level face', () => {
+  const { state, refused } = fromAddress(outlineSheet, 'archTopR=-40_30&tailL=60_20&paper=letter&across=90');
+  const { brows, scale } = outlineSheet.solve(state);
+  expect(refused).toEqual([]);
+  expect(brows.right.archTop).toEqual({ uMm: 40, vMm: 30 });
+  expect(brows.left.tail).toEqual({ uMm: 60, vMm: 20 });
+  expect(brows.left.archTop).toEqual({ uMm: levelFaceMarks.archTopL.xMm, vMm: levelFaceMarks.archTopL.yMm });
+  expect(scale.across).toBeCloseTo(10 / 9, 12);
+  expect(scale.up).toBe(1);
 });
 
 test('[hand] an address that asks for nothing is the sheet that stands in the page', () => {
