@@ -109,9 +109,6 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
       setDrafts({});
       setRefused([]);
     },
-    address: async (path) => {
-      const query = (await reading()).toAddress(calculator, state);
-      return `${location.origin}${path}${query ? `?${query}` : ''}`;
-    },
+    address: async (path) => (await reading()).linkTo(calculator, state, path),
   };
 }
