@@ -1,8 +1,9 @@
 import { browAfterFirstPass, type BrowAgain } from '#lib/mapping/again/afterFirstPass.ts';
+import { chaseFromMm } from '#lib/mapping/again/chaseFrom.ts';
 import type { Brow } from '#lib/mapping/brow.ts';
 import { budgetMm } from '#lib/mapping/budget.ts';
 import type { Pose, Posture, Side, SkinState } from '#lib/mapping/markSet.ts';
-import { caliperHalfWidthMm, chaseFromMm, exampleErrorMm, pencilHalfWidthMm, threadHalfWidthMm } from '#lib/mapping/startValues.ts';
+import { caliperHalfWidthMm, exampleErrorMm, pencilHalfWidthMm, threadHalfWidthMm } from '#lib/mapping/startValues.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 

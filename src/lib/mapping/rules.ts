@@ -1,6 +1,6 @@
 import type { Rule } from '../evidence/rule.ts';
 import type { MappingFactId } from './facts.ts';
-import { chaseFromMm } from './startValues.ts';
+import { chaseFromMm } from './again/chaseFrom.ts';
 
 /** What the rules of the midline thread ask. Answers: yes/no, a number, or one of the words given. */
 export const mappingQuestions = [

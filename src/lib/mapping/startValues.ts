@@ -4,8 +4,6 @@
 export const mostSeeMm = 3;
 export const fewSeeMm = 1;
 export const tenComparisons = 10;
-/** On swollen skin, after the first pass, smaller gaps are left. */
-export const chaseFromMm = 1;
 export const exampleErrorMm = 0.3;
 export const pencilHalfWidthMm = 0.25;
 export const caliperHalfWidthMm = 0.05;

@@ -1,5 +1,6 @@
+import { chaseFromMm } from './again/chaseFrom.ts';
 import { archesApartMm, threadLengthMm } from './level/startLengths.ts';
-import { caliperHalfWidthMm, chaseFromMm, exampleErrorMm, fewSeeMm, mostSeeMm, nostrilMiddleShare, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm, unequalMm } from './startValues.ts';
+import { caliperHalfWidthMm, exampleErrorMm, fewSeeMm, mostSeeMm, nostrilMiddleShare, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm, unequalMm } from './startValues.ts';
 import { irisWidthMm } from './placing/archValues.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { nextStep } from '#lib/mapping/again/nextStep.ts';
 import { shortOfOutlineMm, wayOut } from '#lib/mapping/again/shortOfOutline.ts';
-import { chaseFromMm } from '#lib/mapping/startValues.ts';
+import { chaseFromMm } from '#lib/mapping/again/chaseFrom.ts';
 import { intervalAround } from '#lib/quantities/interval.ts';
 import type { SkinState } from '#lib/mapping/markSet.ts';
 import { drawFrom, drawOne, type Draw } from '#lib/quantities/seed.ts';
