@@ -11,6 +11,7 @@ import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { MarkStage } from './MarkStage.tsx';
 import { NumberBox } from './NumberBox.tsx';
+import { useAhead } from './useAhead.ts';
 import { rounded, useCalculator } from './useCalculator.ts';
 
 type Name = Exclude<keyof ArchPlacementState, 'rule'>;
@@ -26,6 +27,7 @@ export function ArchPlacement({ id = 'arch', open = false, legend, children }: R
   const desk = useCalculator(archPlacement, nameOf);
   const { state, result } = desk;
   const [active, setActive] = useState<Handle>('share');
+  const ahead = useAhead(state);
   const lengthMm = state.tail - state.front;
   const placeOf = (key: Handle) => (key === 'share' ? state.front + (state.share / 100) * lengthMm : state[key]);
   /** Holds a moved handle inside its field's own limits. */
@@ -33,7 +35,16 @@ export function ArchPlacement({ id = 'arch', open = false, legend, children }: R
     const { control } = archPlacement.fields[key];
     if (control.kind !== 'number') return;
     const wanted = key === 'share' ? ((mm - state.front) / lengthMm) * 100 : mm;
-    desk.type(key, String(rounded(Math.min(control.hi, Math.max(control.lo, wanted)), control.decimals)));
+    const value = rounded(Math.min(control.hi, Math.max(control.lo, wanted)), control.decimals);
+    ahead.ask(key, key === 'share' ? state.front + (value / 100) * lengthMm : value);
+    desk.type(key, String(value));
+  };
+  const step = (key: Handle, byMm: number) => put(key, ahead.from(key, placeOf(key)) + byMm);
+  const move = (key: Handle, toMm: number) => {
+    const byMm = toMm - placeOf(key);
+    const keyed = ahead.keyed(byMm);
+    if (keyed !== undefined) step(key, keyed);
+    else if (byMm !== 0) put(key, toMm);
   };
   const box = (name: Name, unit = 'mm') => (
     <NumberBox key={name} id={`${id}-${name}`} label={archLabels[name]} unit={unit} shown={fixed(state[name])} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
@@ -56,7 +67,7 @@ export function ArchPlacement({ id = 'arch', open = false, legend, children }: R
               active={active}
               activeLabel={`${nameOf(active)}: ${fixed(placeOf(active))} millimetres from the midline. Arrow keys move it in and out.`}
               onPick={(key) => isHandle(key) && setActive(key)}
-              onMove={(key, { xMm }) => isHandle(key) && put(key, xMm)}
+              onMove={(key, { xMm }) => isHandle(key) && move(key, xMm)}
             >
               {result.ok && <ArchOverlay places={result.places} {...shown} />}
             </MarkStage>
@@ -75,8 +86,8 @@ export function ArchPlacement({ id = 'arch', open = false, legend, children }: R
           {box('share', '%')}
           <div class="mark-two">{box('front')}{box('tail')}</div>
           <div class="stepper">
-            <button class="btn line" type="button" aria-label={`In 0.1 millimetres: ${nameOf(active)}`} onClick={() => put(active, placeOf(active) - 0.1)}>In 0.1</button>
-            <button class="btn line" type="button" aria-label={`Out 0.1 millimetres: ${nameOf(active)}`} onClick={() => put(active, placeOf(active) + 0.1)}>Out 0.1</button>
+            <button class="btn line" type="button" aria-label={`In 0.1 millimetres: ${nameOf(active)}`} onClick={() => step(active, -0.1)}>In 0.1</button>
+            <button class="btn line" type="button" aria-label={`Out 0.1 millimetres: ${nameOf(active)}`} onClick={() => step(active, 0.1)}>Out 0.1</button>
             <span class="plain tiny quiet">{nameOf(active)}</span>
           </div>
           <details class="fold">

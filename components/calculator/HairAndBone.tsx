@@ -11,6 +11,7 @@ import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { MarkStage } from './MarkStage.tsx';
 import { NumberBox } from './NumberBox.tsx';
+import { useAhead } from './useAhead.ts';
 import { rounded, useCalculator } from './useCalculator.ts';
 
 type Handle = Exclude<keyof HairAndBoneState, 'cowlick'>;
@@ -19,14 +20,13 @@ const isHandle = (key: string): key is Handle => handles.some((handle) => handle
 const nameOf = (key: string) => (Object.entries(hairAndBoneLabels).find(([name]) => name === key)?.[1] ?? key);
 const rows = ['hair', 'thin', 'bareFront', 'bareTail', 'offBone', 'nothing'] as const;
 const options = (['none', 'turned'] as const).map((value) => ({ value, label: cowlickWords[value] }));
-/** The arrow keys ask for these, picture units: they count as tenths and whole millimetres of the brow. */
-const keySteps = [0.1, 1] as const;
 
 /** What lies under the shape: the island. Drawing and paper are made at build. */
 export function HairAndBone({ id = 'under', brow, open = false, legend, children }: Readonly<{ id?: string; brow: UnderBrow; open?: boolean; legend?: ComponentChildren; children?: ComponentChildren }>) {
   const desk = useCalculator(hairAndBone, nameOf);
   const { state, result } = desk;
   const [active, setActive] = useState<Handle>('hairTo');
+  const ahead = useAhead(state);
   const lowerEdge = (placeMm: number) => brow.lowerEdgeMm[Math.round((placeMm / plannedLeft.lengthMm) * 20)] ?? 0;
   const bonePlace = { boneArch: plannedLeft.archMm, boneTail: plannedLeft.lengthMm } as const;
   const pointOf = (key: Handle) =>
@@ -35,13 +35,19 @@ export function HairAndBone({ id = 'under', brow, open = false, legend, children
       : { xMm: underX(state[key]), yMm: key === 'cowlickAt' ? 34 : 14 };
   const put = (key: Handle, mm: number) => {
     const { control } = hairAndBone.fields[key];
-    if (control.kind === 'number') desk.type(key, String(rounded(Math.min(control.hi, Math.max(control.lo, mm)), control.decimals)));
+    if (control.kind !== 'number') return;
+    const value = rounded(Math.min(control.hi, Math.max(control.lo, mm)), control.decimals);
+    ahead.ask(key, value);
+    desk.type(key, String(value));
   };
+  const step = (key: Handle, byMm: number) => put(key, ahead.from(key, state[key]) + byMm);
+  /** A tenth of a picture unit by key is a tenth of a millimetre of the brow. */
   const move = (key: Handle, to: Readonly<{ xMm: number; yMm: number }>) => {
     const from = pointOf(key);
     const byUnits = key === 'boneArch' || key === 'boneTail' ? to.yMm - from.yMm : to.xMm - from.xMm;
-    const keyed = keySteps.find((size) => Math.abs(Math.abs(byUnits) - size) < 1e-6);
-    if (byUnits !== 0) put(key, state[key] + (keyed === undefined ? byUnits / underScale : Math.sign(byUnits) * keyed));
+    const keyed = ahead.keyed(byUnits);
+    if (keyed !== undefined) step(key, keyed);
+    else if (byUnits !== 0) put(key, state[key] + byUnits / underScale);
   };
   const box = (name: Handle, hint?: string) => (
     <NumberBox key={name} id={`${id}-${name}`} label={hairAndBoneLabels[name]} unit="mm" hint={hint} shown={fixed(state[name])} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
@@ -79,8 +85,8 @@ export function HairAndBone({ id = 'under', brow, open = false, legend, children
           <div class="mark-two">{box('boneArch')}{box('boneTail')}</div>
           <p class="hint plain">{hairAndBoneHints.boneArch}</p>
           <div class="stepper">
-            <button class="btn line" type="button" aria-label={`Less 0.1 millimetres: ${nameOf(active)}`} onClick={() => put(active, state[active] - 0.1)}>Less</button>
-            <button class="btn line" type="button" aria-label={`More 0.1 millimetres: ${nameOf(active)}`} onClick={() => put(active, state[active] + 0.1)}>More</button>
+            <button class="btn line" type="button" aria-label={`Less 0.1 millimetres: ${nameOf(active)}`} onClick={() => step(active, -0.1)}>Less</button>
+            <button class="btn line" type="button" aria-label={`More 0.1 millimetres: ${nameOf(active)}`} onClick={() => step(active, 0.1)}>More</button>
             <span class="plain tiny quiet">{nameOf(active)}, 0.1 mm a step</span>
           </div>
           <details class="fold">
