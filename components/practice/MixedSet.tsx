@@ -24,6 +24,7 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'posture-mismatch': () => import('./islands/PostureMismatch.tsx'),
   'front-by-three-anchors': () => import('./islands/FrontByThreeAnchors.tsx'),
   'tail-checks': () => import('./islands/TailChecks.tsx'),
+  'thickness-along-the-normal': () => import('./islands/ThicknessAlongTheNormal.tsx'),
   'flipped-selfie': () => import('./islands/FlippedSelfie.tsx'),
   'use-or-refuse': () => import('./islands/UseOrRefuse.tsx'),
 };

@@ -11,6 +11,7 @@ import { postureMismatch } from './mapping/postureMismatch.ts';
 import { realOrNot } from './mapping/realOrNot.ts';
 import { restOrRaised } from './mapping/restOrRaised.ts';
 import { tailChecks } from './mapping/tailChecks.ts';
+import { thicknessAlongTheNormal } from './mapping/thicknessAlongTheNormal.ts';
 import { tilt } from './mapping/tilt.ts';
 import { useOrRefuse } from './mapping/useOrRefuse.ts';
 import { whichMarkNotToTrust } from './mapping/whichMarkNotToTrust.ts';
@@ -25,6 +26,7 @@ export const skills = {
   'posture-mismatch': postureMismatch,
   'front-by-three-anchors': frontByThreeAnchors,
   'tail-checks': tailChecks,
+  'thickness-along-the-normal': thicknessAlongTheNormal,
   'flipped-selfie': flippedSelfie,
   'use-or-refuse': useOrRefuse,
   'real-or-not': realOrNot,

@@ -11,6 +11,7 @@ import { postureMismatchWords } from './postureMismatch.ts';
 import { realOrNotWords } from './realOrNot.ts';
 import { restOrRaisedWords } from './restOrRaised.ts';
 import { tailChecksWords } from './tailChecks.ts';
+import { thicknessAlongTheNormalWords } from './thicknessAlongTheNormal.ts';
 import { tiltWords } from './tilt.ts';
 import { useOrRefuseWords } from './useOrRefuse.ts';
 import { whichMarkWords } from './whichMarkNotToTrust.ts';
@@ -27,6 +28,7 @@ export const skillList = [
   { id: 'posture-mismatch', ...listedAs(postureMismatchWords) },
   { id: 'front-by-three-anchors', ...listedAs(frontByThreeAnchorsWords) },
   { id: 'tail-checks', ...listedAs(tailChecksWords) },
+  { id: 'thickness-along-the-normal', ...listedAs(thicknessAlongTheNormalWords) },
   { id: 'flipped-selfie', ...listedAs(flippedSelfieWords) },
   { id: 'use-or-refuse', ...listedAs(useOrRefuseWords) },
   { id: 'real-or-not', ...listedAs(realOrNotWords) },
