@@ -106,6 +106,7 @@ test('[hand] the spread of a group: its innermost and outermost rule, the first 
   const places = placed(inputs);
   expect(archSpread(places, publishedArchRules)).toEqual({ innermost: 'pupil', outermost: 'outer-corner', fromMm: 31.5, toMm: 46, spreadMm: 14.5 });
   expect(archSpread(places, ['models'])).toMatchObject({ innermost: 'models', outermost: 'models', spreadMm: 0 });
+  expect(archSpread(places, ['models', 'women', 'outer-corner', 'iris-edge'])).toMatchObject({ innermost: 'iris-edge', outermost: 'outer-corner', fromMm: 37.5, toMm: 46 });
   const equal = { ...places, pupil: 40, women: 40 };
   expect(archSpread(equal, ['women', 'pupil'])).toMatchObject({ innermost: 'women', outermost: 'women' });
 });
