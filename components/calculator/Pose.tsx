@@ -1,8 +1,10 @@
-import type { PoseSeen } from '#calculators/pose.ts';
+import { headPoseOf } from '#calculators/headPoseOf.ts';
 import { poseFields, type PoseState } from '#calculators/poseFields.ts';
 import { poseStart } from '#calculators/poseStart.ts';
 import type { Calculator } from '#calculators/spec.ts';
 import { PosedFace } from '#components/pictures/PosedFace.tsx';
+import { posedLowerTail, posedMarks } from '#lib/mapping/pose/posedMarks.ts';
+import type { FalseDifferences } from '#lib/mapping/pose/readPosed.ts';
 import { fixed } from '#words/number.ts';
 import { flipWords, poseCaution, poseEnds, poseLabels, poseSays } from '#words/pose.ts';
 import type { ComponentChildren } from 'preact';
@@ -13,7 +15,7 @@ import { PoseTable } from './PoseTable.tsx';
 import { SlideNumber } from './SlideNumber.tsx';
 import { useCalculator } from './useCalculator.ts';
 
-/** The inputs without the sum, which is fetched once something moves. */
+/** The inputs without the reading of the picture, which is fetched once something moves. */
 const light: Calculator<PoseState, undefined> = { id: 'pose', fields: poseFields, solve: () => undefined };
 type Name = keyof PoseState;
 const isName = (key: string): key is Name => Object.hasOwn(poseFields, key);
@@ -25,13 +27,14 @@ const flips = (['as-seen', 'mirrored'] as const).map((value) => ({ value, label:
 export function Pose({ id = 'pose', children }: Readonly<{ id?: string; children?: ComponentChildren }>) {
   const desk = useCalculator(light, nameOf);
   const { state } = desk;
-  const [seen, setSeen] = useState<PoseSeen>(poseStart);
+  const [seen, setSeen] = useState<FalseDifferences>(poseStart);
   const isMoved = slides.some((name) => state[name] !== poseFields[name].start);
   useEffect(() => {
     let isOld = false;
     if (!isMoved) setSeen(poseStart);
-    else void import('#calculators/pose.ts').then(({ pose }) => {
-      const found = pose.solve(state);
+    else void import('#lib/mapping/pose/readPosed.ts').then(({ readPosed }) => {
+      const pose = headPoseOf(state);
+      const found = readPosed(posedMarks(pose), posedLowerTail(pose));
       if (!isOld && found.ok) setSeen(found);
     });
     return () => { isOld = true; };

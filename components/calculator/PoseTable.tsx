@@ -1,8 +1,8 @@
-import type { PoseSeen } from '#calculators/pose.ts';
+import type { FalseDifferences } from '#lib/mapping/pose/readPosed.ts';
 import { poseRows } from '#words/pose.ts';
 
 /** What may be read from a picture: each number with what this pose fakes in it. */
-export function PoseTable({ seen }: Readonly<{ seen: PoseSeen }>) {
+export function PoseTable({ seen }: Readonly<{ seen: FalseDifferences }>) {
   return (
     <table class="meas may-read">
       <caption>What may be read from a picture</caption>

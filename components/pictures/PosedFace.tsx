@@ -1,9 +1,9 @@
 import { headPoseOf } from '#calculators/headPoseOf.ts';
-import type { PoseSeen } from '#calculators/pose.ts';
 import type { PoseState } from '#calculators/poseFields.ts';
 import { mirroredSolid, type SolidPoint } from '#lib/geometry/solid.ts';
 import { type HeadPose, straightPose } from '#lib/mapping/pose/headPose.ts';
 import { pairOnHead } from '#lib/mapping/pose/modelHead.ts';
+import type { FalseDifferences } from '#lib/mapping/pose/readPosed.ts';
 import { posedPoint } from '#lib/mapping/pose/posedPoint.ts';
 import { signed } from '#words/number.ts';
 import { browLine, halfLines, noseTipLine } from './headLines.ts';
@@ -38,7 +38,7 @@ const straightHead = { 'as-seen': headPaths(straightPose, 1), mirrored: headPath
 const marks = [['front', 'frontTop', -7.5], ['arch', 'archTop', -5.5], ['tail', 'tail', -1.5]] as const;
 
 /** The symmetric face as this picture shows it, over the same face looking straight; what seems different stands at the left brow. */
-export function PosedFace({ id, state, seen }: Readonly<{ id: string; state: PoseState; seen: PoseSeen }>) {
+export function PosedFace({ id, state, seen }: Readonly<{ id: string; state: PoseState; seen: FalseDifferences }>) {
   const flip = state.flip === 'mirrored' ? -1 : 1;
   const { middle, place, face, brows } = headPaths(headPoseOf(state), flip);
   const still = straightHead[state.flip];
