@@ -1,3 +1,4 @@
+import { browKeys } from '#calculators/browFields.ts';
 import { outlineSheet } from '#calculators/sheets/outlineSheet.ts';
 import { useCalculator } from '#components/calculator/useCalculator.ts';
 import { libraryVersion } from '#lib/version.ts';
@@ -18,9 +19,10 @@ export function OutlineSheet({ children }: Readonly<{ children?: ComponentChildr
   const desk = useCalculator(outlineSheet, paperName);
   const { drawn, Drawing, notice } = useDrawing(desk.result, fetchDrawing);
   const { scale, brows } = drawn;
+  const marks = browKeys.map((key) => `${key}=${outlineSheet.fields[key].write(desk.state[key])}`).join('&');
   const foot = sheetFoot([scaledFor(scale.across, scale.up)].filter(Boolean), libraryVersion);
   return (
-    <SheetDesk paper={desk.state.paper} refused={desk.refused} notice={notice} boxes={<PaperBoxes desk={desk} id={id} />} links={<a class="btn text" href="/calculators/outline-and-cover/">{words.back}</a>}>
+    <SheetDesk paper={desk.state.paper} refused={desk.refused} notice={notice} boxes={<PaperBoxes desk={desk} id={id} />} links={<a class="btn text" href={`/calculators/outline-and-cover/?${marks}`}>{words.back}</a>}>
       <SheetPage title={sheetWords.outline.title} foot={foot} page={1} pages={1}>
         <p class="sheet-warning">{words.warning}</p>
         <p>{words.flat}</p>

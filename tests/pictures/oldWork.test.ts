@@ -5,10 +5,16 @@ import { faceSvgText } from '#components/pictures/faceSvgText.ts';
 import { defaultFace, plannedFace, type Face } from '#lib/face/face.ts';
 import type { Form } from '#lib/face/form.ts';
 import { browOf } from '#lib/face/landmarks.ts';
+import { practiceOldShape } from '#lib/face/oldShape.ts';
+import { practiceFace } from '#lib/face/practiceFace.ts';
+import { withOldWork } from '#lib/face/withOldWork.ts';
+import { forBrowMarks } from '#lib/mapping/browRecord.ts';
 
 /** Mid grey: L* 53.585 is #808080. */
 const grey = { L: 53.585, a: 0, b: 0 };
-const withOld = (form: Partial<Form> = {}): Face => plannedFace({}, { oldWork: { right: browOf(defaultFace.landmarks.right) }, ...form });
+const { frontLower, archLower, tail, archTop, frontTop } = browOf(defaultFace.landmarks.right);
+const corners = [frontLower, archLower, tail, archTop, frontTop];
+const withOld = (form: Partial<Form> = {}): Face => plannedFace({}, { oldWork: { right: corners }, ...form });
 const oldOf = (face: Face, prefix = 'f') => faceMarkup(drawFace(face, 'band', 3), prefix).paths.filter(({ role }) => role === 'old');
 /** The straight strokes of a path, as far as each goes across and down: paths are written in steps from the place before. */
 const strokes = (d: string) => [...d.matchAll(/l(-?[\d.]+) ?(-?[\d.]+)/g)].map(([, across, down]) => [Number(across), Number(down)] as const);
@@ -37,6 +43,44 @@ describe('old work', () => {
   it('[hand] only the side that has old work shows it', () => {
     expect(oldOf(plannedFace())).toEqual([]);
     expect(oldOf(withOld()).map(({ d }) => startX(d) < 0)).toEqual([true, true, true, true, true]);
+  });
+
+  it('[property] the soft areas grow from the inside out, whichever way round the corners run', () => {
+    const widthOf = (d: string) => {
+      let x = 0;
+      const places = [...d.matchAll(/([mlcz])([^mlcz]*)/gi)].flatMap(([, kind = '', numbers = '']) => {
+        const values = [...numbers.matchAll(/-?\.?\d+(?:\.\d+)?/g)].map(Number);
+        if (kind === 'm' || kind === 'l') return [(x += values[0] ?? 0)];
+        return Array.from({ length: values.length / 6 }, (_, i) => (x += values[6 * i + 4] ?? 0));
+      });
+      return Math.max(...places) - Math.min(...places);
+    };
+    for (const round of [corners, corners.toReversed()]) {
+      const widths = oldOf(withOld({ oldWork: { right: round } })).slice(0, 3).map(({ d }) => widthOf(d));
+      expect(widths).toEqual(widths.toSorted((a, b) => b - a));
+      expect((widths[0] ?? 0) - (widths[2] ?? 0)).toBeGreaterThan(1.5);
+    }
+  });
+});
+
+describe('a practice face with old work', () => {
+  it('[property] no mark moves, both sides have corners of the planner’s old shape, and the sides are not mirrored', () => {
+    for (let seed = 0; seed < 60; seed++) {
+      const { face } = practiceFace(seed, 2);
+      const old = withOldWork(face, seed);
+      expect(old.landmarks).toEqual(face.landmarks);
+      expect(withOldWork(face, seed)).toEqual(old);
+      const { right, left } = old.form.oldWork ?? {};
+      const brow = forBrowMarks((mark) => ({ uMm: face.landmarks.right[mark][0], vMm: face.landmarks.right[mark][1] }));
+      expect(right).toEqual(practiceOldShape(brow, seed).corners.map(({ uMm, vMm }) => [uMm, vMm]));
+      expect(left).not.toEqual(right);
+      expect(oldOf(old).length).toBe(10);
+    }
+  });
+
+  it('[hand] its colour is drawn as it was read', () => {
+    expect(oldOf(withOldWork(plannedFace(), 1, grey)).filter(({ colour }) => colour === '#808080').length).toBe(6);
+    expect(withOldWork(plannedFace(), 1).form.oldPigment).toBeUndefined();
   });
 });
 

@@ -3,19 +3,22 @@ import puppeteer from 'puppeteer-core';
 import { drawFace } from '#components/pictures/face/drawFace.ts';
 import { faceSvgText } from '#components/pictures/faceSvgText.ts';
 import { practiceFace } from '#lib/face/practiceFace.ts';
+import { withOldWork } from '#lib/face/withOldWork.ts';
 import { browsers, chromiumFlags } from './browsers.mjs';
 
-// Draws practice faces side by side, to be looked at: node tests/tools/contactSheet.mjs [view] [levels] [first seed] [count] [ink]
-// For example `whole 1,3 0 24 light`, or `band 3 100 12 deep`. Writes reports/contactSheet.html and .png.
+// Draws practice faces side by side, to be looked at: node tests/tools/contactSheet.mjs [view] [levels] [first seed] [count] [ink] [old colour]
+// For example `whole 1,3 0 24 light`, or `band 3 100 12 deep 46_1_4` with old work of that L*a*b* in the skin. Writes reports/contactSheet.html and .png.
 
-const [view = 'whole', levels = '1', first = '0', count = '24', ink = 'light'] = process.argv.slice(2);
+const [view = 'whole', levels = '1', first = '0', count = '24', ink = 'light', old] = process.argv.slice(2);
 /** Measured skins to draw on, L*a*b*. */
 const skins = { pale: { L: 70, a: 8, b: 13 }, mid: { L: 54, a: 10, b: 18 }, deep: { L: 32, a: 10, b: 13 } };
 const columns = view === 'whole' ? 6 : 4;
 
 const cells = Array.from({ length: Number(count) }, (_, i) => Number(first) + i).flatMap((seed) =>
   levels.split(',').map((level) => {
-    const { face } = practiceFace(seed, Number(level));
+    const drawn = practiceFace(seed, Number(level)).face;
+    const [L, a, b] = (old ?? '').split('_').map(Number);
+    const face = old ? withOldWork(drawn, seed, { L, a, b }) : drawn;
     const { lid, hair, age, beard, noseWidthMm } = { ...face.form, noseWidthMm: 2 * Math.abs(face.landmarks.right.noseWing[0]) };
     const svg = faceSvgText(drawFace(face, view, seed), skins[ink] ?? ink).replaceAll('"f-c', `"f${seed}-${level}-c`).replaceAll('#f-c', `#f${seed}-${level}-c`);
     return `<figure>${svg}<figcaption>${seed} · level ${level} · ${lid} · ${hair} · age ${age.toFixed(2)} · nose ${noseWidthMm.toFixed(0)}${beard > 0 ? ` · beard ${beard.toFixed(1)}` : ''}</figcaption></figure>`;

@@ -27,7 +27,8 @@ function lidLines({ form }: Face, { inner: i, outer: o, pupil: p, upperV: up }: 
   const c = p[0] + form.lidPeak;
   switch (form.lid) {
     case 'open':
-      return [{ spots: [[i[0] + 3, i[1] + 4.4], [c - 6, up + 2.9], [c + 1, up + 3.6], [o[0] - 6, o[1] + 5.2], [o[0] + 1.5, o[1] + 1.9]], widths: [0.15, 0.6, 0.2] }];
+      // On an eye whose pupil stands near the inner corner the crease begins further in, or it would stand up like a hook.
+      return [{ spots: [[Math.min(i[0] + 3, c - 10), i[1] + 4.4], [c - 6, up + 2.9], [c + 1, up + 3.6], [o[0] - 6, o[1] + 5.2], [o[0] + 1.5, o[1] + 1.9]], widths: [0.15, 0.6, 0.2] }];
     case 'deep':
       return [{ spots: [[i[0] + 0.5, i[1] + 5.6], [c - 7, up + 4.9], [c + 1, up + 5.4], [o[0] - 4, o[1] + 6], [o[0] + 3, o[1] + 1.2]], widths: [0.3, 0.9, 0.2] }];
     case 'hooded':

@@ -1,6 +1,5 @@
 import type { Side } from '../mapping/markSet.ts';
-import type { Spot } from './spot.ts';
-import type { BrowSpots } from './landmarks.ts';
+import type { Spot, Spots } from './spot.ts';
 
 /** How the upper lid lies: crease in sight, fold over the crease, no crease, deep-set. */
 export type Lid = 'open' | 'hooded' | 'single' | 'deep';
@@ -56,7 +55,8 @@ export type Form = Readonly<{
   scar?: Readonly<{ side: Side; t: number; lean: number }>;
   /** Pale patches, picture x and v of the upright face. */
   vitiligo?: readonly Readonly<{ at: Spot; radiusMm: number }>[];
-  oldWork?: Readonly<Partial<Record<Side, BrowSpots>>>;
+  /** Corners of the older tattoo under a brow, on its own side. */
+  oldWork?: Readonly<Partial<Record<Side, Spots>>>;
   /** The old work's colour as read on the skin, L*a*b*; left out, it is drawn in the ink of its role. */
   oldPigment?: Readonly<{ L: number; a: number; b: number }>;
   /** A pigment plan drawn instead of hair. */
