@@ -2,21 +2,19 @@ import type { MixByDrops as Result } from '#calculators/mixByDrops.ts';
 import { mixByDropsFields, type MixByDropsState } from '#calculators/mixByDropsFields.ts';
 import { DropCard } from '#components/pictures/DropCard.tsx';
 import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
-import { bottleWords, lampWords, labWords, mixCaution, mixSays, oldWorkWords, timeWords } from '#words/mixByDrops.ts';
+import { bottleWords, lampWords, labWords, mixCaution, mixSays, timeWords } from '#words/mixByDrops.ts';
 import { fixed } from '#words/number.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { NumberBox } from './NumberBox.tsx';
+import { SkinBoxes, skinLabels } from './SkinBoxes.tsx';
 import { useCalculator } from './useCalculator.ts';
 import { useLater } from './useLater.ts';
 
-const labels = {
-  skinL: 'Lightness L*', skinA: 'Red a*', skinB: 'Yellow b*', oldWork: 'Old pigment', dose: 'Dose, model’s unit', depth: 'Model depth', coverage: 'Skin covered', lamp: 'Seen under',
-} as const;
+const labels = { ...skinLabels, dose: 'Dose', lamp: 'Seen under' } as const;
 const isBottle = (key: string): key is BottleId => Object.hasOwn(bottleWords, key);
 const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
 const nameOf = (key: string) => (isBottle(key) ? `Drops of ${bottleWords[key]}` : isLabel(key) ? labels[key] : key);
-const optionsOf = (words: Readonly<Record<string, string>>) => Object.entries(words).map(([value, label]) => ({ value, label }));
 const load = () => import('#calculators/mixByDrops.ts').then(({ mixByDrops }) => mixByDrops.solve);
 
 /** Mix by drops: the island. The prediction for the first state is made at build; the model is fetched at the first change. */
@@ -44,16 +42,9 @@ export function MixByDrops({ id = 'drops', start }: Readonly<{ id?: string; star
       side={
         <>
           <fieldset class="drops"><legend>Drops of each bottle</legend>{bottleIds.map((bottle) => number(bottle, ''))}</fieldset>
-          <fieldset class="drops three"><legend>The skin beside the brow</legend>{number('skinL', '')}{number('skinA', '')}{number('skinB', '')}</fieldset>
-          <ChoiceBox id={`${id}-oldWork`} label={labels.oldWork} value={state.oldWork} options={optionsOf(oldWorkWords)} onType={(text) => desk.type('oldWork', text)} />
-          <div class="two">{number('coverage', '%')}{number('dose', '')}</div>
-          <details class="fold">
-            <summary>Depth and lamp</summary>
-            <div class="fold-in">
-              {number('depth', 'mm', 'Depth of the pigment in the model, not a needle length.')}
-              <ChoiceBox id={`${id}-lamp`} label={labels.lamp} value={state.lamp} options={optionsOf(lampWords)} onType={(text) => desk.type('lamp', text)} />
-            </div>
-          </details>
+          {number('dose', '', 'Pigment in the skin, in the model’s own unit.')}
+          <SkinBoxes id={id} state={state} draft={desk.draft} onType={desk.type} />
+          <ChoiceBox id={`${id}-lamp`} label={labels.lamp} value={state.lamp} options={Object.entries(lampWords).map(([value, label]) => ({ value, label }))} onType={(text) => desk.type('lamp', text)} />
         </>
       }
     >

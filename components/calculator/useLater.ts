@@ -7,7 +7,7 @@ export type Later<R> = Readonly<{ result: R; is: 'fresh' | 'late' | 'missing' }>
  * A sum whose code is fetched at the first change. Until then the result made at build stands, so the first render equals the
  * server's. Answers come in the order of the states; an older one never replaces a newer.
  */
-export function useLater<S, R>(state: S, start: R, load: () => Promise<(state: S) => R>): Later<R> {
+export function useLater<S, R>(state: S, start: R, load: () => Promise<(state: S) => R | Promise<R>>): Later<R> {
   const [later, setLater] = useState<Later<R>>({ result: start, is: 'fresh' });
   const first = useRef(state);
   const asked = useRef(0);
@@ -18,8 +18,8 @@ export function useLater<S, R>(state: S, start: R, load: () => Promise<(state: S
     }
     const mine = ++asked.current;
     setLater((before) => ({ ...before, is: 'late' }));
-    load().then(
-      (solve) => mine === asked.current && setLater({ result: solve(state), is: 'fresh' }),
+    load().then((solve) => solve(state)).then(
+      (result) => mine === asked.current && setLater({ result, is: 'fresh' }),
       () => mine === asked.current && setLater((before) => ({ ...before, is: 'missing' })),
     );
   }, [state]);

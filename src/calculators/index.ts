@@ -5,6 +5,7 @@ import { measuringError } from './measuringError.ts';
 import { hairAndBone } from './hairAndBone.ts';
 import { archPlacement } from './archPlacement.ts';
 import { midlineAndSides } from './midlineAndSides.ts';
+import { findRecipe } from './findRecipe.ts';
 import { mixByDrops } from './mixByDrops.ts';
 import { outlineAndCover } from './outlineAndCover.ts';
 import { pose } from './pose.ts';
@@ -25,6 +26,7 @@ export const calculators = {
   pose,
   'usual-difference': usualDifference,
   'mix-by-drops': mixByDrops,
+  'find-a-recipe': findRecipe,
 } as const;
 
 export type CalculatorId = keyof typeof calculators;

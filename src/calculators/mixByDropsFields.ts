@@ -1,9 +1,9 @@
 import { bottleIds, type BottleId } from '#lib/colour/bottleIds.ts';
 import type { Lamp } from '#lib/colour/lamps.ts';
 import { choiceField, numberField } from './fields.ts';
+import { type OldWork, skinFields } from './skinFields.ts';
 import type { Calculator, Field } from './spec.ts';
 
-export type OldWork = 'none' | 'grey-blue' | 'ash-grey' | 'green' | 'violet' | 'pink' | 'orange';
 export type DropFields = Readonly<Record<BottleId, number>>;
 export type MixByDropsState = DropFields &
   Readonly<{ skinL: number; skinA: number; skinB: number; oldWork: OldWork; dose: number; depth: number; coverage: number; lamp: Lamp }>;
@@ -28,13 +28,8 @@ export const mixByDropsFields: Calculator<MixByDropsState, undefined> = {
   id: 'mix-by-drops',
   fields: {
     ...dropFields(),
-    skinL: numberField('skinL', 63, { unit: '1', lo: 25, hi: 80, step: 1, decimals: 1 }),
-    skinA: numberField('skinA', 10, { unit: '1', lo: 2, hi: 20, step: 1, decimals: 1 }),
-    skinB: numberField('skinB', 19, { unit: '1', lo: 5, hi: 30, step: 1, decimals: 1 }),
-    oldWork: choiceField<OldWork>('oldWork', 'none', ['none', 'grey-blue', 'ash-grey', 'green', 'violet', 'pink', 'orange']),
+    ...skinFields,
     dose: numberField('dose', 0.3, { unit: '1', lo: 0.02, hi: 0.8, step: 0.05, decimals: 2 }),
-    depth: numberField('depth', 0.1, { unit: 'mm', lo: 0.06, hi: 0.3, step: 0.01, decimals: 2 }),
-    coverage: numberField('coverage', 60, { unit: '%', lo: 5, hi: 100, step: 5, decimals: 0 }),
     lamp: choiceField<Lamp>('lamp', 'D65', ['D65', 'D50', 'A', 'LED-B3']),
   },
   solve: () => undefined,

@@ -15,4 +15,5 @@ export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
   'hair-and-bone': ['brow-against-rim-people', 'tail-falls-mm'],
   'arch-placement': ['arch-women-of-eye-width', 'arch-models-of-eye-width', 'arch-two-thirds', 'arch-four-places-raters', 'arch-near-outer-corner-people', 'arch-rules-p-value', 'iris-width-mm', 'golden-share', 'golden-share-from-tail'],
   'mix-by-drops': ['epidermis-mm', 'model-depth-mm', 'veil-share', 'surface-outside', 'surface-inside', 'skin-scattering-at-500-nm', 'melanosome-at-500-nm', 'melanosome-power', 'skin-baseline', 'blood-haemoglobin', 'haemoglobin-molar-mass', 'blood-saturation'],
+  'find-a-recipe': ['epidermis-mm', 'model-depth-mm', 'veil-share', 'surface-outside', 'surface-inside', 'skin-scattering-at-500-nm', 'melanosome-at-500-nm', 'melanosome-power', 'skin-baseline', 'blood-haemoglobin', 'haemoglobin-molar-mass', 'blood-saturation'],
 };

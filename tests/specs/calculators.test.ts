@@ -17,6 +17,7 @@ import { placingKeys, wideNoseMarks } from '#calculators/wideNoseMarks.ts';
 import { afterTheFirstPass } from '#calculators/afterTheFirstPass.ts';
 import { measuringError } from '#calculators/measuringError.ts';
 import { midlineAndSides } from '#calculators/midlineAndSides.ts';
+import { findRecipe } from '#calculators/findRecipe.ts';
 import { mixByDrops } from '#calculators/mixByDrops.ts';
 import { browsOnLevelFace } from '#calculators/browFields.ts';
 import { outlineAndCover, stationsOf } from '#calculators/outlineAndCover.ts';
@@ -41,6 +42,7 @@ import { levelLineSays } from '#words/levelLine.ts';
 import { afterTheFirstPassSays, skinCaution, stepWords } from '#words/afterTheFirstPass.ts';
 import { measuringErrorCaution, measuringErrorRows, measuringErrorSays } from '#words/measuringError.ts';
 import { midlineSays } from '#words/midline.ts';
+import { recipeCaution, recipeSays } from '#words/findRecipe.ts';
 import { mixCaution, mixSays } from '#words/mixByDrops.ts';
 import { poseCaution, poseRows, poseSays } from '#words/pose.ts';
 import { refusalSentence } from '#words/refusal.ts';
@@ -60,7 +62,7 @@ const hostile = fc.oneof(
 const described = new Set<string>();
 
 /** Different states whose sums are worked out for each calculator: heavy sums are bounded, addresses are not. */
-const mostSolvedOf = (calculator: Readonly<{ id: string }>) => (calculator.id === 'mix-by-drops' ? 150 : 20_000);
+const mostSolvedOf = (calculator: Readonly<{ id: string }>) => ({ 'mix-by-drops': 150, 'find-a-recipe': 12 }[calculator.id] ?? 20_000);
 
 function describeOne<S extends State, R>(calculator: Calculator<S, R>, says: (result: R, state: S) => string) {
   described.add(calculator.id);
@@ -142,6 +144,7 @@ describeOne(measuringError, (result, state) => [...Object.values(measuringErrorS
 describeOne(hairAndBone, (result, state) => Object.values(hairAndBoneSays(result, state)).join(' '));
 describeOne(archPlacement, (result, state) => Object.values(archSays(result, state)).join(' '));
 describeOne(twoReadings, (result, { lately }) => [...Object.values(twoReadingsSays(result)), latelyCaution(lately) ?? ''].join(' '));
+describeOne(findRecipe, (result, state) => `${Object.values(recipeSays(result, state.oldWork !== 'none')).join(' ')} ${recipeCaution(result) ?? ''}`);
 describeOne(mixByDrops, (result) => `${mixSays(result).answer} ${mixSays(result).doubt} ${mixCaution(result) ?? ''}`);
 describeOne(outlineAndCover, (report, state) => [...Object.values(outlineSays(report, state)), ...(report.ok ? report.checks.map(checkName) : [])].join(' '));
 describeOne(usualDifference, (result, state) => Object.values(usualSays(result, state)).join(' '));

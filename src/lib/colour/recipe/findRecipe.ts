@@ -5,6 +5,7 @@ import { screenError, screenRecipes, type Screened } from './screenRecipes.ts';
 /** A recipe at a dose, and how far it stays from the target (ΔE00, the largest of all times). */
 export type Found = Readonly<{ recipe: Recipe; dose: number; score: number }>;
 export type RecipeResult = Readonly<{
+  ok: true;
   /** The nearest of all. */
   best: Found;
   /** The simplest of those within max(1, best + 0.5): fewest drops, then fewest bottles, then nearest. */
@@ -14,6 +15,7 @@ export type RecipeResult = Readonly<{
   /** How many recipes stay within best + 0.5, all doses together. */
   nearBest: number;
 }>;
+export type NoRecipe = Readonly<{ ok: false; reason: 'nothing-allowed' }>;
 
 /** Scores closer than this are ties: bottles are mixtures of the same pigments, and 1:1 is 2:2. */
 const tie = 1e-6;
@@ -24,11 +26,12 @@ export const farEnough = 1;
 /**
  * The nearest and the simplest recipe, exact over all recipes of whole drops and all doses given. A quick screen
  * scores every recipe; whatever could be a winner within the screen's error is worked out again by `scorerOf`,
- * which is the definition. Ties: score to 1e-6, then fewer drops, fewer bottles, earlier in the list, smaller dose first.
+ * which is the definition. Refused where the limit on white leaves nothing. Ties: score to 1e-6, then fewer drops, fewer bottles, earlier in the list, smaller dose first.
  */
-export function findRecipe(task: RecipeTask): RecipeResult {
+export function findRecipe(task: RecipeTask, onProgress?: (share: number) => void): RecipeResult | NoRecipe {
   const exact = scorerOf(task);
-  const screened = screenRecipes(task, { near, farEnough });
+  const screened = screenRecipes(task, { near, farEnough }, onProgress);
+  if (screened.length === 0) return { ok: false, reason: 'nothing-allowed' };
   const lowest = screened.reduce((least, { screen }) => Math.min(least, screen), Infinity);
   const byDrops = Array.from({ length: task.mostDrops }, (_, i) => bestOf(screened.filter(({ drops }) => drops === i + 1), exact)).filter((one) => one !== undefined);
   const best = byDrops.reduce((one, other) => (comesFirst(other, one) ? other : one));
@@ -37,7 +40,7 @@ export function findRecipe(task: RecipeTask): RecipeResult {
   const fewest = byDrops.find(({ score }) => score <= limit) ?? best;
   const simplest = simplestOf(within.filter(({ drops }) => drops === totalDrops(fewest.recipe)), limit, exact) ?? best;
   const nearBest = screened.filter(({ screen }) => screen <= lowest + near).length;
-  return { best, simplest, byDrops, nearBest };
+  return { ok: true, best, simplest, byDrops, nearBest };
 }
 
 function comesFirst(one: Found, other: Found): boolean {

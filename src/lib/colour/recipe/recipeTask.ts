@@ -21,7 +21,14 @@ export type RecipeTask = Readonly<{
   times: readonly number[];
   mostBottles: number;
   mostDrops: number;
+  /** White (CI 77891) in the recipe at most, as a share of its pigment. */
+  mostWhiteShare: number;
 }>;
+
+/** True where a recipe keeps the limit on white; a hair's breadth over counts as on it. */
+export function keepsWhiteLimit(whiteDrops: number, drops: number, { mostWhiteShare }: Pick<RecipeTask, 'mostWhiteShare'>): boolean {
+  return whiteDrops <= mostWhiteShare * drops + 1e-9;
+}
 
 /** Shares of the pigments in a recipe. */
 export function sharesOf(recipe: Recipe, bottles: readonly Bottle[]): Shares {

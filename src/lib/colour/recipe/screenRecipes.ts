@@ -6,7 +6,7 @@ import { whiteOf } from '../observe.ts';
 import { mixLayer } from '../pigments.ts';
 import { leftOf } from '../uncertainHealing.ts';
 import type { Recipe } from './recipes.ts';
-import type { RecipeTask } from './recipeTask.ts';
+import { keepsWhiteLimit, type RecipeTask } from './recipeTask.ts';
 import { quickRise, rowLength, skinMap, type SkinMap } from './skinMap.ts';
 
 /** A recipe at a dose with its quick score: the largest ΔE00 of all times, within `screenError` of the definition's. */
@@ -27,9 +27,9 @@ type Unit = Float64Array;
 /**
  * Every recipe that can still be the best, the simplest within max(farEnough, best + near), or the best of its number of
  * drops. The rest are dropped as soon as their lightness or their score is out of reach. Sums run along the tree of
- * recipes: one more drop is one addition a band.
+ * recipes: one more drop is one addition a band. `onProgress` hears which share of the first bottles is done.
  */
-export function screenRecipes(task: RecipeTask, { near, farEnough }: Readonly<{ near: number; farEnough: number }>): readonly Screened[] {
+export function screenRecipes(task: RecipeTask, { near, farEnough }: Readonly<{ near: number; farEnough: number }>, onProgress?: (share: number) => void): readonly Screened[] {
   const { bottles, mostBottles, mostDrops, times, doses, target } = task;
   const score = quickScore(skinMap(task.skin, task.setting), target);
   const units = times.map((years) => {
@@ -56,7 +56,8 @@ export function screenRecipes(task: RecipeTask, { near, farEnough }: Readonly<{ 
       kept.push({ recipe: recipe.slice(), dose, drops, screen });
     }
   };
-  const from = (first: number, used: number, drops: number): void => {
+  const white = bottles.map(({ shares }) => shares['77891']);
+  const from = (first: number, used: number, drops: number, whiteDrops: number): void => {
     if (used === mostBottles) return;
     const parent = sums[used] ?? [];
     const own = sums[used + 1] ?? [];
@@ -65,13 +66,15 @@ export function screenRecipes(task: RecipeTask, { near, farEnough }: Readonly<{ 
       for (let count = 1; drops + count <= mostDrops; count++) {
         own.forEach((sum, time) => addTo(sum, units[time]?.[bottle]));
         recipe[bottle] = count;
-        judge(own, drops + count);
-        from(bottle + 1, used + 1, drops + count);
+        const nextWhite = whiteDrops + count * (white[bottle] ?? 0);
+        if (keepsWhiteLimit(nextWhite, drops + count, task)) judge(own, drops + count);
+        from(bottle + 1, used + 1, drops + count, nextWhite);
       }
       recipe[bottle] = 0;
+      if (used === 0) onProgress?.((bottle + 1) / bottles.length);
     }
   };
-  from(0, 0, 0);
+  from(0, 0, 0, 0);
   return kept;
 }
 

@@ -18,6 +18,7 @@ function byEnumeration(task: RecipeTask): Readonly<{ best: Found; simplest: Foun
   const all: Found[] = [];
   for (const dose of task.doses)
     forEachRecipe(task.bottles.length, task.mostBottles, task.mostDrops, (recipe) => {
+      if (sharesOf(recipe, task.bottles)['77891'] > task.mostWhiteShare + 1e-9) return;
       all.push({ recipe: recipe.slice(), dose, score: exact(recipe, dose) });
     });
   const order = (one: Found, other: Found) =>
@@ -38,14 +39,15 @@ const lab = (lo: number, hi: number) => fc.record({ l: real(lo, hi), a: real(4, 
 test('[property] the search finds what full enumeration finds, for 200 random skins and targets', () => {
   let ran = 0;
   fc.assert(
-    fc.property(lab(34, 74), lab(22, 60), real(0.05, 0.2), real(0.2, 1), fc.integer({ min: 0, max: 7 }), (skinLab, target, depthMm, coverage, first) => {
+    fc.property(lab(34, 74), lab(22, 60), real(0.05, 0.2), real(0.2, 1), fc.integer({ min: 0, max: 7 }), fc.constantFrom(0, 0.1, 1), (skinLab, target, depthMm, coverage, first, mostWhiteShare) => {
       const skin = skinOptics(skinLab);
       fc.pre(skin.ok);
       const task: RecipeTask = {
         skin, target, setting: { depthMm, coverage, veilShare: 0.35 }, bottles: bottles.slice(first, first + 5), ageing: startAgeing,
-        doses: [0.08, 0.25], times: [0, 2], mostBottles: 3, mostDrops: 4,
+        doses: [0.08, 0.25], times: [0, 2], mostBottles: 3, mostDrops: 4, mostWhiteShare,
       };
       const [ours, plain] = [findRecipe(task), byEnumeration(task)];
+      if (!ours.ok) throw new Error(ours.reason);
       expect(Math.abs(ours.best.score - plain.best.score)).toBeLessThanOrEqual(1e-9);
       expect(ours.best).toEqual(plain.best);
       expect(ours.simplest).toEqual(plain.simplest);
@@ -83,11 +85,22 @@ test('[hand] drops become shares; the score is the worse of the dates', () => {
   expect(shares).toEqual({ '77891': 0.25, '77492': 0.375, '77491': 0.375, '77499': 0, '77266': 0 });
   const skin = skinOptics({ l: 63, a: 10, b: 19 });
   if (!skin.ok) throw new Error(skin.reason);
-  const base = { skin, setting: { depthMm: 0.1, coverage: 0.7, veilShare: 0.35 }, bottles, ageing: startAgeing, doses: [0.2], mostBottles: 2, mostDrops: 2, times: [0, 2] };
+  const base = { skin, setting: { depthMm: 0.1, coverage: 0.7, veilShare: 0.35 }, bottles, ageing: startAgeing, doses: [0.2], mostBottles: 2, mostDrops: 2, mostWhiteShare: 1, times: [0, 2] };
   const [, later] = colourerOf({ ...base, target: { l: 40, a: 10, b: 12 } })([0, 0, 0, 0, 0, 0, 1], 0.2);
   if (!later) throw new Error('no colour');
   expect(scorerOf({ ...base, times: [2], target: later })([0, 0, 0, 0, 0, 0, 1], 0.2)).toBe(0);
   expect(scorerOf({ ...base, target: later })([0, 0, 0, 0, 0, 0, 1], 0.2)).toBeGreaterThan(1);
+});
+
+test('[hand] where the limit on white leaves no bottle, nothing is found; progress runs to its end', () => {
+  const skin = skinOptics({ l: 63, a: 10, b: 19 });
+  if (!skin.ok) throw new Error(skin.reason);
+  const only = bottles.filter(({ id }) => id === 'white' || id === 'orange');
+  const base = { skin, setting: { depthMm: 0.1, coverage: 0.7, veilShare: 0.35 }, bottles: only, ageing: startAgeing, doses: [0.2], mostBottles: 2, mostDrops: 3, times: [0], target: { l: 45, a: 15, b: 20 } };
+  expect(findRecipe({ ...base, mostWhiteShare: 0.05 })).toEqual({ ok: false, reason: 'nothing-allowed' });
+  const heard: number[] = [];
+  expect(findRecipe({ ...base, mostWhiteShare: 0.1 }, (share) => heard.push(share)).ok).toBe(true);
+  expect(heard).toEqual([0.5, 1]);
 });
 
 function raise(): never {

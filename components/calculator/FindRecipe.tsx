@@ -1,0 +1,85 @@
+import type { FindRecipe as Result } from '#calculators/findRecipe.ts';
+import { findRecipeFields, type FindRecipeState } from '#calculators/findRecipeFields.ts';
+import { mixByDropsFields } from '#calculators/mixByDropsFields.ts';
+import { SwatchRow } from '#components/pictures/SwatchRow.tsx';
+import { bottleIds } from '#lib/colour/bottleIds.ts';
+import { recipeCaution, recipeSays, recipeWords, searchingWords } from '#words/findRecipe.ts';
+import { fixed } from '#words/number.ts';
+import { useState } from 'preact/hooks';
+import { Frame } from './Frame.tsx';
+import { NumberBox } from './NumberBox.tsx';
+import { SkinBoxes, skinLabels, type SkinName } from './SkinBoxes.tsx';
+import { useCalculator } from './useCalculator.ts';
+import { useLater } from './useLater.ts';
+
+const labels = { ...skinLabels, targetL: 'Target L*', targetA: 'Target a*', targetB: 'Target b*', bottles: 'Bottles at most', drops: 'Drops at most', white: 'White at most' } as const;
+const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
+const nameOf = (key: string) => (isLabel(key) ? labels[key] : key);
+
+/** The address of the mix page with this recipe in this skin. */
+function mixAddress(recipe: readonly number[], dose: number, { skinL, skinA, skinB, oldWork, depth, coverage }: FindRecipeState): string {
+  const query = new URLSearchParams(Object.entries({ skinL, skinA, skinB, oldWork, depth, coverage, dose }).map(([key, value]) => [key, String(value)]));
+  bottleIds.forEach((id, i) => {
+    if ((recipe[i] ?? 0) !== mixByDropsFields.fields[id].start) query.set(id, String(recipe[i] ?? 0));
+  });
+  return `/calculators/mix-by-drops/?${query}`;
+}
+
+/** Find a recipe: the island. The first answer is made at build; later ones are searched beside the page. */
+export function FindRecipe({ id = 'recipe', start }: Readonly<{ id?: string; start: Result }>) {
+  const desk = useCalculator(findRecipeFields, nameOf);
+  const { state } = desk;
+  const [share, setShare] = useState(0);
+  const { result, is } = useLater(state, start, () => import('./askWorker.ts').then(({ askWorker }) => (next: FindRecipeState) => askWorker(next, setShare)));
+  const number = (name: Exclude<keyof FindRecipeState, SkinName>, unit = '') => (
+    <NumberBox key={name} id={`${id}-${name}`} label={labels[name]} unit={unit} shown={String(state[name])} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
+  );
+  const says = { fresh: recipeSays(result, state.oldWork !== 'none'), late: { answer: searchingWords(share), doubt: '' }, missing: { answer: 'The search could not run.', doubt: 'Look at the connection, then change a number again.' } }[is];
+  const target = { l: state.targetL, a: state.targetA, b: state.targetB };
+  const [soon, later] = result.ok ? result.simplest.colours : [];
+  return (
+    <Frame
+      tall
+      desk={desk}
+      id={id}
+      address="/calculators/find-a-recipe/"
+      says={says}
+      caution={is === 'fresh' ? recipeCaution(result) : undefined}
+      picture={
+        result.ok && soon && later && (
+          <>
+            <SwatchRow label="Swatches on a grey card" isLate={is !== 'fresh'} swatches={[{ name: 'today', lab: result.today }, { name: 'target', lab: target }, { name: 'six weeks', lab: soon }, { name: 'two years', lab: later }]} />
+            <p class="card-key plain">The simplest good recipe, from arm’s length. Under each: L*, then a* and b*.</p>
+          </>
+        )
+      }
+      side={
+        <>
+          <fieldset class="drops three"><legend>The colour she wants to see</legend>{number('targetL')}{number('targetA')}{number('targetB')}</fieldset>
+          <SkinBoxes id={id} state={state} draft={desk.draft} onType={desk.type} />
+          <fieldset class="drops three"><legend>What you would mix</legend>{number('bottles')}{number('drops')}{number('white', '%')}</fieldset>
+        </>
+      }
+    >
+      {result.ok && (
+        <>
+          <p class="plain"><a href={mixAddress(result.simplest.recipe, result.simplest.dose, state)}>Open this recipe in Mix by drops</a></p>
+          <details class="fold numbers" open>
+            <summary>More drops, how much nearer?</summary>
+            <div class="tables">
+              <table class="meas trust recipes">
+                <caption>The nearest recipe for each number of drops</caption>
+                <thead><tr><th scope="col">Drops</th><th scope="col">Recipe</th><th scope="col" class="d">Dose</th><th scope="col" class="d">Difference</th></tr></thead>
+                <tbody>
+                  {result.byDrops.map(({ recipe, dose, score }) => (
+                    <tr key={recipe.join()}><th scope="row">{recipe.reduce((sum, drops) => sum + drops, 0)}</th><td>{recipeWords(recipe)}</td><td class="d">{fixed(dose, 2)}</td><td class="d">{fixed(score)}</td></tr>
+                  ))}
+                </tbody>
+              </table>
+            </div>
+          </details>
+        </>
+      )}
+    </Frame>
+  );
+}

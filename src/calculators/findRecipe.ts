@@ -1,0 +1,56 @@
+import { bottles } from '#lib/colour/bottles.ts';
+import { ciede2000 } from '#lib/colour/ciede2000.ts';
+import type { Lab } from '#lib/colour/lab.ts';
+import { modelValues } from '#lib/colour/modelValues.ts';
+import { spectrumToLab } from '#lib/colour/observe.ts';
+import { type Found, findRecipe as search } from '#lib/colour/recipe/findRecipe.ts';
+import { colourerOf, type RecipeTask, sharesOf } from '#lib/colour/recipe/recipeTask.ts';
+import type { Recipe } from '#lib/colour/recipe/recipes.ts';
+import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
+import { simulatedHealings } from '#lib/colour/uncertainHealing.ts';
+import { findRecipeFields, type FindRecipeState } from './findRecipeFields.ts';
+import { skinOf } from './oldLooks.ts';
+import type { Calculator } from './spec.ts';
+
+/** One recipe with what it becomes: colours at six weeks and two years, and how many simulated healings stay near the target. */
+export type ShownRecipe = Readonly<{ recipe: Recipe; dose: number; score: number; colours: readonly Lab[]; near: number; whiteShare: number }>;
+export type FindRecipe =
+  | Readonly<{ ok: true; works: boolean; simplest: ShownRecipe; best: ShownRecipe; byDrops: readonly Found[]; nearBest: number; today: Lab; away: number; isOutsideMeasured: boolean }>
+  | Readonly<{ ok: false; reason: 'no-skin-like-spectrum' | 'old-pigment-not-reached' | 'nothing-allowed' }>;
+
+/** Doses searched, from a wash to as dark as the model lays pigment. */
+const doses = [0.05, 0.1, 0.15, 0.2, 0.3, 0.45, 0.65];
+const times = [0, 2];
+/** A difference below which a recipe counts as reaching the target. */
+const reached = 3;
+const draws = 200;
+const seed = 1;
+
+/** The recipes that come nearest to a target colour, exact over all whole drops; or that none is predicted to. */
+export function findRecipeFor(state: FindRecipeState, onProgress?: (share: number) => void): FindRecipe {
+  const skin = skinOf(state);
+  if (!skin.ok) return skin;
+  const target = { l: state.targetL, a: state.targetA, b: state.targetB };
+  const setting = { depthMm: state.depth, coverage: state.coverage / 100, veilShare: modelValues.veilShare };
+  const task: RecipeTask = {
+    skin, setting, bottles, target, doses, times, ageing: startAgeing,
+    mostBottles: Math.round(state.bottles), mostDrops: Math.round(state.drops), mostWhiteShare: state.white / 100,
+  };
+  const result = search(task, onProgress);
+  if (!result.ok) return result;
+  const colours = colourerOf(task);
+  const shown = ({ recipe, dose, score }: Found): ShownRecipe => {
+    const shares = sharesOf(recipe, bottles);
+    const healings = simulatedHealings(skin, { shares, dose, setting, ageing: startAgeing, doubts: startDoubts }, times, draws, seed);
+    const near = healings.filter((healing) => healing.every((lab) => ciede2000(lab, target) <= reached)).length / draws;
+    return { recipe, dose, score, colours: colours(recipe, dose), near, whiteShare: shares['77891'] };
+  };
+  const today = spectrumToLab(skin.reflectance);
+  return {
+    ok: true, works: result.best.score < reached, simplest: shown(result.simplest), best: shown(result.best), byDrops: result.byDrops,
+    nearBest: result.nearBest, today, away: ciede2000(today, target), isOutsideMeasured: skin.isOutsideMeasured,
+  };
+}
+
+/** Find a recipe as a calculator: the same search without its progress. */
+export const findRecipe: Calculator<FindRecipeState, FindRecipe> = { ...findRecipeFields, solve: (state) => findRecipeFor(state) };

@@ -1,0 +1,59 @@
+import { bottleIds } from '#lib/colour/bottleIds.ts';
+import type { Lab } from '#lib/colour/lab.ts';
+import { bottleWords } from './mixByDrops.ts';
+import { fixed } from './number.ts';
+
+type Shown = Readonly<{ recipe: readonly number[]; dose: number; score: number; colours: readonly Lab[]; near: number; whiteShare: number }>;
+type Result =
+  | Readonly<{ ok: true; works: boolean; simplest: Shown; best: Shown; nearBest: number; away: number; isOutsideMeasured: boolean }>
+  | Readonly<{ ok: false; reason: 'no-skin-like-spectrum' | 'old-pigment-not-reached' | 'nothing-allowed' }>;
+
+const counted = (drops: number) => (drops === 1 ? '1 drop' : `${drops} drops`);
+
+/** "3 drops brown, yellow-heavy; 1 drop orange". Most drops first. */
+export function recipeWords(recipe: readonly number[]): string {
+  return bottleIds
+    .map((id, i) => ({ name: bottleWords[id], drops: recipe[i] ?? 0 }))
+    .filter(({ drops }) => drops > 0)
+    .sort((one, other) => other.drops - one.drops)
+    .map(({ name, drops }) => `${counted(drops)} ${name}`)
+    .join('; ');
+}
+
+const refusals = {
+  'no-skin-like-spectrum': { answer: 'No measured skin is like this colour.', doubt: 'Check the three numbers of the skin: they are read under daylight, before anything touches it.' },
+  'old-pigment-not-reached': { answer: 'This old colour cannot be laid over this skin in the model.', doubt: 'Check the numbers of the skin.' },
+  'nothing-allowed': { answer: 'The limit on white leaves no recipe.', doubt: 'Allow more white, more bottles or more drops.' },
+} as const;
+
+/** The simplest good recipe and how sure it is, or that cover is not predicted to work. */
+export function recipeSays(result: Result, hasOldWork: boolean): Readonly<{ answer: string; doubt: string }> {
+  if (!result.ok) return refusals[result.reason];
+  const { works, simplest, best, nearBest, away } = result;
+  if (!works) {
+    const nearest = `The nearest recipe stays ${fixed(best.score)} from the target at one of the two dates; under 3 would count. Today’s colour is ${fixed(away)} away.`;
+    return hasOldWork
+      ? { answer: 'Cover is not predicted to work in this model.', doubt: `${nearest} Consider lightening first, or referral for removal.` }
+      : { answer: 'No recipe is predicted to reach this colour in this skin.', doubt: `${nearest} A lighter target, or more of the skin covered, may be within reach.` };
+  }
+  const others = nearBest > 1 ? ` ${nearBest - 1} other mixes come as near: this one is the simplest.` : '';
+  return {
+    answer: `${recipeWords(simplest.recipe)}, at a dose of ${fixed(simplest.dose, 2)}.`,
+    doubt: `In this model it stays within ${fixed(simplest.score)} of the target at six weeks and at two years; 3 is still near. ${fixed(100 * simplest.near, 0)} of 100 simulated healings stay near at both.${others}`,
+  };
+}
+
+/** What has to be said before anybody uses the recipe. */
+export function recipeCaution(result: Result): string | undefined {
+  if (!result.ok) return undefined;
+  const { works, simplest, isOutsideMeasured } = result;
+  if (works && simplest.whiteShare >= 0.1) return 'This recipe holds white. White hides nothing for long, and it can darken under a laser.';
+  if (works && simplest.near < 0.5) return 'Fewer than half of the simulated healings stay near. A test spot and a second visit are part of this plan.';
+  if (isOutsideMeasured) return 'This skin lies outside the measured skins the model learned from: the prediction is less sure.';
+  return undefined;
+}
+
+/** What is said while the search runs, and when it could not. */
+export function searchingWords(share: number): string {
+  return `Searching all recipes: ${fixed(100 * share, 0)} of 100.`;
+}
