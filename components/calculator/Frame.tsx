@@ -29,15 +29,7 @@ export function Frame<S extends State, R>({ desk, id, address, picture, side, sa
   };
   return (
     <div class="calculator" id={id} onAskDesk={({ detail: take }) => take(desk)}>
-      {desk.refused.length > 0 && (
-        <div class="caution slim" role="alert">
-          <Icon of={cautionIcon} />
-          <div>
-            <h3>Part of this link could not be read.</h3>
-            <ul>{desk.refused.slice(0, 5).map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>
-          </div>
-        </div>
-      )}
+      {desk.refused}
       <div class={tall ? 'fig tall' : 'fig'}>
         <div class="pic">{picture}</div>
         <div class="side no-print">{side}</div>

@@ -1,6 +1,7 @@
 import type { PointMm } from '#lib/geometry/point.ts';
 import type { Calculator, Field, Read, State, Value } from '#calculators/spec.ts';
 import { startState } from '#calculators/startState.ts';
+import type { VNode } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
 export type Axis = 'x' | 'y';
@@ -22,8 +23,8 @@ export type Desk<S extends State, R> = Readonly<{
   /** Moves a mark to a place, held inside its box and rounded to its step. */
   moveTo: (name: keyof S & string, point: PointMm) => void;
   reset: () => void;
-  /** What of the address was refused, in words. */
-  refused: readonly string[];
+  /** What of the address was refused, as a note. */
+  refused: VNode | undefined;
   /** A whole link to a page of this site that holds the state. */
   address: (path: string) => Promise<string>;
 }>;
@@ -52,14 +53,14 @@ const reading = () => (fetched ??= import('./reading.ts'));
 export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, nameOf: (name: string) => string): Desk<S, R> {
   const [state, setState] = useState(() => startState(calculator));
   const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>({});
-  const [refused, setRefused] = useState<readonly string[]>([]);
+  const [refused, setRefused] = useState<VNode>();
 
   useEffect(() => {
     if (location.search.length < 2) return;
-    reading().then(({ fromAddress, refusalSentence }) => {
-      const { state: given, refused: bad } = fromAddress(calculator, location.search);
+    reading().then(({ fromLink }) => {
+      const { state: given, note } = fromLink(calculator, location.search, nameOf);
       setState(given);
-      setRefused(bad.map(({ key, refusal }) => refusalSentence(nameOf(key), refusal)));
+      setRefused(note);
     });
   }, [calculator]);
 
@@ -107,7 +108,7 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
     reset: () => {
       setState(startState(calculator));
       setDrafts({});
-      setRefused([]);
+      setRefused(undefined);
     },
     address: async (path) => (await reading()).linkTo(calculator, state, path),
   };
