@@ -101,11 +101,17 @@ export function unaskedText(count: number): string {
 /** The questions of colour. */
 export const colourQuestionWords = {
   'skin-read-untouched': 'Was the skin read before wiping, drawing or numbing?',
+  'class-scheme-named': 'Is the scheme named beside the class of the skin?',
+  'skin-colour-taken-from': 'Where was the colour of the skin taken from?',
+  'photo-holds-grey-card': 'Does the photo hold a grey card in the same light?',
 } as const satisfies Readonly<Record<ColourQuestion, string>>;
 
 /** The titles of the cards of colour. */
 export const colourRuleTitles = {
   'read-the-skin-untouched': 'Read the skin untouched',
+  'name-the-scheme': 'Name the scheme beside a class',
+  'a-questionnaire-is-not-a-colour': 'A questionnaire is not a colour',
+  'no-card-no-colour': 'No grey card, no colour from a photo',
 } as const satisfies Readonly<Record<ColourRuleId, string>>;
 
 /** Every question and every title, whatever the subject. */

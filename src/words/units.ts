@@ -19,6 +19,7 @@ export const unitInFull = {
   '%': 'per cent',
   '1': '',
   people: 'people',
+  hours: 'hours',
   days: 'days',
   'cm⁻¹': 'per centimetre',
   'g/l': 'grams a litre',

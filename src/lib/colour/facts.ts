@@ -1,7 +1,8 @@
 import { colourHabits } from './facts/habits.ts';
 import { opticsFacts } from './facts/optics.ts';
+import { skinFacts } from './facts/skin.ts';
 
 /** Every number and habit of colour, by id. */
-export const colourFacts = { ...opticsFacts, ...colourHabits } as const;
+export const colourFacts = { ...opticsFacts, ...colourHabits, ...skinFacts } as const;
 
 export type ColourFactId = keyof typeof colourFacts;

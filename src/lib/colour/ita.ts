@@ -16,8 +16,12 @@ export type Ita = Readonly<{ ok: true; deg: number; itaClass: ItaClass }> | Read
 export function ita({ l, b }: Pick<Lab, 'l' | 'b'>): Ita {
   if (!(b > 0)) return { ok: false, reason: 'outside-the-scale' };
   const deg = (Math.atan((l - 50) / b) * 180) / Math.PI;
-  const at = itaEdgesDeg.findIndex((edge) => deg > edge);
-  return { ok: true, deg, itaClass: itaClasses[at < 0 ? itaClasses.length - 1 : at] ?? 'dark' };
+  return { ok: true, deg, itaClass: itaClassAt(deg) };
+}
+
+/** The class of an angle, degrees: on an edge, the darker one. */
+export function itaClassAt(deg: number): ItaClass {
+  return itaClasses[itaEdgesDeg.findIndex((edge) => deg > edge)] ?? 'dark';
 }
 
 /** The L* at which an angle is reached for a given b*: 50 + b* tan(angle). */

@@ -2,7 +2,7 @@ import type { Rule } from '../evidence/rule.ts';
 import type { ColourFactId } from './facts.ts';
 
 /** What the rules of colour ask. Answers: yes/no, a number, or one of the words given. */
-export const colourQuestions = ['skin-read-untouched'] as const;
+export const colourQuestions = ['skin-read-untouched', 'class-scheme-named', 'skin-colour-taken-from', 'photo-holds-grey-card'] as const;
 export type ColourQuestion = (typeof colourQuestions)[number];
 
 const anywhere = { jurisdiction: 'anywhere' } as const;
@@ -11,7 +11,19 @@ const anywhere = { jurisdiction: 'anywhere' } as const;
 export const colourRules = [
   {
     id: 'read-the-skin-untouched', when: { question: 'skin-read-untouched', is: false }, outcome: 'measure-again',
-    facts: ['read-skin-untouched'], disputedBy: [], ...anywhere,
+    facts: ['read-skin-untouched', 'numbing-blanches', 'blanching-gone-hours'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'name-the-scheme', when: { question: 'class-scheme-named', is: false }, outcome: 'ask',
+    facts: ['ita-light-above-deg', 'ita-intermediate-above-deg'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'a-questionnaire-is-not-a-colour', when: { question: 'skin-colour-taken-from', is: 'sun-questions' }, outcome: 'measure-again',
+    facts: ['types-not-classified', 'types-asked', 'type-looks-people'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'no-card-no-colour', when: { all: [{ question: 'skin-colour-taken-from', is: 'photo' }, { question: 'photo-holds-grey-card', is: false }] }, outcome: 'refuse',
+    facts: ['camera-difference-taken-away', 'camera-doubt'], disputedBy: [], ...anywhere,
   },
 ] as const satisfies readonly Rule<ColourQuestion, ColourFactId>[];
 

@@ -4,7 +4,7 @@ import { labToXyz, type Lab } from './lab.ts';
 export type Srgb = Readonly<{ r: number; g: number; b: number; isClipped: boolean }>;
 
 /** The white that sRGB is defined for (IEC 61966-2-1: x 0.3127, y 0.3290); the matrix below is the inverse of its primaries. */
-const screenWhite = { x: (100 * 0.3127) / 0.329, y: 100, z: (100 * (1 - 0.3127 - 0.329)) / 0.329 } as const;
+export const screenWhite = { x: (100 * 0.3127) / 0.329, y: 100, z: (100 * (1 - 0.3127 - 0.329)) / 0.329 } as const;
 
 /** Linear to coded light (IEC 61966-2-1). */
 function coded(linear: number): number {

@@ -1,5 +1,6 @@
 import type { Source } from './source.ts';
 import { colourSources } from './sources/colour.ts';
+import { skinSources } from './sources/skin.ts';
 import { archSources } from './sources/arch.ts';
 import { againSources } from './sources/again.ts';
 import { faceSources } from './sources/faces.ts';
@@ -24,6 +25,7 @@ export const bibliography = {
   ...againSources,
   ...studySources,
   ...colourSources,
+  ...skinSources,
   ...archSources,
   ...underSources,
 } as const satisfies Readonly<Record<string, Source>>;
