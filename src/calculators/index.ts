@@ -9,6 +9,7 @@ import { findRecipe } from './findRecipe.ts';
 import { mixByDrops } from './mixByDrops.ts';
 import { outlineAndCover } from './outlineAndCover.ts';
 import { pose } from './pose.ts';
+import { skinReading } from './skinReading.ts';
 import { twoReadings } from './twoReadings.ts';
 import { usualDifference } from './usualDifference.ts';
 
@@ -27,6 +28,7 @@ export const calculators = {
   'usual-difference': usualDifference,
   'mix-by-drops': mixByDrops,
   'find-a-recipe': findRecipe,
+  'skin-reading': skinReading,
 } as const;
 
 export type CalculatorId = keyof typeof calculators;

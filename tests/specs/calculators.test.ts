@@ -27,9 +27,11 @@ import type { Calculator, State } from '#calculators/spec.ts';
 import { libraryVersion } from '#lib/version.ts';
 import { restsOn } from '#calculators/restsOn.ts';
 import { startState } from '#calculators/startState.ts';
+import { skinReading } from '#calculators/skinReading.ts';
 import { twoReadings } from '#calculators/twoReadings.ts';
 import { usualDifference } from '#calculators/usualDifference.ts';
 import { factIds } from '#lib/catalogue.ts';
+import { skinPlausibility } from '#lib/colour/reading/skinPlausibility.ts';
 import { leaningNoseFace } from '#lib/face/demonstration.ts';
 import { wideNoseFace } from '#lib/face/wideNoseFace.ts';
 import { frontAndTailSays } from '#words/frontAndTail.ts';
@@ -46,6 +48,7 @@ import { recipeCaution, recipeSays } from '#words/findRecipe.ts';
 import { mixCaution, mixSays } from '#words/mixByDrops.ts';
 import { poseCaution, poseRows, poseSays } from '#words/pose.ts';
 import { refusalSentence } from '#words/refusal.ts';
+import { skinReadingCaution, skinReadingRows, skinReadingSays } from '#words/skinReading.ts';
 import { latelyCaution, twoReadingsSays } from '#words/twoReadings.ts';
 import { usualSays } from '#words/usualDifference.ts';
 
@@ -147,6 +150,7 @@ describeOne(twoReadings, (result, { lately }) => [...Object.values(twoReadingsSa
 describeOne(findRecipe, (result, state) => `${Object.values(recipeSays(result, state.oldWork !== 'none')).join(' ')} ${recipeCaution(result) ?? ''}`);
 describeOne(mixByDrops, (result) => `${mixSays(result).answer} ${mixSays(result).doubt} ${mixCaution(result) ?? ''}`);
 describeOne(outlineAndCover, (report, state) => [...Object.values(outlineSays(report, state)), ...(report.ok ? report.checks.map(checkName) : [])].join(' '));
+describeOne(skinReading, (result, { touch }) => [...Object.values(skinReadingSays(result)), skinReadingCaution(result, touch, 'like-the-measured'), ...skinReadingRows(result.reading).map(({ between }) => between)].join(' '));
 describeOne(usualDifference, (result, state) => Object.values(usualSays(result, state)).join(' '));
 
 test('[hand] every calculator names the facts it rests on, and they exist', () => {
@@ -333,4 +337,21 @@ test('[hand] two readings: the baker talking and at rest; alike, lying, after to
   expect(says({ pose1: 'rest', right2: 19.9, left2: 22.4 }).doubt).toContain('the right arch is not shown to have moved (up to 1.2 mm either way), the left arch moved up 1.2 mm (0.3 to 2.1 mm).');
   expect(says({ right1: 21.2, left1: 19.6 }).doubt).toContain('First: the right arch stands 1.6 mm higher');
   expect(latelyCaution('nothing')).toBeUndefined();
+});
+
+test('[hand] skin reading starts on the violinist: 59.5° and 35.2°, three classes possible; touched skin widens; three readings narrow', () => {
+  const start = startState(skinReading);
+  const says = (part: Partial<typeof start>) => Object.values(skinReadingSays(skinReading.solve({ ...start, ...part }))).join(' ');
+  expect(says({})).toBe(
+    'Hue angle 59.5°, typology angle 35.2°: “intermediate” in the scheme of Chardon and Del Bino. Hue lies between 51.3 and 67.2°. Which way it leans is not shown. The typology angle lies between 27.8 and 43.0°. With the doubt it may be “light”, “intermediate” or “tan”.',
+  );
+  // Lightness 60.9 to 63, yellow 16.3 to 17.9: arctan(10.9/17.9) and arctan(13/16.3).
+  expect(says({ count: '3' })).toContain('The typology angle lies between 31.3 and 38.6°. The class is sure.');
+  expect(says({ touch: 'touched' })).toContain('Hue lies between 41.2 and 78.7°.');
+  expect(says({ touch: 'not-known' })).toBe(says({ touch: 'touched' }));
+  expect(says({ b1: 2 })).toContain('outside the scale');
+  expect(skinReadingCaution(skinReading.solve(start), 'untouched', 'like-the-measured')).toBeUndefined();
+  expect(skinReadingCaution(skinReading.solve(start), 'touched', 'outside-the-measured')).toContain('Wait until it looks');
+  expect(skinReadingCaution(skinReading.solve(start), 'untouched', 'outside-the-measured')).toContain('gap in the measuring');
+  expect(skinPlausibility({ l: start.l1, a: start.a1, b: start.b1 }), 'what the island shows before it has asked').toBe('like-the-measured');
 });
