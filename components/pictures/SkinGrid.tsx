@@ -42,6 +42,7 @@ export function SkinGrid({ readings, doubt, onPick }: Props) {
       {gridLightness.map((l) => gridHuesDeg.map((hDeg) => <rect key={`${l} ${hDeg}`} x={across(hDeg - 2.5)} y={down(l + 2.5)} width={cell.width} height={cell.height} fill={fill(swatchLab(l, hDeg))} />))}
       {itaEdgesDeg.map((deg) => (
         <g key={deg}>
+          <path class="grid-edge under" d={edgePath(deg)} />
           <path class="grid-edge" d={edgePath(deg)} />
           <text class="card-num" x={right + 6} y={down(lightnessAtIta(deg, swatchLab(50, 82.5).b)) + 4}>{fixed(deg, 0)}°</text>
         </g>
@@ -59,7 +60,7 @@ export function SkinGrid({ readings, doubt, onPick }: Props) {
         </g>
       ))}
       {doubt && <rect x={cell.left} y={foot + 40} width={right - cell.left} height="32" fill={fill(doubt.mean)} />}
-      {doubt && <text class="card-text" x={right + 6} y={foot + 60}>read</text>}
+      {doubt && <text class="card-text" x={right + 6} y={foot + 60}>as read</text>}
     </svg>
   );
 }
