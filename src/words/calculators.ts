@@ -51,6 +51,7 @@ export const calculatorWords = {
   'find-a-recipe': {
     title: 'Find a recipe',
     line: 'Name the colour she wants to see. All recipes of whole drops are searched for one skin, at six weeks and two years.',
+  },
   'skin-reading': {
     title: 'Skin reading',
     line: 'Find a skin on a grid of lightness and hue, or type its readings. See both angles, the class with its scheme, and how sure they are.',
