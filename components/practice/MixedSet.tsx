@@ -27,6 +27,9 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'thickness-along-the-normal': () => import('./islands/ThicknessAlongTheNormal.tsx'),
   'flipped-selfie': () => import('./islands/FlippedSelfie.tsx'),
   'use-or-refuse': () => import('./islands/UseOrRefuse.tsx'),
+  ita: () => import('./islands/Ita.tsx'),
+  'hue-lean': () => import('./islands/HueLean.tsx'),
+  'read-before-numbing': () => import('./islands/ReadBeforeNumbing.tsx'),
 };
 const isSkill = (id: string): id is SkillId => Object.hasOwn(islands, id);
 const ids = Object.keys(islands).filter(isSkill);

@@ -15,6 +15,9 @@ import { thicknessAlongTheNormal } from './mapping/thicknessAlongTheNormal.ts';
 import { tilt } from './mapping/tilt.ts';
 import { useOrRefuse } from './mapping/useOrRefuse.ts';
 import { whichMarkNotToTrust } from './mapping/whichMarkNotToTrust.ts';
+import { ita } from './colour/ita.ts';
+import { hueLean } from './colour/hueLean.ts';
+import { readBeforeNumbing } from './colour/readBeforeNumbing.ts';
 
 /** Every skill by its id, in teaching order. */
 export const skills = {
@@ -35,6 +38,9 @@ export const skills = {
   'change-nothing': changeNothing,
   'arch-by-rule': archByRule,
   'where-not-to-draw': whereNotToDraw,
+  ita,
+  'hue-lean': hueLean,
+  'read-before-numbing': readBeforeNumbing,
 } as const;
 
 export type SkillId = keyof typeof skills;

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { colourFacts } from '#lib/colour/facts.ts';
 import { mappingFacts } from '#lib/mapping/facts.ts';
 import { practiceFacts } from '#lib/practice/facts.ts';
 import { reviewGapsDays } from '#lib/practice/schedule.ts';
@@ -44,6 +45,9 @@ const golden = {
   'thickness-along-the-normal': [1181611441, 3099656231, 2505549845, 3897300860, 2578615311, 3414070265, 3157704538, 1136959019, 2223401652, 1693968158],
   'flipped-selfie': [943255872, 1898159134, 64526285, 1691926351, 2511915423, 3443877576, 3319355442, 4156389248, 405411256, 2726978277],
   'use-or-refuse': [1802147195, 245549816, 116281008, 327947556, 2785954477, 969617875, 229603743, 3200469538, 678053936, 2128739145],
+  ita: [424103962, 1449064849, 3702875977, 3768181783, 3741821610, 2761110772, 715971554, 1000761775, 3466467245, 2155701634],
+  'hue-lean': [2479097028, 3454820483, 1582949840, 1578997646, 3187385795, 1525009538, 2681299780, 2066371816, 3525507912, 3933091899],
+  'read-before-numbing': [2123422644, 707556949, 941403804, 1251874854, 3406223709, 2956096620, 1993096361, 337608498, 165167284, 3796405740],
 } as const;
 
 const seeds = Array.from({ length: 10 }, (_, seed) => seed);
@@ -60,7 +64,7 @@ test('[property] golden vectors: the givens of seeds 0 to 9 of every skill are w
 
 test('[hand] ids agree everywhere, every cited fact exists, the list is in the order of the index', () => {
   expect(skillList.map(({ id }) => id)).toEqual(Object.keys(skills));
-  const known = new Set(Object.keys(mappingFacts));
+  const known = new Set([...Object.keys(mappingFacts), ...Object.keys(colourFacts)]);
   for (const [id, skill] of Object.entries(skills)) {
     expect(skill.id).toBe(id);
     for (const fact of skill.facts) expect(known, `${id} cites ${fact}`).toContain(fact);

@@ -95,3 +95,12 @@ test('[hand] a scale from the iris: 11.71 / 195 a dot, 25 dots and 750 dots, eac
   expect(numbers.differenceDoubt).toBeCloseTo((25 * 0.84) / 195, 10);
   expect(numbers.lengthDoubt).toBeCloseTo((750 * 0.84) / 195, 10);
 });
+
+test('[hand] two measured people: arctan(12.82/10.91) and arctan(17.37/16.6); hues arctan(10.91/12.69) and arctan(16.6/8.71)', () => {
+  const { numbers } = workedExamples['two-measured-people'];
+  expect(numbers.firstIta).toBeCloseTo(49.6, 1);
+  expect(numbers.secondIta).toBeCloseTo(46.3, 1);
+  expect(numbers.firstHue).toBeCloseTo(40.7, 1);
+  expect(numbers.secondHue).toBeCloseTo(62.3, 1);
+  expect(numbers.answer).toBeCloseTo(21.6, 1);
+});

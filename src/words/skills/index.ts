@@ -15,8 +15,12 @@ import { thicknessAlongTheNormalWords } from './thicknessAlongTheNormal.ts';
 import { tiltWords } from './tilt.ts';
 import { useOrRefuseWords } from './useOrRefuse.ts';
 import { whichMarkWords } from './whichMarkNotToTrust.ts';
+import { itaWords } from './ita.ts';
+import { hueLeanWords } from './hueLean.ts';
+import { readBeforeNumbingWords } from './readBeforeNumbing.ts';
 
 const listedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Mapping', name, summary });
+const colourListedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Colour theory', name, summary });
 
 /** Name, one sentence and strand of every skill, by id, in teaching order: for lists. */
 export const skillList = [
@@ -37,4 +41,7 @@ export const skillList = [
   { id: 'change-nothing', ...listedAs(changeNothingWords) },
   { id: 'arch-by-rule', ...listedAs(archByRuleWords) },
   { id: 'where-not-to-draw', ...listedAs(whereNotToDrawWords) },
+  { id: 'ita', ...colourListedAs(itaWords) },
+  { id: 'hue-lean', ...colourListedAs(hueLeanWords) },
+  { id: 'read-before-numbing', ...colourListedAs(readBeforeNumbingWords) },
 ] as const;
