@@ -20,7 +20,7 @@ export function SkinPatch({ given: { skinL: l, skinA: a, skinB: b }, at, yours, 
       <path class="card-line thin" d={`M${across(0)} 6V56M${across(0)} ${down(50)}H131`} />
       <text class="card-s" x={across(0) - 2} y={down(50) + 1.3} text-anchor="end">50</text>
       <text class="card-s" x={across(0) + 2} y="9">L*</text>
-      <text class="card-s" x="131" y={down(50) + 6} text-anchor="end">yellow b*</text>
+      <text class="card-s" x="131" y={down(50) + (l > 50 ? 6 : -3)} text-anchor="end">yellow b*</text>
       {isMarked && <path class="card-line" d={ray(right, Math.hypot(2 * b, 0.9 * (l - 50)))} />}
       {isApart && <path class="card-line dash" d={ray(yours, 36)} />}
       <circle class="grid-ring" cx={across(b)} cy={down(l)} r="1.6" />

@@ -1,6 +1,6 @@
 import { drawFrom, drawNormalWithin, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import { skinClients } from '#words/skills/ita.ts';
-import { readBeforeNumbingWords, spoiledAnswers, spoiledOf, whenSaid, whyLeftOut } from '#words/skills/readBeforeNumbing.ts';
+import { notesSay, readBeforeNumbingWords, spoiledAnswers, spoiledOf, whyLeftOut } from '#words/skills/readBeforeNumbing.ts';
 import type { NotedReading, ReadBeforeGiven, ReadingNote, SpoiledAnswer } from '#words/skills/readBeforeNumbing.ts';
 import type { Skill } from '../skill.ts';
 
@@ -67,7 +67,7 @@ export const readBeforeNumbing: Skill<Given> = {
     const spoiled = spoiledOf(given);
     const isFar = given.readings.some(({ note }) => note === 'not-written') && spoiled !== 'none';
     return [
-      { id: 'when', values: { when: whenSaid(given) } },
+      { id: 'when', values: { when: notesSay(given) } },
       { id: 'numbers', values: { first: first.a, second: second.a, third: third.a, verdict: isFar ? 'One stands far from both others.' : spoiled === 'none' ? 'None stands far off.' : 'The time it was taken decides, whatever the numbers say.' } },
       { id: 'decide', values: { answer: readBeforeNumbingWords.option(spoiled, given), because: whyLeftOut(given) } },
     ];

@@ -58,11 +58,11 @@ export const readBeforeNumbingWords: ProblemWords<ReadBeforeGiven> = {
   name: 'Spot the spoiled reading',
   summary: 'Three readings of one skin: find the one that was taken too late or in another light, or keep all three.',
   question: ({ who }) => `Which of the ${who}’s three readings do you leave out?`,
-  givens: () => ['Three readings beside the brow. A reading of one place repeats to about half a unit; places beside one brow differ by a unit or two.'],
+  givens: (given) => ['Three readings beside the brow. A reading of one place repeats to about half a unit; places beside one brow differ by a unit or two.', whenSaid(given)],
   table: ({ readings }) => ({
     caption: 'Readings as they were written down',
-    head: ['Reading', 'L*', 'a*', 'b*', 'When'],
-    rows: readings.map(({ l, a, b, note }, i) => [places[i] ?? '', fixed(l), fixed(a), fixed(b), noteWords[note]]),
+    head: ['Reading', 'L*', 'a*', 'b*'],
+    rows: readings.map(({ l, a, b }, i) => [places[i] ?? '', fixed(l), fixed(a), fixed(b)]),
   }),
   label: 'Your answer',
   option: (code) => (isAnswer(code) ? answerWords[code] : code),
@@ -85,4 +85,11 @@ export const readBeforeNumbingWords: ProblemWords<ReadBeforeGiven> = {
 export const whyLeftOut = because;
 export function whenSaid({ readings }: ReadBeforeGiven): string {
   return `${readings.map(({ note }, i) => `${(places[i] ?? '').replace(/^./, (letter) => letter.toUpperCase())}: ${noteWords[note]}.`).join(' ')}`;
+}
+
+/** For the first step: what the notes say against one of them. */
+export function notesSay({ readings }: ReadBeforeGiven): string {
+  const at = readings.findIndex(({ note }) => note !== 'before' && note !== 'not-written');
+  const reading = readings[at];
+  return reading ? `The notes speak against the ${places[at] ?? ''}: ${noteWords[reading.note]}.` : 'The notes speak against none of them.';
 }
