@@ -5,11 +5,11 @@ import { hueDeg } from '#lib/colour/lch.ts';
 import type { Plausibility } from '#lib/colour/reading/skinPlausibility.ts';
 import { fixed } from '#words/number.ts';
 import { cannotSay, countWords, skinReadingCaution, skinReadingRows, skinReadingSays, touchWords } from '#words/skinReading.ts';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { NumberBox } from './NumberBox.tsx';
 import { useCalculator } from './useCalculator.ts';
-import { useLater } from './useLater.ts';
 
 const numberOf = ['First', 'Second', 'Third'] as const;
 const rows = [
@@ -28,15 +28,27 @@ function nameOf(key: string): string {
 }
 const optionsOf = (words: Readonly<Record<string, string>>) => Object.entries(words).map(([value, label]) => ({ value, label }));
 
-/** The skin model is large: it is asked whether a colour is like the measured skins from the first change on. */
-const load = () =>
-  import('#lib/colour/reading/skinPlausibility.ts').then(({ skinPlausibility }) => ({ l1, a1, b1 }: SkinReadingState): Plausibility => skinPlausibility({ l: l1, a: a1, b: b1 }));
+/** The skin model is large: from the first change on it is asked whether the first reading is like the measured skins. */
+function usePlausible(state: SkinReadingState): Plausibility {
+  const [answer, setAnswer] = useState<Plausibility>('like-the-measured');
+  const first = useRef(state);
+  const { l1: l, a1: a, b1: b } = state;
+  useEffect(() => {
+    if (state === first.current) return;
+    let isPast = false;
+    import('#lib/colour/reading/skinPlausibility.ts').then(({ skinPlausibility }) => isPast || setAnswer(skinPlausibility({ l, a, b })), () => undefined);
+    return () => {
+      isPast = true;
+    };
+  }, [l, a, b]);
+  return answer;
+}
 
 /** Skin reading: the island. */
 export function SkinReading({ id = 'skin' }: Readonly<{ id?: string }>) {
   const desk = useCalculator(skinReading, nameOf);
   const { state, result } = desk;
-  const plausible = useLater<SkinReadingState, Plausibility>(state, 'like-the-measured', load);
+  const plausible = usePlausible(state);
   const { reading } = result;
   const count = Number(state.count);
   const readings = rows.slice(0, count).map(([l, a, b]) => ({ l: state[l], a: state[a], b: state[b] }));
@@ -60,7 +72,7 @@ export function SkinReading({ id = 'skin' }: Readonly<{ id?: string }>) {
       id={id}
       address="/calculators/skin-reading/"
       says={skinReadingSays(result)}
-      caution={skinReadingCaution(result, state.touch, plausible.result)}
+      caution={skinReadingCaution(result, state.touch, plausible)}
       picture={
         <>
           <SkinGrid

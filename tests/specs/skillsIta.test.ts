@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { ita as itaOf } from '#lib/colour/ita.ts';
 import { ita } from '#skills/colour/ita.ts';
 import { itaWords, type ItaGiven } from '#words/skills/ita.ts';
 import { checkSeed } from './skillCheck.ts';
@@ -28,4 +29,12 @@ test('[hand] the violinist, 62 over 10 over 17: arctan(12/17) = 35.2°, and ever
   expect(value('upside-down')).toBeCloseTo(54.7824, 4);
   expect(value('no-angle')).toBeCloseTo(0.7059, 4);
   expect(value('hue-angle')).toBeCloseTo(59.5345, 4);
+});
+
+test('[hand] the answer of every seed is the library’s angle', () => {
+  for (const seed of seeds) {
+    const given = ita.given(seed);
+    const [answer, ours] = [ita.answer(given), itaOf({ l: given.skinL, b: given.skinB })];
+    expect(answer.kind === 'number' && ours.ok && Math.abs(answer.exact - ours.deg) < 1e-9, `seed ${seed}`).toBe(true);
+  }
 });

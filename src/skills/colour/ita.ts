@@ -1,4 +1,3 @@
-import { ita as itaOf } from '#lib/colour/ita.ts';
 import { hueDeg } from '#lib/colour/lch.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawOne, drawWhole } from '#lib/quantities/seed.ts';
@@ -9,10 +8,8 @@ import type { Skill } from '../skill.ts';
 const tolerance = 0.3;
 const degrees = (tangent: number) => (Math.atan(tangent) * 180) / Math.PI;
 
-function angle({ skinL, skinB }: ItaGiven): number {
-  const reading = itaOf({ l: skinL, b: skinB });
-  return reading.ok ? reading.deg : 0;
-}
+/** The library's sum, written out: a lesson that shows the calculator as well then asks for one file less. A test holds them together. */
+const angle = ({ skinL, skinB }: ItaGiven): number => degrees((skinL - 50) / skinB);
 
 const slips: Skill<ItaGiven>['slips'] = [
   { id: 'forgot-fifty', credit: 0.3, value: ({ skinL, skinB }) => degrees(skinL / skinB) },
