@@ -19,10 +19,10 @@ function ratio(one: string, other: string): number {
 
 describe('ink on measured skin', () => {
   it('[table] L*a*b* of sRGB white, black and mid grey (L* 53.585 is #808080)', () => {
-    expect(hexOf({ L: 100, a: 0, b: 0 })).toBe('#ffffff');
-    expect(hexOf({ L: 0, a: 0, b: 0 })).toBe('#000000');
-    expect(hexOf({ L: 53.585, a: 0, b: 0 })).toBe('#808080');
-    expect(contrastOf({ L: 100, a: 0, b: 0 }, { L: 0, a: 0, b: 0 })).toBeCloseTo(21, 6);
+    expect(hexOf({ l: 100, a: 0, b: 0 })).toBe('#ffffff');
+    expect(hexOf({ l: 0, a: 0, b: 0 })).toBe('#000000');
+    expect(hexOf({ l: 53.585, a: 0, b: 0 })).toBe('#808080');
+    expect(contrastOf({ l: 100, a: 0, b: 0 }, { l: 0, a: 0, b: 0 })).toBeCloseTo(21, 6);
   });
 
   it('[property] lines, hair or its sheen, lashes and folds keep 3 : 1 on every skin from L* 14 to 96', () => {
@@ -30,7 +30,7 @@ describe('ink on measured skin', () => {
     for (let L = 14; L <= 96; L += 2) {
       for (const [a, b] of hues) {
         for (const tone of [0.05, 0.3, 0.6, 0.95]) {
-          const ink = inkOnSkin({ L, a, b } satisfies SkinLab, tone);
+          const ink = inkOnSkin({ l: L, a, b } satisfies SkinLab, tone);
           const pairs = [[ink.line, ink.skin], [ink.soft, ink.skin], [ink.sheen === 'none' ? ink.brow : ink.sheen, ink.skin], [ink.strand, ink.mass], [ink.lash, ink.white], [ink.fold, ink.cloth], [ink.iris, ink.white]] as const;
           for (const [one, other] of pairs) expect(ratio(one, other)).toBeGreaterThanOrEqual(2.98);
         }
@@ -39,7 +39,7 @@ describe('ink on measured skin', () => {
   });
 
   it('[property] the 24 people span skins from L* 24 to 92, no two alike', () => {
-    const lightness = people.map(({ skin }) => skin.L);
+    const lightness = people.map(({ skin }) => skin.l);
     expect(people.length).toBe(24);
     expect(Math.min(...lightness)).toBeLessThanOrEqual(30);
     expect(Math.max(...lightness)).toBeGreaterThanOrEqual(72);

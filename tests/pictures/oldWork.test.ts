@@ -11,7 +11,7 @@ import { withOldWork } from '#lib/face/withOldWork.ts';
 import { forBrowMarks } from '#lib/mapping/browRecord.ts';
 
 /** Mid grey: L* 53.585 is #808080. */
-const grey = { L: 53.585, a: 0, b: 0 };
+const grey = { l: 53.585, a: 0, b: 0 };
 const { frontLower, archLower, tail, archTop, frontTop } = browOf(defaultFace.landmarks.right);
 const corners = [frontLower, archLower, tail, archTop, frontTop];
 const withOld = (form: Partial<Form> = {}): Face => plannedFace({}, { oldWork: { right: corners }, ...form });
@@ -37,7 +37,7 @@ describe('old work', () => {
     const see = paths.slice(0, 3).reduce((left, { opacity = 1 }) => left * (1 - opacity), 1);
     expect(1 - see).toBeCloseTo(1 - 0.6 * 0.4 * 0.12, 9);
     expect(1 - see).toBeGreaterThan(0.97);
-    expect(faceSvgText(drawFace(withOld({ oldPigment: grey }), 'band', 3), { L: 60, a: 10, b: 16 })).toContain('fill="#808080"');
+    expect(faceSvgText(drawFace(withOld({ oldPigment: grey }), 'band', 3), { l: 60, a: 10, b: 16 })).toContain('fill="#808080"');
   });
 
   it('[hand] only the side that has old work shows it', () => {

@@ -11,14 +11,14 @@ import { browsers, chromiumFlags } from './browsers.mjs';
 
 const [view = 'whole', levels = '1', first = '0', count = '24', ink = 'light', old] = process.argv.slice(2);
 /** Measured skins to draw on, L*a*b*. */
-const skins = { pale: { L: 70, a: 8, b: 13 }, mid: { L: 54, a: 10, b: 18 }, deep: { L: 32, a: 10, b: 13 } };
+const skins = { pale: { l: 70, a: 8, b: 13 }, mid: { l: 54, a: 10, b: 18 }, deep: { l: 32, a: 10, b: 13 } };
 const columns = view === 'whole' ? 6 : 4;
 
 const cells = Array.from({ length: Number(count) }, (_, i) => Number(first) + i).flatMap((seed) =>
   levels.split(',').map((level) => {
     const drawn = practiceFace(seed, Number(level)).face;
     const [L, a, b] = (old ?? '').split('_').map(Number);
-    const face = old ? withOldWork(drawn, seed, { L, a, b }) : drawn;
+    const face = old ? withOldWork(drawn, seed, { l: L, a, b }) : drawn;
     const { lid, hair, age, beard, noseWidthMm } = { ...face.form, noseWidthMm: 2 * Math.abs(face.landmarks.right.noseWing[0]) };
     const svg = faceSvgText(drawFace(face, view, seed), skins[ink] ?? ink).replaceAll('"f-c', `"f${seed}-${level}-c`).replaceAll('#f-c', `#f${seed}-${level}-c`);
     return `<figure>${svg}<figcaption>${seed} · level ${level} · ${lid} · ${hair} · age ${age.toFixed(2)} · nose ${noseWidthMm.toFixed(0)}${beard > 0 ? ` · beard ${beard.toFixed(1)}` : ''}</figcaption></figure>`;

@@ -3,7 +3,7 @@ import type { BrowPlan } from '#lib/face/browPlan.ts';
 import type { BrowHair, Form } from '#lib/face/form.ts';
 
 /** Measured skin, CIE L*a*b* (D65). An input of its own: nothing of bones or hair follows from it. */
-export type Skin = Readonly<{ L: number; a: number; b: number }>;
+export type Skin = Readonly<{ l: number; a: number; b: number }>;
 
 /** One invented person, as said on one line: what differs from the default face. */
 export type PersonPlan = Readonly<{

@@ -58,7 +58,7 @@ export type Form = Readonly<{
   /** Corners of the older tattoo under a brow, on its own side. */
   oldWork?: Readonly<Partial<Record<Side, Spots>>>;
   /** The old work's colour as read on the skin, L*a*b*; left out, it is drawn in the ink of its role. */
-  oldPigment?: Readonly<{ L: number; a: number; b: number }>;
+  oldPigment?: Readonly<{ l: number; a: number; b: number }>;
   /** A pigment plan drawn instead of hair. */
   strokes?: Readonly<{ count: number; lengthMm: number; widthMm: number; spreadMm: number }>;
 }>;
