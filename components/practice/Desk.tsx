@@ -6,7 +6,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { CopyBox } from './CopyBox.tsx';
 import { Tally } from './Tally.tsx';
 
-type Listed = Readonly<{ id: string; name: string; summary: string }>;
+type Listed = Readonly<{ id: string; strand: string; name: string; summary: string }>;
 type Row = Readonly<{ standing: Standing; isDue: boolean }>;
 
 /** The list of skills with what was done, what is due today, the mixed set, and the copy. Counts appear after loading. */
@@ -43,24 +43,29 @@ export default function Desk({ skills }: Readonly<{ skills: readonly Listed[] }>
         <p>{deskWords.mixedLine}</p>
       </div>
       <h2>{deskWords.skills}</h2>
-      <ul class="desk-list">
-        {skills.map(({ id, name, summary }) => {
-          const row = rows?.[id];
-          return (
-            <li>
-              <a href={`/practice/${id}/`}>
-                <span class="desk-name">{name}</span>
-                <span class="desk-line">{summary}</span>
-                <span class="desk-count">
-                  <span>{tallyWords(row?.standing.done ?? 0, row?.standing.right ?? 0)}</span>
-                  <Tally count={row?.standing.right ?? 0} />
-                  {row?.isDue && <b class="desk-now">{deskWords.dueNow}</b>}
-                </span>
-              </a>
-            </li>
-          );
-        })}
-      </ul>
+      {[...new Set(skills.map(({ strand }) => strand))].map((strand) => (
+        <section class="listed" key={strand}>
+          <h3>{strand}</h3>
+          <ul class="desk-list">
+            {skills.filter((skill) => skill.strand === strand).map(({ id, name, summary }) => {
+              const row = rows?.[id];
+              return (
+                <li>
+                  <a href={`/practice/${id}/`}>
+                    <span class="desk-name">{name}</span>
+                    <span class="desk-line">{summary}</span>
+                    <span class="desk-count">
+                      <span>{tallyWords(row?.standing.done ?? 0, row?.standing.right ?? 0)}</span>
+                      <Tally count={row?.standing.right ?? 0} />
+                      {row?.isDue && <b class="desk-now">{deskWords.dueNow}</b>}
+                    </span>
+                  </a>
+                </li>
+              );
+            })}
+          </ul>
+        </section>
+      ))}
       <CopyBox progress={progress} />
     </div>
   );
