@@ -62,6 +62,7 @@ export const methodNames = {
   'many-comparisons': 'Judging many comparisons at once',
   'colour-difference': 'How different two colours look',
   'reflectance-to-colour': 'From a spectrum to a colour under a lamp',
+  'skin-from-three-numbers': 'A skin’s spectrum from its three numbers',
   'typology-angle': 'The typology angle of a skin and its classes',
 } as const satisfies Readonly<Record<MethodId, string>>;
 

