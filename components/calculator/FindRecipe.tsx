@@ -63,7 +63,7 @@ export function FindRecipe({ id = 'recipe', start }: Readonly<{ id?: string; sta
     >
       {result.ok && (
         <>
-          <p class="plain"><a href={mixAddress(result.simplest.recipe, result.simplest.dose, state)}>Open this recipe in Mix by drops</a></p>
+          <p class="calc-tools no-print"><a class="btn text" href={mixAddress(result.simplest.recipe, result.simplest.dose, state)}>Open this recipe in Mix by drops</a></p>
           <details class="fold numbers" open>
             <summary>More drops, how much nearer?</summary>
             <div class="tables">
