@@ -88,6 +88,13 @@ test('[hand] the violinist’s tail: 40.4 − 37.0; 11.4 − 10.2; line 47 + 8.6
   expect(numbers.past).toBeCloseTo(56 - 47 - (8.6 * 26.8) / 39.6, 9);
 });
 
+test('[hand] the ferry pilot: 2.5 sideways and 4.3 up, 1.4 and 4.8; straight up 5.7 against 5.2', () => {
+  const { numbers } = workedExamples['pilot-thickness'];
+  expect(numbers.answer).toBeCloseTo(Math.sqrt(2.5 ** 2 + 4.3 ** 2), 9);
+  expect(numbers.left).toBeCloseTo(Math.sqrt(1.4 ** 2 + 4.8 ** 2), 9);
+  expect(numbers.seeming).toBeCloseTo(0.5, 9);
+});
+
 test('[hand] a scale from the iris: 11.71 / 195 a dot, 25 dots and 750 dots, each uncertain by 2 × 0.42 / 11.71', () => {
   const { numbers } = workedExamples['scale-by-iris'];
   expect(numbers.answer).toBeCloseTo((25 * 11.71) / 195, 10);

@@ -23,6 +23,10 @@ export const mappingQuestions = [
   'front-anchor-named',
   'tail-past-the-line',
   'tail-tip-in-the-band',
+  /** 'straight-across' or 'straight-up' */
+  'thickness-measured',
+  'same-stations',
+  'outline-told-bolder',
   'comparisons-counted',
   'own-pairs',
   /** after the first pass: 'inside', 'at' or 'past' the approved outline */
@@ -106,6 +110,19 @@ export const mappingRules = [
     id: 'tail-inside-the-line',
     when: { any: [{ question: 'tail-past-the-line', is: true }, { question: 'tail-tip-in-the-band', is: false }] },
     outcome: 'tell', facts: ['tail-inside-the-line', 'tail-tip-in-the-band', 'lengths-equal'], disputedBy: ['tail-falls-mm'], ...anywhere,
+  },
+  {
+    id: 'thickness-straight-across', when: { question: 'thickness-measured', is: 'straight-up' }, outcome: 'measure-again',
+    facts: ['straight-up-too-thick-20-deg', 'straight-up-too-thick-30-deg'], disputedBy: ['thickness-medium-of-eye'], ...anywhere,
+  },
+  {
+    id: 'equal-thickness-both-brows', when: { question: 'same-stations', is: false }, outcome: 'measure-again',
+    facts: ['thickness-equal', 'women-brows-measured', 'brow-sides-go-together'],
+    disputedBy: ['own-thickness-raters'], ...anywhere,
+  },
+  {
+    id: 'outline-looks-bolder', when: { question: 'outline-told-bolder', is: false }, outcome: 'tell',
+    facts: ['outline-looks-bolder', 'client-sees-in-mirror', 'thickness-women-asked', 'thickness-medium-chosen', 'thickness-thin-of-eye', 'thickness-medium-of-eye', 'thickness-thick-of-eye'], disputedBy: [], ...anywhere,
   },
   {
     id: 'taut-thread-levels', when: { question: 'thread-checked', is: false }, outcome: 'measure-again',

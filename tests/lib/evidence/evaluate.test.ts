@@ -58,7 +58,7 @@ describe('rules of the midline thread', () => {
       'midline-uses-brows': false, 'midline-marks': 8, 'marks-not-trusted': 0, 'level-reference-named': true, 'line-held-level': true,
       'mapped-at-rest': true, 'mapped-upright': true, 'mapped-on-normal-skin': true, 'brows-still-settling': false,
       'same-pose': true, 'same-posture': true, 'same-skin': true, 'eyes-closed-reading': true, 'fronts-measured-from': 'bridge',
-      'thread-checked': true, 'front-anchor-named': true, 'tail-past-the-line': false, 'tail-tip-in-the-band': true, 'comparisons-counted': true, 'own-pairs': 24, 'pigment-ends': 'inside', 'skin-swollen-now': false, 'gap-mm': 2, band: 'most-see', 'read-from': 'skin', 'read-what': 'height', 'photo-level-and-resting': false,
+      'thread-checked': true, 'front-anchor-named': true, 'tail-past-the-line': false, 'tail-tip-in-the-band': true, 'thickness-measured': 'straight-across', 'same-stations': true, 'outline-told-bolder': true, 'comparisons-counted': true, 'own-pairs': 24, 'pigment-ends': 'inside', 'skin-swollen-now': false, 'gap-mm': 2, band: 'most-see', 'read-from': 'skin', 'read-what': 'height', 'photo-level-and-resting': false,
       'arches-planned': 'one', 'arch-rule-named': true,
       'mirror-known': true, 'front-and-tail-opposite': false, 'camera-distance-cm': 200,
       'nothing-under-a-part': false, 'skin-changed-or-new-loss': false,
