@@ -1,13 +1,12 @@
 import { browKeys, type BrowKey } from '#calculators/browFields.ts';
-import { outlineAndCover, type OutlineAndCoverState } from '#calculators/outlineAndCover.ts';
+import { outlineAndCoverFields, type OutlineAndCoverState } from '#calculators/outlineAndCoverFields.ts';
 import { OutlineOverlay } from '#components/pictures/OutlineOverlay.tsx';
-import type { TradeReport } from '#lib/mapping/outline/tradeChecks.ts';
-import type { NoPlacing } from '#lib/mapping/placing/placeFrontAndTail.ts';
-import { anchorWords, edgeWords } from '#words/frontAndTail.ts';
+import type { OutlineReport } from '#calculators/outlineSums.ts';
 import { browMarkWords, capital } from '#words/marks.ts';
 import { outlineSays } from '#words/outlineAndCover.ts';
 import { browMarks } from '#lib/mapping/markSet.ts';
 import type { ComponentChildren } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { OutlineTables } from './OutlineTables.tsx';
 import { outlineView } from './outlineView.ts';
 import { type CalculatorFace, Shell } from './Shell.tsx';
@@ -17,12 +16,12 @@ const markOf = (key: BrowKey) => {
   return { key, label: `${mark ? capital(browMarkWords[mark]) : key}, ${key.endsWith('R') ? 'right' : 'left'}` };
 };
 
-const face: CalculatorFace<OutlineAndCoverState, TradeReport | NoPlacing> = {
-  calculator: outlineAndCover,
+type Options = Readonly<Record<'edge' | 'anchor', Readonly<Record<string, string>>>>;
+const words = (options: Options) => ({
   labels: {
     station: { label: 'My own station', hint: 'Share of the length, from the front. Its number stands below the brow.' },
-    edge: { label: 'Measure the front at', options: edgeWords },
-    anchor: { label: 'The fronts stand above', options: anchorWords },
+    edge: { label: 'Measure the front at', options: options.edge },
+    anchor: { label: 'The fronts stand above', options: options.anchor },
     error: { label: 'Your reading error', hint: 'Your technical error: the spread of one reading.' },
     readings: { label: 'Readings of each mark' },
   },
@@ -35,15 +34,47 @@ const face: CalculatorFace<OutlineAndCoverState, TradeReport | NoPlacing> = {
   firstMark: 'frontTopR',
   view: outlineView,
   pictureLabel: 'Both brows on millimetre paper: planned outlines, and thickness straight across at every station; one station larger',
-  draw: (state, report) => <OutlineOverlay points={state} report={report} ownShare={state.station / 100} />,
-  says: outlineSays,
   caution: () => undefined,
-};
+}) as const satisfies Partial<CalculatorFace<OutlineAndCoverState, OutlineReport>>;
 
-type Props = Readonly<{ id?: string; /** On the calculator's own page every table stands open. */ open?: boolean; legend?: ComponentChildren; children?: ComponentChildren }>;
+/** Asks for the sums once the state is no longer the first one. */
+function AtFirstChange({ state, ask }: Readonly<{ state: OutlineAndCoverState; ask: () => void }>) {
+  const first = useRef(state);
+  useEffect(() => {
+    if (state !== first.current) ask();
+  }, [state]);
+  return null;
+}
 
-/** Outline and thickness: the island. The still face comes in as children, drawn at build. */
-export function OutlineAndCover({ id = 'outline', open = false, legend, children }: Props) {
+type Props = Readonly<{ id?: string; /** On the calculator's own page every table stands open. */ open?: boolean; /** The result of the first state, and the names of the choices: both made at build. */ start: OutlineReport; options: Options; legend?: ComponentChildren; children?: ComponentChildren }>;
+
+/** Outline and thickness: the island. The sums are fetched at the first change; the still face comes in as children. */
+export function OutlineAndCover({ id = 'outline', open = false, start, options, legend, children }: Props) {
+  const sums = useRef<((state: OutlineAndCoverState) => OutlineReport) | undefined>(undefined);
+  const [is, setIs] = useState<'first' | 'asked' | 'here' | 'missing'>('first');
+  const [calculator] = useState(() => ({ ...outlineAndCoverFields, solve: (state: OutlineAndCoverState) => sums.current?.(state) ?? start }));
+  const ask = () => {
+    if (is !== 'first' && is !== 'missing') return;
+    setIs('asked');
+    import('#calculators/outlineSums.ts').then(
+      ({ outlineSums }) => {
+        sums.current = outlineSums;
+        setIs('here');
+      },
+      () => setIs('missing'),
+    );
+  };
+  const face: CalculatorFace<OutlineAndCoverState, OutlineReport> = {
+    ...words(options),
+    calculator,
+    draw: (state, report) => (
+      <>
+        <OutlineOverlay points={state} report={report} ownShare={state.station / 100} />
+        <AtFirstChange state={state} ask={ask} />
+      </>
+    ),
+    says: (report, state) => (is === 'missing' ? { answer: 'The sums did not arrive.', doubt: 'Look at the connection, then move a mark again.' } : outlineSays(report, state)),
+  };
   return (
     <Shell face={face} id={id} open={open} legend={legend} address="/calculators/outline-and-cover/" tables={(report) => <OutlineTables report={report} />}>
       {children}

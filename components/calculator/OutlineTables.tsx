@@ -1,8 +1,6 @@
-import type { Outline, NoOutline } from '#lib/mapping/outline/outline.ts';
-import { outlineAreaMm2, outlinePerimeterMm } from '#lib/mapping/outline/outlineSize.ts';
+import type { OutlineReport, Shape } from '#calculators/outlineSums.ts';
 import type { StationPair } from '#lib/mapping/outline/stationPairs.ts';
-import type { TradeCheck, TradeReport } from '#lib/mapping/outline/tradeChecks.ts';
-import type { NoPlacing } from '#lib/mapping/placing/placeFrontAndTail.ts';
+import type { TradeCheck } from '#lib/mapping/outline/tradeChecks.ts';
 import type { Interval } from '#lib/quantities/interval.ts';
 import { capital } from '#words/marks.ts';
 import { fixed, signed } from '#words/number.ts';
@@ -48,12 +46,12 @@ function CheckTable({ caption, first, checks }: Readonly<{ caption: string; firs
   );
 }
 
-const sizeOf = (outline: Outline | NoOutline, size: (outline: Outline) => number) => (outline.ok ? fixed(size(outline)) : 'none');
+const sizeOf = (shape: Shape | undefined, size: 'areaMm2' | 'perimeterMm') => (shape ? fixed(shape[size]) : 'none');
 
 /** Everything the drawing of the outline says, as numbers, and every trade check. */
-export function OutlineTables({ report }: Readonly<{ report: TradeReport | NoPlacing }>) {
+export function OutlineTables({ report }: Readonly<{ report: OutlineReport }>) {
   if (!report.ok) return null;
-  const { outlines, stations, checks } = report;
+  const { shapes, stations, checks } = report;
   return (
     <>
       <table class="meas place-table">
@@ -71,8 +69,8 @@ export function OutlineTables({ report }: Readonly<{ report: TradeReport | NoPla
         <caption>Size of the outline</caption>
         <thead><tr><th scope="col">Measure</th><th scope="col">Right</th><th scope="col">Left</th></tr></thead>
         <tbody>
-          <tr><th scope="row">Area, mm²</th>{sides.map((side) => <td key={side}>{sizeOf(outlines[side], outlineAreaMm2)}</td>)}</tr>
-          <tr><th scope="row">Once round, mm</th>{sides.map((side) => <td key={side}>{sizeOf(outlines[side], outlinePerimeterMm)}</td>)}</tr>
+          <tr><th scope="row">Area, mm²</th>{sides.map((side) => <td key={side}>{sizeOf(shapes[side], 'areaMm2')}</td>)}</tr>
+          <tr><th scope="row">Once round, mm</th>{sides.map((side) => <td key={side}>{sizeOf(shapes[side], 'perimeterMm')}</td>)}</tr>
         </tbody>
       </table>
     </>

@@ -1,7 +1,6 @@
 import type { Side } from '#lib/mapping/markSet.ts';
 import type { FacePoint } from '#lib/mapping/faceFrame.ts';
-import type { Outline } from '#lib/mapping/outline/outline.ts';
-import { outlineCurves } from '#lib/mapping/outline/outlineCurves.ts';
+import type { Cubic } from '#lib/mapping/outline/halfEdge.ts';
 
 /** Where a point of a brow is drawn: "across,down". */
 export type Place = (point: FacePoint) => string;
@@ -13,8 +12,7 @@ export function placeOn(side: Side, times = 1, from: FacePoint = { uMm: 0, vMm: 
 }
 
 /** One planned outline: its four exact curves and the straight front, a long blue dash. */
-export function BrowOutline({ outline, place }: Readonly<{ outline: Outline; place: Place }>) {
-  const curves = outlineCurves(outline);
-  const d = curves.map(([, a, b, end]) => `C${place(a)} ${place(b)} ${place(end)}`).join('');
-  return <path class="d-plan" d={`M${place(curves[0][0])}${d}Z`} />;
+export function BrowOutline({ curves, place }: Readonly<{ curves: readonly Cubic[]; place: Place }>) {
+  const d = curves.map(([start, a, b, end], i) => `${i === 0 ? `M${place(start)}` : ''}C${place(a)} ${place(b)} ${place(end)}`).join('');
+  return <path class="d-plan" d={`${d}Z`} />;
 }

@@ -1,13 +1,12 @@
 import { browKeys, type BrowPoints } from '#calculators/browFields.ts';
 import { footMm, outlineView } from '#components/calculator/outlineView.ts';
-import type { NoPlacing } from '#lib/mapping/placing/placeFrontAndTail.ts';
-import type { TradeReport } from '#lib/mapping/outline/tradeChecks.ts';
+import type { OutlineReport } from '#calculators/outlineSums.ts';
 import { stationWords } from '#words/outlineAndCover.ts';
 import { BrowOutline, placeOn } from './BrowOutline.tsx';
 import { BrowStations } from './BrowStations.tsx';
 import { largerTimes, StationLarger } from './StationLarger.tsx';
 
-type Props = Readonly<{ points: BrowPoints; report: TradeReport | NoPlacing; ownShare: number }>;
+type Props = Readonly<{ points: BrowPoints; report: OutlineReport; ownShare: number }>;
 
 const sides = ['right', 'left'] as const;
 
@@ -19,10 +18,10 @@ export function OutlineOverlay({ points, report, ownShare }: Props) {
       <circle class="d-pin" cx="0" cy="-32" r="1.3" />
       <circle class="d-pin full" cx="0" cy="5" r="1.3" />
       {report.ok && sides.map((side) => {
-        const outline = report.outlines[side];
+        const shape = report.shapes[side];
         return (
           <g key={side}>
-            {outline.ok && <BrowOutline outline={outline} place={placeOn(side)} />}
+            {shape && <BrowOutline curves={shape.curves} place={placeOn(side)} />}
             <BrowStations stations={report.stations} side={side} ownShare={ownShare} />
           </g>
         );
@@ -36,7 +35,7 @@ export function OutlineOverlay({ points, report, ownShare }: Props) {
   );
 }
 
-function Larger({ report: { outlines, stations }, ownShare }: Readonly<{ report: TradeReport; ownShare: number }>) {
+function Larger({ report: { shapes, stations }, ownShare }: Readonly<{ report: Extract<OutlineReport, { ok: true }>; ownShare: number }>) {
   const station = stations.find(({ share }) => share === ownShare);
   if (!station) return null;
   const times = largerTimes(Math.max(...sides.map((side) => (station[side].ok ? station[side].straightUpMm : 0))));
@@ -45,9 +44,9 @@ function Larger({ report: { outlines, stations }, ownShare }: Readonly<{ report:
       <path class="d-mark" d={`M${outlineView.x},${footMm}h${outlineView.width}`} />
       <text class="halo" x={outlineView.x + 2} y={footMm + 5.5}>Your station at {stationWords(ownShare)}, {times} times larger</text>
       {sides.map((side) => {
-        const outline = outlines[side];
+        const shape = shapes[side];
         const thickness = station[side];
-        return outline.ok && thickness.ok ? <StationLarger key={side} outline={outline} thickness={thickness} side={side} times={times} y={footMm + 8} /> : null;
+        return shape && thickness.ok ? <StationLarger key={side} curves={shape.curves} thickness={thickness} side={side} times={times} y={footMm + 8} /> : null;
       })}
     </g>
   );

@@ -1,7 +1,5 @@
 import type { PointMm } from '#lib/geometry/point.ts';
-import type { FacePoint } from '#lib/mapping/faceFrame.ts';
-import type { BrowsOnFace } from '#lib/mapping/outline/tradeChecks.ts';
-import { browMarks, type BrowMark, type FacePair, type Side } from '#lib/mapping/markSet.ts';
+import { browMarks, type BrowMark } from '#lib/mapping/markSet.ts';
 import { markField } from './fields.ts';
 import { levelFaceMarks } from './levelFaceMarks.ts';
 import type { Field } from './spec.ts';
@@ -23,28 +21,4 @@ export function browFields(): Readonly<Record<BrowKey, Field<PointMm>>> {
 
 function hasEveryMark(fields: Partial<Record<BrowKey, Field<PointMm>>>): fields is Record<BrowKey, Field<PointMm>> {
   return browKeys.every((key) => fields[key] !== undefined);
-}
-
-/**
- * Both brows on the level face. Its midline is x = 0 and its pupils lie on y = 0, so the picture is the face's own frame,
- * and its eyes and nose stay where they are.
- */
-export function browsOnLevelFace(points: BrowPoints): BrowsOnFace {
-  const of = (side: Side) => {
-    const letter = side === 'right' ? 'R' : 'L';
-    const place = ({ xMm, yMm }: PointMm): FacePoint => ({ uMm: side === 'right' ? -xMm : xMm, vMm: yMm });
-    const face = (pair: Exclude<FacePair, 'pupil'>) => place(levelFaceMarks[`${pair}${letter}`]);
-    const brow = (mark: BrowMark) => place(points[`${mark}${letter}`]);
-    return {
-      noseWing: face('noseWing'),
-      innerCorner: face('innerCorner'),
-      outerCorner: face('outerCorner'),
-      frontLower: brow('frontLower'),
-      frontTop: brow('frontTop'),
-      archTop: brow('archTop'),
-      archLower: brow('archLower'),
-      tail: brow('tail'),
-    };
-  };
-  return { right: of('right'), left: of('left') };
 }

@@ -1,5 +1,6 @@
-import { BrowOutline, placeOn } from '#components/pictures/BrowOutline.tsx';
+import type { FacePoint } from '#lib/mapping/faceFrame.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
+import { outlinePolygon } from '#lib/mapping/outline/outlineCurves.ts';
 import { fixed } from '#words/number.ts';
 import { lineNames, type ThicknessGiven } from '#words/skills/thicknessAlongTheNormal.ts';
 import type { PictureProps } from '../bound.ts';
@@ -14,15 +15,15 @@ export function BrowLines({ given, at, yours, right }: PictureProps<ThicknessGiv
   const { side, brow, lines, square, stationPercent } = given;
   const outline = outlineOf(brow);
   const { lower: foot, upper: top } = lines[given.upright];
-  const place = placeOn(side, times, { uMm: foot.uMm, vMm: (foot.vMm + top.vMm) / 2 }, width / 2, height / 2);
   const isMarked = typeof right === 'number';
   const isApart = isMarked && typeof yours === 'number' && Math.abs(yours - right) > 0.15;
   const way = side === 'left' ? 1 : -1;
+  const place = ({ uMm, vMm }: FacePoint) => `${(width / 2 + way * times * (uMm - foot.uMm)).toFixed(2)},${(height / 2 - times * (vMm - (foot.vMm + top.vMm) / 2)).toFixed(2)}`;
   return (
     <svg class="plot pic-wide" viewBox={`0 0 ${width} ${height}`} role="img" aria-labelledby={`${at}-t`}>
       <title id={`${at}-t`}>{isMarked ? `Line ${square} stands square to the brow at ${stationPercent} % and is ${fixed(right)} mm long` : `The ${side} brow and three lines across it at ${stationPercent} %; where they meet the edges is in the table`}</title>
       <MmPaper at={at} x={0} y={0} width={width} height={height} scale={times} />
-      {outline.ok && <BrowOutline outline={outline} place={place} />}
+      {outline.ok && <path class="d-plan" d={`M${outlinePolygon(outline, 24).map(place).join('L')}Z`} />}
       {lineNames.map((name) => {
         const { lower, upper } = lines[name];
         const longer = 1 / Math.hypot(upper.uMm - lower.uMm, upper.vMm - lower.vMm);

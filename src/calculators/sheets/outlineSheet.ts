@@ -1,5 +1,6 @@
 import type { BrowsOnFace } from '#lib/mapping/outline/tradeChecks.ts';
-import { browFields, type BrowPoints, browsOnLevelFace } from '../browFields.ts';
+import { browFields, type BrowPoints } from '../browFields.ts';
+import { browsOnLevelFace } from '../browsOnLevelFace.ts';
 import type { Calculator } from '../spec.ts';
 import { paperFields, sheetScale, type PaperState, type SheetScale } from './paper.ts';
 
