@@ -7,6 +7,7 @@ import { archPlacement } from './archPlacement.ts';
 import { midlineAndSides } from './midlineAndSides.ts';
 import { findRecipe } from './findRecipe.ts';
 import { mixByDrops } from './mixByDrops.ts';
+import { coverTheOldShape } from './coverTheOldShape.ts';
 import { outlineAndCover } from './outlineAndCover.ts';
 import { pose } from './pose.ts';
 import { skinReading } from './skinReading.ts';
@@ -20,6 +21,7 @@ export const calculators = {
   'two-readings': twoReadings,
   'front-and-tail': frontAndTail,
   'outline-and-cover': outlineAndCover,
+  'cover-the-old-shape': coverTheOldShape,
   'measuring-error': measuringError,
   'arch-placement': archPlacement,
   'after-the-first-pass': afterTheFirstPass,

@@ -7,6 +7,7 @@ export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
   'level-line': ['arches-apart-mm', 'thread-length-mm', 'example-error-mm', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'factor-95'],
   'front-and-tail': ['nostril-middle-share', 'tail-inside-the-line', 'tail-tip-in-the-band', 'lengths-equal', 'example-error-mm', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'family-false-alarm'],
   'outline-and-cover': ['thickness-equal', 'lengths-equal', 'tail-inside-the-line', 'tail-tip-in-the-band', 'front-above-an-anchor', 'example-error-mm', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'family-false-alarm'],
+  'cover-the-old-shape': ['cover-margin-factor', 'leave-below-mm', 'lower-raised-or-higher-lowered', 'lighten-what-does-not-fit', 'example-error-mm', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'family-false-alarm'],
   pose: ['turn-3-deg-tail-mm', 'brow-straight-mm', 'nod-none-tail-mm', 'near-midface-taller', 'selfie-nose-longer', 'head-nod-drift-deg'],
   'after-the-first-pass': ['swollen-chase-from-mm', 'add-or-stop', 'example-error-mm', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'family-false-alarm'],
   'measuring-error': ['pairs-for-own-error', 'repeat-factor', 'factor-95', 'family-false-alarm', 'ten-comparisons', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 't-of-three-readings', 'chi-square-low-of-twenty'],

@@ -12,6 +12,7 @@ const strandOf = {
   'arch-placement': 'Mapping',
   'hair-and-bone': 'Mapping',
   'outline-and-cover': 'Mapping',
+  'cover-the-old-shape': 'Old work',
   'measuring-error': 'Mapping',
   pose: 'Mapping',
   'after-the-first-pass': 'Mapping',

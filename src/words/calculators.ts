@@ -16,6 +16,10 @@ export const calculatorWords = {
     title: 'Outline and cover',
     line: 'Draw both outlines from ten marks, read the thickness straight across at any station, and check both brows by the habits of the trade.',
   },
+  'cover-the-old-shape': {
+    title: 'Cover of the old shape',
+    line: 'Lay a planned outline over old work, set the limits she approved, and see what fits, what stays outside, and how much the brow grows.',
+  },
   pose: {
     title: 'Pose',
     line: 'Turn, nod and tilt a symmetric face before the camera, and see which numbers of a picture may be read.',

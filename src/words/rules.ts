@@ -59,6 +59,9 @@ export const mappingQuestionWords = {
   'arches-planned': 'Is there one arch for both sides, or one for each?',
   'arch-rule-named': 'Did you say which rule placed the arch?',
   'mirror-known': 'Do you know whether the picture is mirrored?',
+  'approved-limits-written': 'Did she approve how far each mark may move, and is it written down?',
+  'old-work-past-the-limits': 'Does old work stand outside what she approved?',
+  'growth-told': 'Was she told how much the brow grows?',
   'front-and-tail-opposite': 'Do front and tail differ with opposite signs?',
   'camera-distance-cm': 'How many centimetres was the camera away?',
 } as const satisfies Readonly<Record<MappingQuestion, string>>;
@@ -96,6 +99,9 @@ export const mappingRuleTitles = {
   'ask-if-mirrored': 'Ask whether a picture is mirrored',
   'a-turn-fakes-widths': 'A turned head fakes widths',
   'near-cameras-shrink': 'Near cameras shorten the brow',
+  'approved-limits-stand-above-cover': 'Approved limits stand above cover',
+  'never-chase-cover': 'Never chase cover',
+  'a-brow-grows-at-every-refresh': 'A covered brow grows at every refresh',
 } as const satisfies Readonly<Record<MappingRuleId, string>>;
 
 /** The line under a verdict when questions were not asked. */

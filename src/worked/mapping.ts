@@ -1,3 +1,5 @@
+import { growthFromMarginMm } from '#lib/mapping/plan/growth.ts';
+import { coverMarginFactor } from '#lib/mapping/plan/planValues.ts';
 import { budgetMm, differenceUncertaintyMm, markUncertaintyMm, rectangularMm, smallestRealDifferenceMm } from '#lib/mapping/budget.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
 import { thicknessAtStation } from '#lib/mapping/outline/station.ts';
@@ -227,7 +229,20 @@ const pilotThickness = worked({
   facts: ['thickness-equal'],
 });
 
+/** The ferry pilot of Tern Quay, invented: old work above the top she allows. */
+const ferryPilotOldShape = worked({
+  id: 'ferry-pilot-old-shape',
+  inputs: { topMm: 20.5, raiseMm: 1, oldTopMm: 23.3, uncertaintyMm: 0.3, oldThicknessMm: 6.5 },
+  run: ({ topMm, raiseMm, oldTopMm, uncertaintyMm, oldThicknessMm }) => {
+    const grows = growthFromMarginMm(coverMarginFactor, uncertaintyMm);
+    return { allowed: topMm + raiseMm, factor: coverMarginFactor, grows, share: (100 * grows) / oldThicknessMm, chased: oldTopMm - topMm + grows / 2, answer: oldTopMm - (topMm + raiseMm) };
+  },
+  shown: { digits: 1, unit: 'mm' },
+  facts: ['cover-margin-factor', 'old-brow-thickness-mm', 'lighten-what-does-not-fit'],
+});
+
 export const mappingWorked = {
+  'ferry-pilot-old-shape': ferryPilotOldShape,
   'baker-talking': bakerTalking,
   'leaning-head': leaningHead,
   'midline-by-pair-middles': midlineByPairMiddles,

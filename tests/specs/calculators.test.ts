@@ -14,6 +14,7 @@ import { changeSince } from '#calculators/changeSince.ts';
 import { levelLine } from '#calculators/levelLine.ts';
 import { frontAndTail } from '#calculators/frontAndTail.ts';
 import { placingKeys, wideNoseMarks } from '#calculators/wideNoseMarks.ts';
+import { coverTheOldShape } from '#calculators/coverTheOldShape.ts';
 import { afterTheFirstPass } from '#calculators/afterTheFirstPass.ts';
 import { measuringError } from '#calculators/measuringError.ts';
 import { midlineAndSides } from '#calculators/midlineAndSides.ts';
@@ -40,6 +41,8 @@ import { levelFace } from '#lib/face/levelFace.ts';
 import { hairAndBoneSays } from '#words/hairAndBone.ts';
 import { archSays } from '#words/archPlacement.ts';
 import { checkName, outlineSays } from '#words/outlineAndCover.ts';
+import { heldByWords, moveWords } from '#words/coverPlan.ts';
+import { coverCaution, coverSays } from '#words/coverTheOldShape.ts';
 import { keptSays } from '#words/keptReading.ts';
 import { levelLineSays } from '#words/levelLine.ts';
 import { afterTheFirstPassSays, skinCaution, stepWords } from '#words/afterTheFirstPass.ts';
@@ -66,7 +69,7 @@ const hostile = fc.oneof(
 const described = new Set<string>();
 
 /** Different states whose sums are worked out for each calculator: heavy sums are bounded, addresses are not. */
-const mostSolvedOf = (calculator: Readonly<{ id: string }>) => ({ 'mix-by-drops': 150, 'find-a-recipe': 12 }[calculator.id] ?? 20_000);
+const mostSolvedOf = (calculator: Readonly<{ id: string }>) => ({ 'mix-by-drops': 150, 'find-a-recipe': 12, 'cover-the-old-shape': 300 }[calculator.id] ?? 20_000);
 
 function describeOne<S extends State, R>(calculator: Calculator<S, R>, says: (result: R, state: S) => string) {
   described.add(calculator.id);
@@ -149,6 +152,7 @@ describeOne(hairAndBone, (result, state) => Object.values(hairAndBoneSays(result
 describeOne(archPlacement, (result, state) => Object.values(archSays(result, state)).join(' '));
 describeOne(twoReadings, (result, { lately }) => [...Object.values(twoReadingsSays(result)), latelyCaution(lately) ?? ''].join(' '));
 describeOne(findRecipe, (result, state) => `${Object.values(recipeSays(result, state.oldWork !== 'none')).join(' ')} ${recipeCaution(result) ?? ''}`);
+describeOne(coverTheOldShape, (cover) => [...Object.values(coverSays(cover)), coverCaution(cover) ?? '', ...(cover.ok ? [...heldByWords(cover.plan.heldBy), ...Object.values(cover.plan.moves.right).map(moveWords)] : [])].join(' '));
 describeOne(mixByDrops, (result) => `${mixSays(result).answer} ${mixSays(result).doubt} ${mixCaution(result) ?? ''}`);
 describeOne(outlineAndCover, (report, state) => [...Object.values(outlineSays(report, state)), ...(report.ok ? report.checks.map(checkName) : [])].join(' '));
 describeOne(skinReading, (result, { touch }) => [...Object.values(skinReadingSays(result)), skinReadingCaution(result, touch, 'like-the-measured'), ...skinReadingRows(result.reading).map(({ between }) => between)].join(' '));
@@ -355,4 +359,20 @@ test('[hand] skin reading starts on the violinist: 59.5° and 35.2°, three clas
   expect(skinReadingCaution(skinReading.solve(start), 'touched', 'outside-the-measured')).toContain('Wait until it looks');
   expect(skinReadingCaution(skinReading.solve(start), 'untouched', 'outside-the-measured')).toContain('gap in the measuring');
   expect(skinPlausibility({ l: start.l1, a: start.a1, b: start.b1 }), 'what the island shows before it has asked').toBe('like-the-measured');
+});
+
+test('[hand] cover of the old shape opens on the ferry pilot: 1.8 mm above the right upper edge stay outside, the limit holds, growth is said', () => {
+  const start = startState(coverTheOldShape);
+  const { answer, doubt } = coverSays(coverTheOldShape.solve(start));
+  expect(answer).toContain('Lighten first, or leave visible: old work stands 1.8 mm above the right upper edge');
+  expect(doubt).toContain('the limit on raising the right arch top');
+  expect(doubt).toContain('Growth since the old work: right +');
+  const wide = coverTheOldShape.solve({ ...start, raise: 6, thickness: 20, growth: 200 });
+  expect(coverSays(wide).answer).toContain('The old shape fits');
+  expect(coverCaution(wide)).toBeUndefined();
+  expect(coverSays(coverTheOldShape.solve({ ...start, skin: 'itchy' })).answer).toBe('Stop: the skin over the old work is itchy. A physician looks first.');
+  expect(coverSays(coverTheOldShape.solve({ ...start, thickness: 2 })).answer).toBe('The limits contradict each other: no outline keeps them all.');
+  expect(moveWords({ byMm: 1.04, halfMm: 0.51, isLeft: false })).toBe('raise 1.0 mm (± 0.5)');
+  expect(moveWords({ byMm: -0.6, halfMm: 0.5, isLeft: false })).toBe('lower 0.6 mm (± 0.5)');
+  expect(moveWords({ byMm: 0.2, halfMm: 0.5, isLeft: true })).toBe('leave');
 });

@@ -75,6 +75,15 @@ test('[hand] the potter: 27 + 15 × 1 ÷ 3 = 32 mm; 42 − 32 = 10 mm', () => {
   expect(numbers.answer).toBeCloseTo(10, 12);
 });
 
+test('[hand] the ferry pilot: 20.5 + 1 = 21.5; 23.3 − 21.5 = 1.8; 2 × 1.645 × 0.3 = 0.987, 15.2 % of 6.5', () => {
+  const { numbers } = workedExamples['ferry-pilot-old-shape'];
+  expect(numbers.allowed).toBeCloseTo(21.5, 12);
+  expect(numbers.answer).toBeCloseTo(1.8, 12);
+  expect(numbers.grows).toBeCloseTo(0.987, 12);
+  expect(numbers.share).toBeCloseTo(15.18, 2);
+  expect(numbers.chased).toBeCloseTo(2.8 + 0.4935, 12);
+});
+
 test('[table] the smallest real difference for TEM 0.3, one reading, ten comparisons is 1.44 mm (k 2.80 × 0.51)', () => {
   expect(workedExamples['smallest-real-difference'].numbers.answer).toBeCloseTo(1.44, 2);
 });

@@ -1,6 +1,7 @@
 import { underFacts } from './facts/under.ts';
 import { archFacts } from './facts/arch.ts';
 import { againFacts, againHabits } from './facts/again.ts';
+import { coverFacts, coverHabits } from './facts/cover.ts';
 import { habitFacts } from './facts/habits.ts';
 import { measuringFacts } from './facts/measuring.ts';
 import { midlineFacts } from './facts/midline.ts';
@@ -27,6 +28,8 @@ export const mappingFacts = {
   ...placingHabits,
   ...outlineFacts,
   ...outlineHabits,
+  ...coverFacts,
+  ...coverHabits,
   ...pictureFacts,
   ...archFacts,
   ...poseHabits,

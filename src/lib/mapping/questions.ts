@@ -1,3 +1,5 @@
+import { coverQuestions } from './plan/rules.ts';
+
 /** What the rules of the midline thread ask. Answers: yes/no, a number, or one of the words given. */
 export const mappingQuestions = [
   'midline-uses-brows',
@@ -42,6 +44,7 @@ export const mappingQuestions = [
   'skin-changed-or-new-loss',
   'arch-rule-named',
   'mirror-known',
+  ...coverQuestions,
   'front-and-tail-opposite',
   'camera-distance-cm',
 ] as const;

@@ -1,6 +1,7 @@
 import type { Rule } from '../evidence/rule.ts';
 import type { MappingFactId } from './facts.ts';
 import type { MappingQuestion } from './questions.ts';
+import { coverRules } from './plan/rules.ts';
 import { chaseFromMm } from './again/chaseFrom.ts';
 
 export { mappingQuestions, type MappingQuestion } from './questions.ts';
@@ -154,6 +155,7 @@ export const mappingRules = [
     facts: ['brow-straight-mm', 'brow-from-30-cm-mm', 'near-midface-taller', 'nearest-midface-taller', 'selfie-nose-longer', 'selfie-nose-longer-farther', 'near-nose-base-wider', 'near-nose-tip-wider'],
     disputedBy: ['brow-chord-mm', 'brow-along-skin-mm'], ...anywhere,
   },
+  ...coverRules,
 ] as const satisfies readonly MappingRule[];
 
 export type MappingRuleId = (typeof mappingRules)[number]['id'];

@@ -60,7 +60,7 @@ describe('rules of the midline thread', () => {
       'same-pose': true, 'same-posture': true, 'same-skin': true, 'eyes-closed-reading': true, 'fronts-measured-from': 'bridge',
       'thread-checked': true, 'front-anchor-named': true, 'tail-past-the-line': false, 'tail-tip-in-the-band': true, 'thickness-measured': 'straight-across', 'same-stations': true, 'outline-told-bolder': true, 'comparisons-counted': true, 'own-pairs': 24, 'pigment-ends': 'inside', 'skin-swollen-now': false, 'gap-mm': 2, band: 'most-see', 'read-from': 'skin', 'read-what': 'height', 'photo-level-and-resting': false,
       'arches-planned': 'one', 'arch-rule-named': true,
-      'mirror-known': true, 'front-and-tail-opposite': false, 'camera-distance-cm': 200,
+      'mirror-known': true, 'approved-limits-written': true, 'old-work-past-the-limits': false, 'growth-told': true, 'front-and-tail-opposite': false, 'camera-distance-cm': 200,
       'nothing-under-a-part': false, 'skin-changed-or-new-loss': false,
     };
     expect(evaluate(mappingRules, good)).toEqual({ outcome: 'tell', hits: ['who-would-see-it'], unasked: [], couldBecome: 'none' });
@@ -73,6 +73,9 @@ describe('rules of the midline thread', () => {
     expect(evaluate(mappingRules, { ...photo, 'front-and-tail-opposite': true }).hits).toContain('a-turn-fakes-widths');
     expect(evaluate(mappingRules, { ...photo, 'camera-distance-cm': 149 }).hits).toContain('near-cameras-shrink');
     expect(evaluate(mappingRules, { ...photo, 'camera-distance-cm': 150 }).hits).not.toContain('near-cameras-shrink');
+    expect(evaluate(mappingRules, { ...good, 'approved-limits-written': false }).hits).toContain('approved-limits-stand-above-cover');
+    expect(evaluate(mappingRules, { ...good, 'old-work-past-the-limits': true }).hits).toContain('never-chase-cover');
+    expect(evaluate(mappingRules, { ...good, 'growth-told': false }).hits).toContain('a-brow-grows-at-every-refresh');
     expect(evaluate(mappingRules, { ...good, band: 'not-shown' }).hits).toEqual(['not-shown-is-not-equal', 'change-nothing-is-an-answer']);
     expect(evaluate(mappingRules, { ...good, 'nothing-under-a-part': true }).hits[0]).toBe('nothing-under-it-nothing-drawn');
     expect(evaluate(mappingRules, { ...good, 'skin-changed-or-new-loss': true })).toMatchObject({ outcome: 'physician', hits: ['not-over-changed-skin', 'who-would-see-it'] });

@@ -1,8 +1,10 @@
 import type { FacePoint } from '../faceFrame.ts';
 import type { Outline } from '../outline/outline.ts';
 import { outlinePolygon } from '../outline/outlineCurves.ts';
-import { outlineAreaMm2 } from '../outline/outlineSize.ts';
+import { areaRow, edgeSpans } from './edgeSpans.ts';
+import { heightsOf, listOf } from './heights.ts';
 import { edgesOf, signedAreaMm2, type OldShape } from './oldShape.ts';
+import { rowValue } from './row.ts';
 
 /** How much larger an outline is than the old work under it; below nought where it is smaller. */
 export type Growth = Readonly<{
@@ -20,7 +22,7 @@ export function growthSince(old: OldShape, outline: Outline): (Growth & Readonly
   const [fromMm, toMm] = [Math.max(least(old.corners), least(now)), Math.min(most(old.corners), most(now))];
   if (!(toMm > fromMm)) return { ok: false, reason: 'nothing-shared' };
   const strip = (corners: readonly FacePoint[]) => Math.abs(signedAreaMm2(cut(cut(corners, fromMm, 1), toMm, -1)));
-  const areaMm2 = outlineAreaMm2(outline) - old.areaMm2;
+  const areaMm2 = rowValue(areaRow(edgeSpans(outline.brow)), listOf(heightsOf(outline.brow))) - old.areaMm2;
   return { ok: true, thicknessMm: (strip(now) - strip(old.corners)) / (toMm - fromMm), areaMm2, share: areaMm2 / old.areaMm2 };
 }
 

@@ -4,6 +4,7 @@ import { browMarks, type BrowMark, type Side } from '../markSet.ts';
 import { heightsOf, withHeights } from './heights.ts';
 import type { ApprovedLimits } from './limits.ts';
 import { leastDifferenceMm, type MarkRoom } from './meetingHeight.ts';
+import { leaveBelowMm } from './planValues.ts';
 import { planHeights, type NoPlan, type PlannedHeights, type PlanTask } from './planHeights.ts';
 
 /** The skin over the old work. Anything but quiet ends the plan: a physician looks first. */
@@ -28,8 +29,6 @@ export type CorrectionPlan = Readonly<{
   Pick<PlannedHeights, 'cover' | 'heldBy'>;
 export type NoCorrectionPlan = NoPlan | Readonly<{ ok: false; reason: 'skin-not-quiet'; skin: Exclude<OldSkin, 'quiet'> }>;
 
-/** A move below this is not worth making, mm. */
-export const leaveBelowMm = 0.25;
 
 /**
  * The smallest set of corrections. Skin that is raised, itchy or scaly stops it before any sum. Marks whose move is no larger

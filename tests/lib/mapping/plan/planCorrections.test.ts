@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { forBrowMarks } from '#lib/mapping/browRecord.ts';
 import { browMarks } from '#lib/mapping/markSet.ts';
-import { leaveBelowMm, planCorrections } from '#lib/mapping/plan/planCorrections.ts';
+import { planCorrections } from '#lib/mapping/plan/planCorrections.ts';
+import { leaveBelowMm } from '#lib/mapping/plan/planValues.ts';
 import type { PlanTask } from '#lib/mapping/plan/planHeights.ts';
 import { handBrow, lifted, limitsOf, seededTask, shapeOf } from './tasks.ts';
 
