@@ -29,6 +29,7 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'use-or-refuse': () => import('./islands/UseOrRefuse.tsx'),
   ita: () => import('./islands/Ita.tsx'),
   'hue-lean': () => import('./islands/HueLean.tsx'),
+  'neutralise-direction': () => import('./islands/NeutraliseDirection.tsx'),
   'read-before-numbing': () => import('./islands/ReadBeforeNumbing.tsx'),
 };
 const isSkill = (id: string): id is SkillId => Object.hasOwn(islands, id);

@@ -22,7 +22,7 @@ export type FindRecipe =
 const doses = [0.05, 0.1, 0.15, 0.2, 0.3, 0.45, 0.65];
 const times = [0, 2];
 /** A difference below which a recipe counts as reaching the target. */
-const reached = 3;
+const reached = modelValues.reachedBelow;
 const draws = 200;
 const seed = 1;
 

@@ -17,6 +17,7 @@ import { useOrRefuse } from './mapping/useOrRefuse.ts';
 import { whichMarkNotToTrust } from './mapping/whichMarkNotToTrust.ts';
 import { ita } from './colour/ita.ts';
 import { hueLean } from './colour/hueLean.ts';
+import { neutraliseDirection } from './colour/neutraliseDirection.ts';
 import { readBeforeNumbing } from './colour/readBeforeNumbing.ts';
 
 /** Every skill by its id, in teaching order. */
@@ -41,6 +42,7 @@ export const skills = {
   ita,
   'hue-lean': hueLean,
   'read-before-numbing': readBeforeNumbing,
+  'neutralise-direction': neutraliseDirection,
 } as const;
 
 export type SkillId = keyof typeof skills;

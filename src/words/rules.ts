@@ -116,6 +116,9 @@ export const colourQuestionWords = {
   'class-scheme-named': 'Is the scheme named beside the class of the skin?',
   'skin-colour-taken-from': 'Where was the colour of the skin taken from?',
   'photo-holds-grey-card': 'Does the photo hold a grey card in the same light?',
+  'cover-nearest-difference': 'How far does the nearest recipe stay from the wanted colour?',
+  'old-work-grey-blue': 'Is the old work grey-blue?',
+  'mix-holds-brown': 'Does the mix hold a brown?',
 } as const satisfies Readonly<Record<ColourQuestion, string>>;
 
 /** The titles of the cards of colour. */
@@ -124,6 +127,8 @@ export const colourRuleTitles = {
   'name-the-scheme': 'Name the scheme beside a class',
   'a-questionnaire-is-not-a-colour': 'A questionnaire is not a colour',
   'no-card-no-colour': 'No grey card, no colour from a photo',
+  'lighten-first-when-cover-fails': 'Where cover fails, lighten first',
+  'brown-with-orange-not-orange-alone': 'Brown with orange, not orange alone',
 } as const satisfies Readonly<Record<ColourRuleId, string>>;
 
 /** Every question and every title, whatever the subject. */

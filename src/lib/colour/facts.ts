@@ -1,8 +1,9 @@
+import { coverFacts } from './facts/cover.ts';
 import { colourHabits } from './facts/habits.ts';
 import { opticsFacts } from './facts/optics.ts';
 import { skinFacts } from './facts/skin.ts';
 
 /** Every number and habit of colour, by id. */
-export const colourFacts = { ...opticsFacts, ...colourHabits, ...skinFacts } as const;
+export const colourFacts = { ...opticsFacts, ...colourHabits, ...skinFacts, ...coverFacts } as const;
 
 export type ColourFactId = keyof typeof colourFacts;

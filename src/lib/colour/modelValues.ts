@@ -32,4 +32,6 @@ export const modelValues = {
   veilShareHi: 0.45,
   /** Depth of the pigment under the surface in the model, mm (assumed): not a needle length. */
   depthMm: 0.1,
+  /** Colour difference (CIEDE2000) below which a recipe counts as reaching its target (assumed). */
+  reachedBelow: 3,
 } as const;

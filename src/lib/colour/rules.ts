@@ -1,8 +1,9 @@
 import type { Rule } from '../evidence/rule.ts';
 import type { ColourFactId } from './facts.ts';
+import { modelValues } from './modelValues.ts';
 
 /** What the rules of colour ask. Answers: yes/no, a number, or one of the words given. */
-export const colourQuestions = ['skin-read-untouched', 'class-scheme-named', 'skin-colour-taken-from', 'photo-holds-grey-card'] as const;
+export const colourQuestions = ['skin-read-untouched', 'class-scheme-named', 'skin-colour-taken-from', 'photo-holds-grey-card', 'cover-nearest-difference', 'old-work-grey-blue', 'mix-holds-brown'] as const;
 export type ColourQuestion = (typeof colourQuestions)[number];
 
 const anywhere = { jurisdiction: 'anywhere' } as const;
@@ -24,6 +25,14 @@ export const colourRules = [
   {
     id: 'no-card-no-colour', when: { all: [{ question: 'skin-colour-taken-from', is: 'photo' }, { question: 'photo-holds-grey-card', is: false }] }, outcome: 'refuse',
     facts: ['camera-difference-taken-away', 'camera-doubt'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'lighten-first-when-cover-fails', when: { question: 'cover-nearest-difference', atLeast: modelValues.reachedBelow }, outcome: 'refuse',
+    facts: ['cover-counts-below', 'laser-lightened', 'laser-tattoos-biopsied', 'laser-darkened'], disputedBy: [], ...anywhere,
+  },
+  {
+    id: 'brown-with-orange-not-orange-alone', when: { all: [{ question: 'old-work-grey-blue', is: true }, { question: 'mix-holds-brown', is: false }] }, outcome: 'ask',
+    facts: ['brown-with-orange'], disputedBy: [], ...anywhere,
   },
 ] as const satisfies readonly Rule<ColourQuestion, ColourFactId>[];
 

@@ -17,6 +17,7 @@ import { useOrRefuseWords } from './useOrRefuse.ts';
 import { whichMarkWords } from './whichMarkNotToTrust.ts';
 import { itaWords } from './ita.ts';
 import { hueLeanWords } from './hueLean.ts';
+import { neutraliseDirectionWords } from './neutraliseDirection.ts';
 import { readBeforeNumbingWords } from './readBeforeNumbing.ts';
 
 const listedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Mapping', name, summary });
@@ -44,4 +45,5 @@ export const skillList = [
   { id: 'ita', ...colourListedAs(itaWords) },
   { id: 'hue-lean', ...colourListedAs(hueLeanWords) },
   { id: 'read-before-numbing', ...colourListedAs(readBeforeNumbingWords) },
+  { id: 'neutralise-direction', ...colourListedAs(neutraliseDirectionWords) },
 ] as const;

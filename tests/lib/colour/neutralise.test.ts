@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { bottles } from '#lib/colour/bottles.ts';
 import { healedColour } from '#lib/colour/healedColour.ts';
-import { bottleMoves, greenFrom, hueCosine } from '#lib/colour/neutralise.ts';
+import { bottleMoves } from '#lib/colour/bottleMoves.ts';
+import { greenFrom } from '#lib/colour/greenFrom.ts';
+import { hueCosine } from '#lib/colour/hueCosine.ts';
 import type { Lab } from '#lib/colour/lab.ts';
 import { overOldPigment } from '#lib/colour/oldPigment.ts';
 import { mixLayer } from '#lib/colour/pigments.ts';

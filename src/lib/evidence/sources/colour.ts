@@ -26,4 +26,12 @@ export const colourSources = {
     kind: 'data', short: 'Jacques, melanosome', authors: 'Jacques SL', year: 1998, title: 'Melanosome absorption coefficient',
     where: 'omlc.org, 7 July 1998', address: 'http://omlc.ogi.edu/spectra/melanin/mua.html', read: 'whole', readOn,
   },
+  'ross-2001': {
+    kind: 'study', authors: 'Ross EV, Yashar S, Michaud N, Fitzpatrick R, Geronemus R, Tope WD, Anderson RR', year: 2001, title: 'Tattoo darkening and nonresponse after laser treatment',
+    where: 'Archives of Dermatology 137:33–37', doi: '10.1001/archderm.137.1.33', read: 'abstract', readOn,
+  },
+  'picosecond-brows': {
+    kind: 'study', short: 'Picosecond brow study', authors: 'Authors not in the copy read', title: 'Laser removal of cosmetic eyebrow tattoos with a picosecond laser',
+    where: 'abstract, discovery.researcher.life', read: 'abstract', readOn,
+  },
 } as const satisfies Readonly<Record<string, Source>>;
