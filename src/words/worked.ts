@@ -203,6 +203,71 @@ export const workedWords = {
       after: 'Tell her both numbers: what stays outside, and what each refresh adds. When the old work is lighter, plan again from fresh marks.',
     };
   },
+  'grey-blue-wants-orange': (numbers: Numbers): WorkedWords => {
+    const n = reader(numbers);
+    return {
+      title: `The potter: skin of L* ${n('l', 0)}, old work grey-blue`,
+      steps: [
+        `Her skin has a* ${n('a')}, b* ${n('b')}; the old work a* ${n('oldA')}, b* ${n('oldB')}. The way back is +${n('wayA')} in a* and +${n('wayB')} in b*.`,
+        `In this model one dose of ${n('dose')} of yellow oxide goes +${n('yellowA')} and +${n('yellowB')}: cosine ${n('yellowCos', 2)}. Much yellow, hardly any red.`,
+        `Orange goes +${n('orangeA')} and +${n('orangeB')}: cosine ${n('orangeCos', 2)}. Nearer to the way back, and further along it.`,
+      ],
+      answer: `Orange goes back, and costs ${n('answer')} in L*`,
+      after: 'Hue comes back only in part; darkness is paid at once.',
+    };
+  },
+  'yellow-turns-green': (numbers: Numbers): WorkedWords => {
+    const n = reader(numbers);
+    return {
+      title: `The net mender: yellow over grey-blue on skin of L* ${n('l', 0)}`,
+      steps: [
+        `Her skin has a* ${n('a')}. Over the old grey-blue, yellow oxide alone at ${n('dose')} gives a* ${n('aloneA')} and b* ${n('aloneB')}: yellow without red. Beside her skin that looks olive.`,
+        `Below nought it never falls in this model, up to a dose of ${n('most')}.`,
+        'Now one drop of iron black to each drop of yellow. Raise the dose until a* crosses nought.',
+      ],
+      answer: `Green from a dose of ${n('answer')}`,
+      after: 'Three drops of yellow to one of black do not cross. Red in the mix keeps it out.',
+    };
+  },
+  'pink-gets-darker': (numbers: Numbers): WorkedWords => {
+    const n = reader(numbers);
+    return {
+      title: `The bell-ringer: a pink remnant in skin of L* ${n('l', 0)}`,
+      steps: [
+        `Her skin has a* ${n('a')}, the remnant ${n('oldA')}: it has to lose ${n('oldA')} − ${n('a')} in a*. No bottle here holds green or blue.`,
+        `A dark brown with iron black at ${n('dose')} leaves a* ${n('leftA')}. It takes red away by letting less light come back.`,
+        `Lightness pays: from L* ${n('oldL')} to ${n('newL')}.`,
+      ],
+      answer: `Less pink, for ${n('answer')} in L*`,
+      after: 'A brown dark enough for the remnant, and not darker than needed.',
+    };
+  },
+  'orange-can-be-covered': (numbers: Numbers): WorkedWords => {
+    const n = reader(numbers);
+    return {
+      title: `The choir leader: old orange in skin of L* ${n('l', 0)}`,
+      steps: [
+        `The old work is light: L* ${n('oldL')}. She wants a brown of L* ${n('targetL')}, a* ${n('targetA')}, b* ${n('targetB')}, clearly darker.`,
+        'Every recipe of at most four drops from three bottles is tried at five doses, at six weeks and at two years.',
+        `The nearest stays ${n('answer')} away at the worse date. Under ${n('limit', 0)} counts.`,
+      ],
+      answer: `Cover is predicted to work: ${n('answer')}`,
+      after: 'There was room to go darker. That made the difference.',
+    };
+  },
+  'do-not-cover': (numbers: Numbers): WorkedWords => {
+    const n = reader(numbers);
+    return {
+      title: `The ferry pilot: grey-blue in deep skin, L* ${n('l', 0)}`,
+      steps: [
+        `The old work has L* ${n('oldL')}, b* ${n('oldB')}. She wants a warm brown of L* ${n('targetL')}, a* ${n('targetA')}, b* ${n('targetB')}: hardly darker, much warmer.`,
+        'Every recipe of at most four drops from three bottles is tried at five doses, at six weeks and at two years.',
+        `The nearest stays ${n('answer')} away at the worse date. Under ${n('limit', 0)} would count.`,
+      ],
+      answer: `Do not cover: ${n('answer')} away`,
+      after: 'This skin lies outside the measured skins, so the model is less sure here. The distance is three times the limit.',
+    };
+  },
 } satisfies Readonly<Record<string, (numbers: Numbers) => WorkedWords>>;
 
 export type WorkedId = keyof typeof workedWords;

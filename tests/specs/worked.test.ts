@@ -120,3 +120,17 @@ test('[hand] two measured people: arctan(12.82/10.91) and arctan(17.37/16.6); hu
   expect(numbers.secondHue).toBeCloseTo(62.3, 1);
   expect(numbers.answer).toBeCloseTo(21.6, 1);
 });
+
+test('[property] old pigment on five skins, light to deep: cover counts under 3, not cover from 3, prices are positive', () => {
+  expect(workedExamples['orange-can-be-covered'].numbers.answer).toBeLessThan(3);
+  expect(workedExamples['do-not-cover'].numbers.answer).toBeGreaterThan(2.5 * workedExamples['do-not-cover'].numbers.limit);
+  for (const id of ['grey-blue-wants-orange', 'pink-gets-darker'] as const) expect(workedExamples[id].numbers.answer).toBeGreaterThan(0);
+  const { orangeCos, yellowCos, wayA, wayB, orangeA, orangeB } = workedExamples['grey-blue-wants-orange'].numbers;
+  expect(orangeCos).toBeGreaterThan(yellowCos);
+  expect(orangeCos).toBeCloseTo((orangeA * wayA + orangeB * wayB) / Math.hypot(orangeA, orangeB) / Math.hypot(wayA, wayB), 9);
+  const { moveA, wayA: needed } = workedExamples['pink-gets-darker'].numbers;
+  expect(moveA < 0 && needed < 0).toBe(true);
+  const { aloneA, answer } = workedExamples['yellow-turns-green'].numbers;
+  expect(aloneA).toBeGreaterThan(0);
+  expect(answer).toBeGreaterThan(0.3);
+});
