@@ -268,6 +268,20 @@ export const workedWords = {
       after: 'This skin lies outside the measured skins, so the model is less sure here. The distance is three times the limit.',
     };
   },
+  'bottle-and-skin': (numbers: Numbers): WorkedWords => {
+    const n = reader(numbers);
+    return {
+      title: 'One brown: in the bottle, in light skin, in deep skin',
+      steps: [
+        `Three drops brown and one drop orange, in a thick layer as in the bottle: L* ${n('bottleL')}, a* ${n('bottleA')}, b* ${n('bottleB')}.`,
+        `The same mix ${n('depthMm')} mm deep in skin of L* ${n('lightL', 0)}, straight over the pigment: L* ${n('inLightL')}, a* ${n('inLightA')}, b* ${n('inLightB')}.`,
+        `In skin of L* ${n('deepL', 0)}: L* ${n('inDeepL')}, a* ${n('inDeepA')}. This skin lies outside the measured skins, so the model is less sure of it.`,
+        `Back to the lighter skin, with the pigment ${n('deeperMm')} mm deep: L* ${n('deeperL')}, a* ${n('deeperA')}. Deeper is lighter and less red.`,
+      ],
+      answer: `The light skin lifts the mix by ${n('answer')} in L*`,
+      after: 'Strokes leave skin bare, so from arm’s length the brow is lighter still.',
+    };
+  },
 } satisfies Readonly<Record<string, (numbers: Numbers) => WorkedWords>>;
 
 export type WorkedId = keyof typeof workedWords;

@@ -1,5 +1,14 @@
 import { ita } from '#lib/colour/ita.ts';
+import { bottleIds } from '#lib/colour/bottleIds.ts';
+import { bottles } from '#lib/colour/bottles.ts';
+import { healedColour } from '#lib/colour/healedColour.ts';
+import type { Lab } from '#lib/colour/lab.ts';
 import { hueDeg } from '#lib/colour/lch.ts';
+import { masstone } from '#lib/colour/masstone.ts';
+import { modelValues } from '#lib/colour/modelValues.ts';
+import { mixLayer } from '#lib/colour/pigments.ts';
+import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
+import { skinOptics } from '#lib/colour/skinOptics.ts';
 import { worked } from './worked.ts';
 
 function itaDeg(l: number, b: number): number {
@@ -21,4 +30,27 @@ const twoMeasuredPeople = worked({
   facts: ['ita-light-above-deg', 'ita-very-light-above-deg'],
 });
 
-export const colourWorked = { 'two-measured-people': twoMeasuredPeople } as const;
+/** Invented skins; the mix the drop calculator opens on. Colours straight over the pigment, before any of it is lost. */
+const bottleAndSkin = worked({
+  id: 'bottle-and-skin',
+  inputs: { brown: 3, orange: 1, dose: 0.3, lightL: 72, lightA: 9, lightB: 16, deepL: 36, deepA: 10, deepB: 14, deeperMm: 0.2 },
+  run: ({ brown, orange, dose, lightL, lightA, lightB, deepL, deepA, deepB, deeperMm }) => {
+    const shares = sharesOf(bottleIds.map((id) => (id === 'brown-yellow-heavy' ? brown : id === 'orange' ? orange : 0)), bottles);
+    const inSkin = (skin: Lab, depthMm: number): Lab => {
+      const optics = skinOptics(skin);
+      if (!optics.ok) throw new Error('The worked example has no skin: no measured one is like it.');
+      return healedColour(optics, mixLayer(shares, dose), { depthMm, coverage: 1, veilShare: modelValues.veilShare });
+    };
+    const [light, deep] = [{ l: lightL, a: lightA, b: lightB }, { l: deepL, a: deepA, b: deepB }];
+    const bottle = masstone(shares);
+    const [inLight, inDeep, deeper] = [inSkin(light, modelValues.depthMm), inSkin(deep, modelValues.depthMm), inSkin(light, deeperMm)];
+    return {
+      depthMm: modelValues.depthMm, bottleL: bottle.l, bottleA: bottle.a, bottleB: bottle.b, inLightL: inLight.l, inLightA: inLight.a, inLightB: inLight.b,
+      inDeepL: inDeep.l, inDeepA: inDeep.a, deeperL: deeper.l, deeperA: deeper.a, answer: inLight.l - bottle.l,
+    };
+  },
+  shown: { digits: 1, unit: '1' },
+  facts: ['model-depth-mm', 'veil-share'],
+});
+
+export const colourWorked = { 'two-measured-people': twoMeasuredPeople, 'bottle-and-skin': bottleAndSkin } as const;

@@ -134,3 +134,16 @@ test('[property] old pigment on five skins, light to deep: cover counts under 3,
   expect(aloneA).toBeGreaterThan(0);
   expect(answer).toBeGreaterThan(0.3);
 });
+
+test('[property] the same mix is lighter and less red in skin than in the bottle, and deeper is lighter and less red still', () => {
+  const { bottleL, bottleA, inLightL, inLightA, inDeepL, inDeepA, deeperL, deeperA, deepL, lightL, answer } = workedExamples['bottle-and-skin'].numbers;
+  for (const [l, a] of [[inLightL, inLightA], [inDeepL, inDeepA]] as const) {
+    expect(l).toBeGreaterThan(bottleL);
+    expect(a).toBeLessThan(bottleA);
+  }
+  expect(deeperL).toBeGreaterThan(inLightL);
+  expect(deeperA).toBeLessThan(inLightA);
+  expect(inLightL).toBeLessThan(lightL);
+  expect(inDeepL).toBeLessThan(deepL);
+  expect(answer).toBeCloseTo(inLightL - bottleL, 9);
+});
