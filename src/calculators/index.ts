@@ -12,6 +12,7 @@ import { outlineAndCover } from './outlineAndCover.ts';
 import { pose } from './pose.ts';
 import { skinReading } from './skinReading.ts';
 import { twoReadings } from './twoReadings.ts';
+import { whichHue } from './whichHue.ts';
 import { usualDifference } from './usualDifference.ts';
 
 /** Every calculator by id. */
@@ -29,6 +30,7 @@ export const calculators = {
   pose,
   'usual-difference': usualDifference,
   'mix-by-drops': mixByDrops,
+  'which-hue': whichHue,
   'find-a-recipe': findRecipe,
   'skin-reading': skinReading,
 } as const;

@@ -16,6 +16,7 @@ export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
   'hair-and-bone': ['brow-against-rim-people', 'tail-falls-mm'],
   'arch-placement': ['arch-women-of-eye-width', 'arch-models-of-eye-width', 'arch-two-thirds', 'arch-four-places-raters', 'arch-near-outer-corner-people', 'arch-rules-p-value', 'iris-width-mm', 'golden-share', 'golden-share-from-tail'],
   'mix-by-drops': ['epidermis-mm', 'model-depth-mm', 'veil-share', 'surface-outside', 'surface-inside', 'skin-scattering-at-500-nm', 'melanosome-at-500-nm', 'melanosome-power', 'skin-baseline', 'blood-haemoglobin', 'haemoglobin-molar-mass', 'blood-saturation'],
+  'which-hue': ['epidermis-mm', 'model-depth-mm', 'veil-share', 'surface-outside', 'surface-inside', 'skin-scattering-at-500-nm', 'melanosome-at-500-nm', 'melanosome-power', 'skin-baseline', 'blood-haemoglobin', 'haemoglobin-molar-mass', 'blood-saturation'],
   'find-a-recipe': ['epidermis-mm', 'model-depth-mm', 'veil-share', 'surface-outside', 'surface-inside', 'skin-scattering-at-500-nm', 'melanosome-at-500-nm', 'melanosome-power', 'skin-baseline', 'blood-haemoglobin', 'haemoglobin-molar-mass', 'blood-saturation'],
   'skin-reading': ['ita-very-light-above-deg', 'ita-light-above-deg', 'ita-intermediate-above-deg', 'ita-tan-above-deg', 'ita-dark-up-to-deg', 'skin-reading-repeats', 'one-reading-doubt', 'touched-doubt-a', 'leans-red-below-deg', 'leans-yellow-from-deg', 'read-skin-untouched'],
 };

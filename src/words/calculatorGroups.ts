@@ -18,6 +18,7 @@ const strandOf = {
   'after-the-first-pass': 'Mapping',
   'skin-reading': 'Colour theory',
   'mix-by-drops': 'Colour theory',
+  'which-hue': 'Colour theory',
   'find-a-recipe': 'Colour theory',
 } as const satisfies Readonly<Record<Id, string>>;
 

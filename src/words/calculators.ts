@@ -52,6 +52,10 @@ export const calculatorWords = {
     title: 'Mix by drops',
     line: 'Count drops of invented bottles into one skin, and see the colour at six weeks, one year and two years, with how sure it is.',
   },
+  'which-hue': {
+    title: 'Which bottle takes the old hue away?',
+    line: 'Old pigment in five skins, light to deep: where each bottle moves its hue, and what that costs in lightness.',
+  },
   'find-a-recipe': {
     title: 'Find a recipe',
     line: 'Name the colour she wants to see. All recipes of whole drops are searched for one skin, at six weeks and two years.',

@@ -18,6 +18,8 @@ import { coverTheOldShape } from '#calculators/coverTheOldShape.ts';
 import { afterTheFirstPass } from '#calculators/afterTheFirstPass.ts';
 import { measuringError } from '#calculators/measuringError.ts';
 import { midlineAndSides } from '#calculators/midlineAndSides.ts';
+import { whichHue } from '#calculators/whichHue.ts';
+import { whichHueSays } from '#words/whichHue.ts';
 import { findRecipe } from '#calculators/findRecipe.ts';
 import { mixByDrops } from '#calculators/mixByDrops.ts';
 import { browsOnLevelFace } from '#calculators/browsOnLevelFace.ts';
@@ -151,6 +153,7 @@ describeOne(measuringError, (result, state) => [...Object.values(measuringErrorS
 describeOne(hairAndBone, (result, state) => Object.values(hairAndBoneSays(result, state)).join(' '));
 describeOne(archPlacement, (result, state) => Object.values(archSays(result, state)).join(' '));
 describeOne(twoReadings, (result, { lately }) => [...Object.values(twoReadingsSays(result)), latelyCaution(lately) ?? ''].join(' '));
+describeOne(whichHue, (result) => Object.values(whichHueSays(result)).join(' '));
 describeOne(findRecipe, (result, state) => `${Object.values(recipeSays(result, state.oldWork !== 'none')).join(' ')} ${recipeCaution(result) ?? ''}`);
 describeOne(coverTheOldShape, (cover) => [...Object.values(coverSays(cover)), coverCaution(cover) ?? '', ...(cover.ok ? [...heldByWords(cover.plan.heldBy), ...Object.values(cover.plan.moves.right).map(moveWords)] : [])].join(' '));
 describeOne(mixByDrops, (result) => `${mixSays(result).answer} ${mixSays(result).doubt} ${mixCaution(result) ?? ''}`);

@@ -5,7 +5,7 @@ import { bottleMoves } from '#lib/colour/bottleMoves.ts';
 import { startAgeing } from '#lib/colour/startPlan.ts';
 import { leftOf } from '#lib/colour/uncertainHealing.ts';
 import { neutraliseDirection } from '#skills/colour/neutraliseDirection.ts';
-import { hueBottles, oldHueCases } from '#skills/colour/oldHueCases.ts';
+import { hueBottles, oldHueCases } from '#calculators/oldHueCases.ts';
 import { neutraliseDirectionWords, type NeutraliseDirectionGiven } from '#words/skills/neutraliseDirection.ts';
 import { checkSeed } from './skillCheck.ts';
 

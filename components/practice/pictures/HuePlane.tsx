@@ -4,13 +4,14 @@ import type { NeutraliseDirectionGiven } from '#words/skills/neutraliseDirection
 import type { PictureProps } from '../bound.ts';
 
 type Three = readonly [number, number, number];
+type PlaneProps = Omit<PictureProps<NeutraliseDirectionGiven>, 'given'> & Readonly<{ given: Pick<NeutraliseDirectionGiven, 'skin' | 'today' | 'bottles'> }>;
 const fill = ([l, a, b]: Three) => srgbToHex(labToSrgb({ l, a, b }));
 const [left, top, unit] = [62, 6, 2.3];
 const x = (a: number) => left + 8 + (a + 3) * unit;
 const y = (b: number) => top + (27 - b) * unit;
 
 /** Skin and old work side by side, and both as places in the plane of red and yellow. After marking, the way back and each bottle's direction. */
-export function HuePlane({ given: { skin, today, bottles }, at, right }: PictureProps<NeutraliseDirectionGiven>) {
+export function HuePlane({ given: { skin, today, bottles }, at, right }: PlaneProps) {
   const [, skinA, skinB] = skin;
   const [, oldA, oldB] = today;
   return (
@@ -25,17 +26,18 @@ export function HuePlane({ given: { skin, today, bottles }, at, right }: Picture
       <text class="card-s" x="132" y={y(0) + 5} text-anchor="end">redder</text>
       <text class="card-s" x={x(0) + 1.5} y={top + 4}>yellower</text>
       {right !== undefined && <path class="card-line" d={`M${x(oldA)} ${y(oldB)}L${x(skinA)} ${y(skinB)}`} stroke-dasharray="2 1.5" />}
-      {right !== undefined && bottles.map(({ id, move: [, a, b] }) => {
-        const long = 14 / Math.max(0.1, Math.hypot(a, b));
+      {right !== undefined && bottles.toSorted((one, other) => Math.atan2(one.move[2], one.move[1]) - Math.atan2(other.move[2], other.move[1])).map(({ id, move: [, a, b] }, i) => {
+        // Each line a little longer than the one before, so that names do not meet.
+        const long = (10 + 6 * i) / Math.max(0.1, Math.hypot(a, b));
         return (
           <g key={id}>
             <path class="card-line" d={`M${x(oldA)} ${y(oldB)}l${a * long} ${-b * long}`} />
-            <text class="card-s" x={x(oldA) + a * long * 1.2} y={y(oldB) - b * long * 1.2 + 1.5} text-anchor={a < 0 ? 'end' : 'start'}>{{ orange: 'orange', 'yellow-oxide-some-white': 'yellow', 'red-oxide-some-yellow': 'red', 'dark-brown-iron': 'brown', 'black-iron': 'black' }[id] ?? ''}</text>
+            <text class="card-s" x={x(oldA) + a * long + (a < 0 || oldA > 12 ? -1.5 : 1.5)} y={y(oldB) - b * long + (b < 0 ? 4 : -0.5)} text-anchor={a < 0 || oldA > 12 ? 'end' : 'start'}>{{ orange: 'orange', 'yellow-oxide-some-white': 'yellow', 'red-oxide-some-yellow': 'red', 'dark-brown-iron': 'brown', 'black-iron': 'black' }[id] ?? ''}</text>
           </g>
         );
       })}
       <circle class="grid-ring" cx={x(oldA)} cy={y(oldB)} r="1.8" />
-      <text class="card-s" x={x(oldA) + 3} y={y(oldB) + 5}>old</text>
+      <text class="card-s" x={x(oldA) - 3} y={y(oldB) + 1.5} text-anchor="end">old</text>
       <circle class="grid-ring" cx={x(skinA)} cy={y(skinB)} r="1.8" />
       <text class="card-s" x={x(skinA) + 3} y={y(skinB) + 1.5}>skin</text>
     </svg>

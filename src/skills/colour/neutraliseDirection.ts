@@ -3,7 +3,7 @@ import { drawFrom, drawOne, type Draw } from '#lib/quantities/seed.ts';
 import { hueMoveOf, neutraliseDirectionWords, wayBack, type NeutraliseDirectionGiven } from '#words/skills/neutraliseDirection.ts';
 import { skinClients } from '#words/skills/ita.ts';
 import type { Skill } from '../skill.ts';
-import { hueBottles, oldHueCases } from './oldHueCases.ts';
+import { hueBottles, oldHueCases } from '#calculators/oldHueCases.ts';
 
 type Given = NeutraliseDirectionGiven;
 

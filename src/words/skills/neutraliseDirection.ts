@@ -1,6 +1,5 @@
-import { bottleIds } from '#lib/colour/bottleIds.ts';
-import { bottleWords } from '../mixByDrops.ts';
 import { fixed } from '../number.ts';
+import { hueBottleWords } from '../whichHue.ts';
 import type { skinClients } from './ita.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say } from './say.ts';
@@ -26,11 +25,8 @@ export function hueMoveOf([l, a, b]: Three): Readonly<{ l: number; a: number; b:
   return { l, a, b };
 }
 
-const nameOf = (code: string) => {
-  const id = bottleIds.find((one) => one === code);
-  const name = id ? bottleWords[id] : code;
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
-};
+const isBottle = (code: string): code is keyof typeof hueBottleWords => Object.hasOwn(hueBottleWords, code);
+const nameOf = (code: string) => (isBottle(code) ? hueBottleWords[code] : code);
 const signed = (value: number) => (value > 0 ? `+${fixed(value)}` : fixed(value));
 const toward = (a: number, b: number) => `${a >= 0 ? 'redder' : 'less red'} by ${fixed(Math.abs(a))} and ${b >= 0 ? 'yellower' : 'less yellow'} by ${fixed(Math.abs(b))}`;
 const wayWords = (given: NeutraliseDirectionGiven) => {

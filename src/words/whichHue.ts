@@ -1,0 +1,29 @@
+import { fixed } from './number.ts';
+
+/** Five bottles by short names. */
+export const hueBottleWords = {
+  'yellow-oxide-some-white': 'Yellow oxide, some white',
+  orange: 'Orange: yellow and red oxide',
+  'red-oxide-some-yellow': 'Red oxide, some yellow',
+  'dark-brown-iron': 'Dark brown, iron black',
+  'black-iron': 'Iron black',
+} as const;
+type Bottle = keyof typeof hueBottleWords;
+type Row = Readonly<{ id: Bottle; cosine: number; move: readonly [number, number, number] }>;
+
+export const whichHueLabels = { skin: 'The skin beside the brow', old: 'Old pigment' } as const;
+export const whichSkinWords = { l72: 'L* 72, a* 8, b* 16', l63: 'L* 63, a* 10, b* 19', l54: 'L* 54, a* 11, b* 18', l45: 'L* 45, a* 11, b* 17', l36: 'L* 36, a* 10, b* 14' } as const;
+export const whichOldWords = { 'grey-blue': 'grey-blue', green: 'green', violet: 'violet', pink: 'pink', orange: 'orange' } as const;
+
+/** "+1.2", "−0.4", "0.0" */
+export const changeWords = (value: number) => (value > 0 ? `+${fixed(value)}` : fixed(value));
+
+/** The bottle that points back best, what it costs, and how yellow alone compares. */
+export function whichHueSays({ rows, wayA, wayB }: Readonly<{ rows: readonly Row[]; wayA: number; wayB: number }>): Readonly<{ answer: string; doubt: string }> {
+  const [best] = rows;
+  const yellow = rows.find(({ id }) => id === 'yellow-oxide-some-white');
+  if (!best || !yellow) return { answer: '', doubt: '' };
+  const one = `In this model one small dose changes a* by ${changeWords(best.move[1])}, b* by ${changeWords(best.move[2])}, and L* by ${changeWords(best.move[0])}.`;
+  const other = best.id === yellow.id ? '' : ` Yellow alone: a* ${changeWords(yellow.move[1])}, b* ${changeWords(yellow.move[2])}.`;
+  return { answer: `${hueBottleWords[best.id].replace(/:.*/, '')} points back most nearly (cosine ${fixed(best.cosine, 2)}).`, doubt: `The way back to the skin is a* ${changeWords(wayA)}, b* ${changeWords(wayB)}. ${one}${other}` };
+}
