@@ -28,7 +28,7 @@ export function HuePlane({ given: { skin, today, bottles }, at, right }: PlanePr
       {right !== undefined && <path class="card-line" d={`M${x(oldA)} ${y(oldB)}L${x(skinA)} ${y(skinB)}`} stroke-dasharray="2 1.5" />}
       {right !== undefined && bottles.toSorted((one, other) => Math.atan2(one.move[2], one.move[1]) - Math.atan2(other.move[2], other.move[1])).map(({ id, move: [, a, b] }, i) => {
         // Each line a little longer than the one before, so that names do not meet.
-        const long = (10 + 6 * i) / Math.max(0.1, Math.hypot(a, b));
+        const long = (oldA > 12 ? 6 + 2 * i : 10 + 6 * i) / Math.max(0.1, Math.hypot(a, b));
         return (
           <g key={id}>
             <path class="card-line" d={`M${x(oldA)} ${y(oldB)}l${a * long} ${-b * long}`} />
