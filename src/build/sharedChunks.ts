@@ -1,6 +1,7 @@
 /**
  * How the browser's scripts are parted. `base` is what every island needs; `fields` is what every calculator and every movable picture needs;
- * `midline` is the midline's figure with its library; `colour` is what every swatch needs. Everything else parts as the bundler finds best.
+ * `midline` is the midline's figure with its library; `colour` is what every swatch needs,
+ * `drops` what bottles and skins are chosen with. Everything else parts as the bundler finds best.
  */
 export const sharedChunks = [
   { name: 'fetch', test: /vite\/preload-helper/, priority: 3 },
@@ -14,5 +15,6 @@ export const sharedChunks = [
     name: 'midline',
     test: /components\/calculator\/(MidlineAndSides|LaterTables|midlineView)\.tsx?|components\/pictures\/MidlineOverlay|src\/calculators\/(midlineAndSides|leaningNoseMarks)\.ts|src\/words\/midline\.ts|src\/lib\/geometry\/eigen2\.ts|src\/lib\/mapping\/(propagate|readFace|midlineInfluence|midline|robustMidline|sides|markRow|faceFrame|mirrorMarks|levelReference|disagreement|roll|browRecord)\.ts/,
   },
-  { name: 'colour', test: /src\/lib\/colour\/(ita|lch|srgb|lab)\.ts/ },
+  { name: 'colour', test: /src\/lib\/colour\/(ita|lch|srgb|lab)\.ts|components\/calculator\/useLater\.ts/ },
+  { name: 'drops', test: /src\/lib\/colour\/(bottleIds|lamps)\.ts|components\/calculator\/SkinBoxes\.tsx|src\/calculators\/(skinFields|mixByDropsFields)\.ts|src\/words\/mixByDrops\.ts/ },
 ];
