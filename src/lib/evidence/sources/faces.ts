@@ -42,7 +42,7 @@ export const faceSources = {
   'matros-2009': {
     kind: 'study', authors: 'Matros E, Garcia JA, Yaremchuk MJ', year: 2009,
     title: 'Changes in eyebrow position and shape with aging',
-    where: 'Plastic and Reconstructive Surgery 124:1296', read: 'abstract', readOn,
+    where: 'Plastic and Reconstructive Surgery 124:1296–1301', doi: '10.1097/PRS.0b013e3181b455e8', read: 'abstract', readOn,
   },
   'bouhadana-2022': {
     kind: 'review', authors: 'Bouhadana G, Gornitsky J, Saleh E, Oliveira Trabelsi N, Borsuk DE', year: 2022,

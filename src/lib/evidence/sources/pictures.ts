@@ -21,7 +21,7 @@ export const pictureSources = {
     where: 'Plastic and Reconstructive Surgery', doi: '10.1097/prs.0000000000008961', read: 'abstract', readOn,
   },
   'pirayesh-2023': {
-    kind: 'study', authors: 'Pirayesh Z, Hassanzadeh-Samani S, Farzan A and others', year: 2023,
+    kind: 'study', authors: 'Pirayesh Z, Hassanzadeh-Samani S, Farzan A, Rohban MH, Ghorbanimehr MS, Mohammad-Rahimi H, Motamedian SR', year: 2023,
     title: 'A deep learning framework to scale linear facial measurements to actual size using horizontal visible iris diameter: a study on an Iranian population',
     where: 'Scientific Reports 13:13755', doi: '10.1038/s41598-023-40839-6', read: 'abstract', readOn,
   },
