@@ -1,6 +1,6 @@
 import { easedRows, type Cover } from './coverRows.ts';
-import { nearest } from './nearest.ts';
-import { placedRow, type Holder, type Row } from './row.ts';
+import { nearest, type Nearest } from './nearest.ts';
+import type { Holder, Row } from './row.ts';
 
 /** What cover can be had inside the approved limits of one side. */
 export type LeastUncovered = Readonly<{
@@ -33,16 +33,19 @@ const leastWidthMm = 1e-2;
  * (Mangasarian & Meyer, SIAM J. Control Optim. 17:745, 1979). Where several spreads have the same sum, the most even is taken.
  */
 export function leastUncovered(heights: readonly number[], limits: readonly Row[], cover: Cover, marginMm: number): LeastUncovered | NoLimits {
-  if (!nearest(heights, ones, limits).ok) return { ok: false, reason: 'limits-contradict' };
   const none = cover.widthsMm.map(() => 0);
   const whole = easedRows(cover, marginMm, none);
   const covered = nearest(heights, ones, [...limits, ...whole]);
   if (covered.ok) return { ok: true, rows: whole, at: covered.unknowns, outMm2: 0, marginOutMm2: 0, heldBy: [] };
   const shapeRows = easedRows(cover, 0, none);
   const bareCover = nearest(heights, ones, [...limits, ...shapeRows]);
-  const shape = bareCover.ok ? nothingOut(none, bareCover.unknowns) : leastOut(heights, limits, shapeRows, cover);
+  if (!bareCover.ok && !nearest(heights, ones, limits).ok) return { ok: false, reason: 'limits-contradict' };
+  const shape = bareCover.ok ? nothingOut(none, bareCover.unknowns) : leastOut(heights, limits, shapeRows, cover, bareCover.atOdds);
   const bare = easedRows(cover, 0, shape.outMm.map((mm) => mm + roomMm));
-  const margin = leastOut(heights, [...limits, ...bare], easedRows(cover, marginMm, shape.outMm), cover);
+  const inside = [...limits, ...bare];
+  const asked = easedRows(cover, marginMm, shape.outMm);
+  const wanted = nearest(heights, ones, [...inside, ...asked]);
+  const margin = wanted.ok ? nothingOut(none, wanted.unknowns) : leastOut(heights, inside, asked, cover, wanted.atOdds);
   const bothMm = shape.outMm.map((mm, i) => mm + (margin.outMm[i] ?? 0) + 2 * roomMm);
   return {
     ok: true,
@@ -60,25 +63,60 @@ type Out = Readonly<{ at: readonly number[]; outMm: readonly number[]; mm2: numb
 
 const nothingOut = (outMm: readonly number[], at: readonly number[]): Out => ({ at, outMm, mm2: 0, heldBy: [] });
 
-/** The least Σ width × way out with which the limits and the eased rows can be fulfilled together. */
-function leastOut(heights: readonly number[], limits: readonly Row[], rows: readonly Row[], { rows: places, widthsMm }: Cover): Out {
+/**
+ * The least Σ width × way out with which the limits and the eased rows can be fulfilled together. Most of an old edge need not
+ * stay out: only knots of rows at odds are let out at first, the others stay in. That answer is the whole one if no
+ * knot that stays in is pulled by more than its price; those that are join, and it is sought again.
+ */
+function leastOut(heights: readonly number[], limits: readonly Row[], rows: readonly Row[], cover: Cover, atOdds: readonly number[]): Out {
+  const { rows: places, widthsMm } = cover;
+  const prices = widthsMm.map((width) => (price * Math.max(width, leastWidthMm)) / 2);
+  const knotsOf = (list: readonly number[]) => list.flatMap((at) => places[at - limits.length]?.knots ?? []);
+  let free = [...new Set(knotsOf(atOdds))];
+  while (true) {
+    const best = leastWith(heights, limits, rows, cover, prices, free);
+    const joining = best.ok
+      ? widthsMm.map((_, knot) => knot).filter((knot) => !free.includes(knot) && pullOn(knot, best.pulls.slice(limits.length), cover) > (prices[knot] ?? 0))
+      : knotsOf(best.atOdds);
+    const next = [...new Set([...free, ...joining])];
+    if (best.ok && next.length === free.length) return outOf(best, heights.length, free, widthsMm);
+    if (next.length === free.length) {
+      if (free.length === widthsMm.length) return nothingOut(widthsMm.map(() => 0), heights);
+      free = widthsMm.map((_, knot) => knot);
+    } else free = next;
+  }
+}
+
+/** The programme in which only some knots may stay out. */
+function leastWith(heights: readonly number[], limits: readonly Row[], rows: readonly Row[], { rows: places }: Cover, prices: readonly number[], free: readonly number[]) {
   const marks = heights.length;
-  const count = marks + widthsMm.length;
+  const column = new Map(free.map((knot, i) => [knot, marks + i]));
+  const noKnots = free.map(() => 0);
   const eased = rows.map((row, i): Row => {
-    const all = [...placedRow(row, 0, count).coefficients];
+    const all = [...row.coefficients, ...noKnots];
     const place = places[i];
     if (place) {
-      all[marks + place.knots[0]] = 1 - place.towardSecond;
-      all[marks + place.knots[1]] = place.towardSecond;
+      const [first, second] = [column.get(place.knots[0]), column.get(place.knots[1])];
+      if (first !== undefined) all[first] = 1 - place.towardSecond;
+      if (second !== undefined) all[second] = place.towardSecond;
     }
     return { ...row, coefficients: all };
   });
-  const notBelowNought = widthsMm.map((_, i): Row => placedRow({ coefficients: [1], atLeast: 0 }, marks + i, count));
-  const target = [...heights, ...widthsMm.map((width) => (-price * Math.max(width, leastWidthMm)) / 2)];
-  const all = [...limits.map((row) => placedRow(row, 0, count)), ...eased, ...notBelowNought];
-  const best = nearest(target, target.map(() => 1), all);
-  if (!best.ok) return nothingOut(widthsMm.map(() => 0), heights);
-  const outMm = best.unknowns.slice(marks).map((mm) => Math.max(0, mm));
+  const notBelowNought = free.map((_, i): Row => ({ coefficients: Array.from({ length: marks + i + 1 }, (_, at) => (at === marks + i ? 1 : 0)), atLeast: 0 }));
+  const target = [...heights, ...free.map((knot) => -(prices[knot] ?? 0))];
+  return nearest(target, target.map(() => 1), [...limits, ...eased, ...notBelowNought]);
+}
+
+/** How strongly the rows would let one knot out. */
+function pullOn(knot: number, pulls: readonly number[], { rows }: Cover): number {
+  return rows.reduce((sum, { knots: [first, second], towardSecond }, i) => {
+    const share = first === knot ? 1 - towardSecond : second === knot ? towardSecond : 0;
+    return sum + share * (pulls[i] ?? 0);
+  }, 0);
+}
+
+function outOf({ unknowns, heldBy }: Extract<Nearest, Readonly<{ ok: true }>>, marks: number, free: readonly number[], widthsMm: readonly number[]): Out {
+  const outMm = widthsMm.map((_, knot) => Math.max(0, free.includes(knot) ? (unknowns[marks + free.indexOf(knot)] ?? 0) : 0));
   const mm2 = outMm.reduce((sum, mm, i) => sum + mm * (widthsMm[i] ?? 0), 0);
-  return { at: best.unknowns.slice(0, marks), outMm, mm2: mm2 < leastOutMm2 ? 0 : mm2, heldBy: best.heldBy.filter(({ kind }) => kind !== 'old-work') };
+  return { at: unknowns.slice(0, marks), outMm, mm2: mm2 < leastOutMm2 ? 0 : mm2, heldBy: heldBy.filter(({ kind }) => kind !== 'old-work') };
 }

@@ -1,7 +1,7 @@
 import type { Side } from '../markSet.ts';
 import type { SideWeights } from './meetingHeight.ts';
 import { nearest } from './nearest.ts';
-import { placedRow, type Holder, type Row } from './row.ts';
+import type { Holder, Row } from './row.ts';
 
 type Both<T> = Readonly<Record<Side, T>>;
 export type LevelSides = Readonly<{ heights: Both<readonly number[]>; heldBy: readonly Holder[] }>;
@@ -60,7 +60,7 @@ const rounds = 4;
  */
 function leastApart(middle: readonly number[], rows: Both<readonly Row[]>): Apart {
   const marks = middle.length;
-  const all = [...split(rows.right, marks, -0.5), ...split(rows.left, marks, 0.5)];
+  const all = [...split(rows.right, -0.5), ...split(rows.left, 0.5)];
   const weights = [...middle.map(() => pull), ...middle.map(() => 1)];
   let target = [...middle, ...middle.map(() => 0)];
   let best = nearest(target, weights, all);
@@ -74,11 +74,8 @@ function leastApart(middle: readonly number[], rows: Both<readonly Row[]>): Apar
 }
 
 /** Rows on a side's heights as rows on middles and differences. */
-function split(rows: readonly Row[], marks: number, share: number): readonly Row[] {
-  return rows.map((row) => {
-    const { coefficients } = placedRow(row, 0, marks);
-    return { ...row, coefficients: [...coefficients, ...coefficients.map((value) => share * value)] };
-  });
+function split(rows: readonly Row[], share: number): readonly Row[] {
+  return rows.map(({ coefficients, atLeast, holder }) => ({ coefficients: [...coefficients, ...coefficients.map((value) => share * value)], atLeast, ...(holder && { holder }) }));
 }
 
 /** Rows on a side's heights as rows on the middles, the differences settled, with room for their rounding. */

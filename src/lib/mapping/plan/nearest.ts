@@ -1,7 +1,9 @@
 import quadprog from 'quadprog';
 import { rowValue, type Holder, type Row } from './row.ts';
 
-export type Nearest = Readonly<{ ok: true; unknowns: readonly number[]; heldBy: readonly Holder[] }> | Readonly<{ ok: false; reason: 'rows-contradict' }>;
+export type Nearest =
+  | Readonly<{ ok: true; unknowns: readonly number[]; heldBy: readonly Holder[]; /** The multiplier of each row. */ pulls: readonly number[] }>
+  | Readonly<{ ok: false; reason: 'rows-contradict'; /** Places in the list of rows that are at odds: those that held the last answer, and those it missed by most. */ atOdds: readonly number[] }>;
 
 /** A row holds the answer when its multiplier is above this. */
 const leastPull = 1e-7;
@@ -11,6 +13,8 @@ const lastBits = 1e-14;
 const missedFrom = 1000;
 /** A row missed by less, mm, counts as kept. */
 const thinMm = 1e-6;
+/** Missed rows that are named where rows contradict. */
+const mostNamed = 3;
 /** Rows that join the programme at a time. */
 const joining = 16;
 
@@ -28,31 +32,43 @@ export function nearest(target: readonly number[], weights: readonly number[], r
   const slip = lastBits * (1 + short.reduce((most, missing) => Math.max(most, Math.abs(missing)), 0));
   const taken: number[] = [];
   let moves: readonly number[] = target.map(() => 0);
-  let heldBy: readonly Holder[] = [];
+  let pulls: number[] = [];
   while (true) {
-    const missed = rows
-      .map(({ coefficients }, at) => ({ at, by: (short[at] ?? 0) - rowValue(coefficients, moves) }))
-      .filter(({ by }) => by > missedFrom * slip)
-      .sort((a, b) => b.by - a.by);
+    const missed: Readonly<{ at: number; by: number }>[] = [];
+    rows.forEach(({ coefficients }, at) => {
+      const by = (short[at] ?? 0) - rowValue(coefficients, moves);
+      if (by > missedFrom * slip) missed.push({ at, by });
+    });
+    missed.sort((a, b) => b.by - a.by);
     const next = missed.slice(0, joining).map(({ at }) => at).filter((at) => !taken.includes(at));
     taken.push(...next);
     const solved = next.length > 0 && solve(weights, taken.flatMap((at) => rows[at] ?? []), taken.map((at, i) => (short[at] ?? 0) - slip * (i + 1)));
     if (!solved) {
       // Where what the rows allow is thinner than this, the method no longer tells it from nothing.
-      const isThere = (missed[0]?.by ?? 0) < thinMm;
-      return isThere ? { ok: true, unknowns: target.map((value, i) => value + (moves[i] ?? 0)), heldBy } : { ok: false, reason: 'rows-contradict' };
+      if ((missed[0]?.by ?? 0) >= thinMm) return { ok: false, reason: 'rows-contradict', atOdds: [...taken.filter((at) => (pulls[at] ?? 0) > 0), ...missed.slice(0, mostNamed).map(({ at }) => at)] };
+      const heldBy = rows.flatMap(({ holder }, at) => (holder && (pulls[at] ?? 0) > leastPull ? [holder] : []));
+      return { ok: true, unknowns: target.map((value, i) => value + (moves[i] ?? 0)), heldBy, pulls };
     }
     moves = solved.moves;
-    heldBy = taken.flatMap((at, i) => ((solved.multipliers[i] ?? 0) > leastPull ? rows[at]?.holder ?? [] : []));
+    pulls = rows.map(() => 0);
+    taken.forEach((at, i) => (pulls[at] = solved.multipliers[i] ?? 0));
   }
 }
 
 /** The least Σ weight × move² with every row at least its limit; undefined where rows contradict. The package counts from 1. */
 function solve(weights: readonly number[], rows: readonly Row[], atLeast: readonly number[]): Readonly<{ moves: readonly number[]; multipliers: readonly number[] }> | undefined {
   const n = weights.length;
-  const fromOne = (length: number, make: (i: number) => number): number[] => Array.from({ length: length + 1 }, (_, i) => (i === 0 ? 0 : make(i - 1)));
-  const quadratic = Array.from({ length: n + 1 }, (_, i) => fromOne(n, (j) => (i - 1 === j ? (weights[j] ?? 1) : 0)));
-  const columns = Array.from({ length: n + 1 }, (_, i) => fromOne(rows.length, (j) => rows[j]?.coefficients[i - 1] ?? 0));
-  const solved = quadprog.solveQP(quadratic, fromOne(n, () => 0), columns, fromOne(rows.length, (j) => atLeast[j] ?? 0));
+  const quadratic = [[0], ...weights.map((weight, i) => {
+    const line = new Array<number>(n + 1).fill(0);
+    line[i + 1] = weight;
+    return line;
+  })];
+  const columns: number[][] = [[]];
+  for (let i = 0; i < n; i++) {
+    const column = [0];
+    for (const { coefficients } of rows) column.push(coefficients[i] ?? 0);
+    columns.push(column);
+  }
+  const solved = quadprog.solveQP(quadratic, new Array<number>(n + 1).fill(0), columns, [0, ...atLeast]);
   return solved.message === '' ? { moves: solved.solution.slice(1), multipliers: solved.Lagrangian.slice(1) } : undefined;
 }

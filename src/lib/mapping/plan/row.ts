@@ -7,7 +7,7 @@ export type Holder =
   | Readonly<{ kind: 'thickness' | 'growth' | 'tail'; side: Side }>
   | Readonly<{ kind: 'old-work'; side: Side; edge: Edge; uMm: number }>;
 
-/** One condition on the unknowns: Σ coefficient × unknown ≥ atLeast. */
+/** One condition on the unknowns: Σ coefficient × unknown ≥ atLeast. Unknowns past the list's end do not count. */
 export type Row = Readonly<{ coefficients: readonly number[]; atLeast: number; holder?: Holder }>;
 
 /** Σ coefficient × unknown. */
@@ -15,9 +15,4 @@ export function rowValue(coefficients: readonly number[], unknowns: readonly num
   let sum = 0;
   for (let i = 0; i < coefficients.length; i++) sum += (coefficients[i] ?? 0) * (unknowns[i] ?? 0);
   return sum;
-}
-
-/** The same row on more unknowns, its own standing from `at` on. */
-export function placedRow(row: Row, at: number, count: number): Row {
-  return { ...row, coefficients: Array.from({ length: count }, (_, i) => row.coefficients[i - at] ?? 0) };
 }
