@@ -16,6 +16,7 @@ import { leastDifferenceMm, meetingHeightMm } from '#lib/mapping/plan/meetingHei
 import { nearest } from '#lib/mapping/plan/nearest.ts';
 import { readOldShape } from '#lib/mapping/plan/oldShape.ts';
 import { outsideOf } from '#lib/mapping/plan/outsideOf.ts';
+import { spreadShape } from '#lib/mapping/plan/spreadShape.ts';
 import { rowValue } from '#lib/mapping/plan/row.ts';
 import { real } from '../../../tools/real.ts';
 import { handBrow, limitsOf, seededTask, shapeOf } from './tasks.ts';
@@ -205,4 +206,24 @@ test('[property] practice old shapes: 8 to 16 corners, readable, the same for a 
   }
   expect(lifted / 400).toBeCloseTo(0.25, 1);
   expect(longer / 400).toBeCloseTo(0.25, 1);
+});
+
+test('[hand] work drawn through five marks and spread: edges up and down, front in, tail out', () => {
+  const drawn = outline(handBrow);
+  const corners = spreadShape(drawn, 0.5);
+  expect(corners[0]).toEqual({ uMm: 14.5, vMm: 16.5 });
+  expect(corners.at(-1)).toEqual({ uMm: 13.5, vMm: 25.5 });
+  expect(corners).toContainEqual({ uMm: 64.5, vMm: 20 });
+  expect(corners).toContainEqual({ uMm: 47, vMm: 33.5 });
+  expect(corners).toContainEqual({ uMm: 46, vMm: 26.5 });
+  for (const { uMm, vMm } of corners.slice(1, -1)) {
+    const span = spanAt(drawn, uMm);
+    if (span) expect(Math.min(Math.abs(vMm - span.upperMm - 0.5), Math.abs(span.lowerMm - 0.5 - vMm))).toBeLessThan(1e-9);
+  }
+  const bare = readOldShape(spreadShape(drawn, 0));
+  if (!bare.ok) throw new Error(bare.reason);
+  expect(bare.corners).toHaveLength(21);
+  // Twenty chords: the outline's 287.625 mm² to one part in a hundred.
+  expect(Math.abs(bare.areaMm2 / 287.625 - 1)).toBeLessThan(0.01);
+  for (let seed = 0; seed < 40; seed++) expect(readOldShape(spreadShape(outline(seededTask(seed).brows.left), 0.1 * (seed % 10))).ok).toBe(true);
 });
