@@ -48,8 +48,8 @@ export function FindRecipe({ id = 'recipe', start }: Readonly<{ id?: string; sta
       picture={
         result.ok && soon && later && (
           <>
-            <SwatchRow label="Swatches on a grey card" isLate={is !== 'fresh'} swatches={[{ name: 'today', lab: result.today }, { name: 'target', lab: target }, { name: 'six weeks', lab: soon }, { name: 'two years', lab: later }]} />
-            <p class="card-key plain">The simplest good recipe, from arm’s length. Under each: L*, then a* and b*.</p>
+            <SwatchRow label="Swatches on a grey card" against={target} isLate={is !== 'fresh'} swatches={[{ name: 'today', lab: result.today }, { name: 'target', lab: target }, { name: 'six weeks', lab: soon }, { name: 'two years', lab: later }]} />
+            <p class="card-key plain">The simplest good recipe, from arm’s length, with the target along the foot of each. Under each: L*, then a* and b*.</p>
           </>
         )
       }
