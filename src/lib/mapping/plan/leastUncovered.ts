@@ -1,5 +1,5 @@
 import { easedRows, type Cover } from './coverRows.ts';
-import { nearest, type Nearest } from './nearest.ts';
+import { holding, nearest, type Nearest } from './nearest.ts';
 import type { Holder, Row } from './row.ts';
 
 /** What cover can be had inside the approved limits of one side. */
@@ -73,8 +73,10 @@ function leastOut(heights: readonly number[], limits: readonly Row[], rows: read
   const prices = widthsMm.map((width) => (price * Math.max(width, leastWidthMm)) / 2);
   const knotsOf = (list: readonly number[]) => list.flatMap((at) => places[at - limits.length]?.knots ?? []);
   let free = [...new Set(knotsOf(atOdds))];
+  let first = atOdds;
   while (true) {
-    const best = leastWith(heights, limits, rows, cover, prices, free);
+    const best = leastWith(heights, limits, rows, cover, prices, free, first);
+    first = holding(best);
     const joining = best.ok
       ? widthsMm.map((_, knot) => knot).filter((knot) => !free.includes(knot) && pullOn(knot, best.pulls.slice(limits.length), cover) > (prices[knot] ?? 0))
       : knotsOf(best.atOdds);
@@ -88,7 +90,7 @@ function leastOut(heights: readonly number[], limits: readonly Row[], rows: read
 }
 
 /** The programme in which only some knots may stay out. */
-function leastWith(heights: readonly number[], limits: readonly Row[], rows: readonly Row[], { rows: places }: Cover, prices: readonly number[], free: readonly number[]) {
+function leastWith(heights: readonly number[], limits: readonly Row[], rows: readonly Row[], { rows: places }: Cover, prices: readonly number[], free: readonly number[], first: readonly number[]) {
   const marks = heights.length;
   const column = new Map(free.map((knot, i) => [knot, marks + i]));
   const noKnots = free.map(() => 0);
@@ -104,7 +106,7 @@ function leastWith(heights: readonly number[], limits: readonly Row[], rows: rea
   });
   const notBelowNought = free.map((_, i): Row => ({ coefficients: Array.from({ length: marks + i + 1 }, (_, at) => (at === marks + i ? 1 : 0)), atLeast: 0 }));
   const target = [...heights, ...free.map((knot) => -(prices[knot] ?? 0))];
-  return nearest(target, target.map(() => 1), [...limits, ...eased, ...notBelowNought]);
+  return nearest(target, target.map(() => 1), [...limits, ...eased, ...notBelowNought], first);
 }
 
 /** How strongly the rows would let one knot out. */

@@ -1,6 +1,6 @@
 import type { Side } from '../markSet.ts';
 import type { SideWeights } from './meetingHeight.ts';
-import { nearest } from './nearest.ts';
+import { holding, nearest } from './nearest.ts';
 import type { Holder, Row } from './row.ts';
 
 type Both<T> = Readonly<Record<Side, T>>;
@@ -66,7 +66,7 @@ function leastApart(middle: readonly number[], rows: Both<readonly Row[]>): Apar
   let best = nearest(target, weights, all);
   for (let round = 1; round < rounds && best.ok; round++) {
     target = [...best.unknowns.slice(0, marks), ...middle.map(() => 0)];
-    const next = nearest(target, weights, all);
+    const next = nearest(target, weights, all, holding(best));
     if (!next.ok) break;
     best = next;
   }

@@ -1,5 +1,5 @@
 import quadprog from 'quadprog';
-import { rowValue, type Holder, type Row } from './row.ts';
+import type { Holder, Row } from './row.ts';
 
 export type Nearest =
   | Readonly<{ ok: true; unknowns: readonly number[]; heldBy: readonly Holder[]; /** The multiplier of each row. */ pulls: readonly number[] }>
@@ -13,50 +13,90 @@ const lastBits = 1e-14;
 const missedFrom = 1000;
 /** A row missed by less, mm, counts as kept. */
 const thinMm = 1e-6;
-/** Missed rows that are named where rows contradict. */
-const mostNamed = 3;
 /** Rows that join the programme at a time. */
-const joining = 16;
+const joining = 12;
 
 /**
  * The unknowns nearest to a target, Σ weight × (unknown − target)², that fulfil every row: the dual method of Goldfarb &
  * Idnani (Math. Programming 27:1, 1983). Unknowns are counted from the target, so that an answer near it keeps its digits.
  * Weights above 0. `heldBy` names the rows that keep the answer from the target.
  *
- * Of many rows few hold the answer: the programme begins with none and takes in those that its answer misses by most, until it
- * misses none. An answer to fewer rows that fulfils all is the answer to all; where fewer contradict, so do all.
+ * Of many rows few hold the answer: the programme begins with those expected to (`first`, places in the list) and takes in
+ * those that its answer misses by most, until it misses none. An answer to fewer rows that fulfils all is the answer to all;
+ * where fewer contradict, so do all.
  */
-export function nearest(target: readonly number[], weights: readonly number[], rows: readonly Row[]): Nearest {
-  const short = rows.map(({ coefficients, atLeast }) => atLeast - rowValue(coefficients, target));
+export function nearest(target: readonly number[], weights: readonly number[], rows: readonly Row[], first: readonly number[] = []): Nearest {
+  const table = tableOf(rows, target.length);
+  const short = missing(table, rows.map(({ atLeast }) => atLeast), target);
   // Rows that meet in one point would otherwise take turns at being missed by rounding, for ever.
-  const slip = lastBits * (1 + short.reduce((most, missing) => Math.max(most, Math.abs(missing)), 0));
-  const taken: number[] = [];
-  let moves: readonly number[] = target.map(() => 0);
-  let pulls: number[] = [];
+  const slip = lastBits * (1 + short.reduce((most, by) => Math.max(most, Math.abs(by)), 0));
+  const taken = new Set<number>();
+  const withMore = (more: readonly number[]): Solved | undefined => {
+    if (more.length === 0) return undefined;
+    for (const at of more) taken.add(at);
+    const list = [...taken];
+    return solve(weights, list.flatMap((at) => rows[at] ?? []), list.map((at, i) => (short[at] ?? 0) - slip * (i + 1)));
+  };
+  let best = withMore(first);
+  if (!best) taken.clear();
+  best ??= { moves: target.map(() => 0), multipliers: [] };
   while (true) {
-    const missed: Readonly<{ at: number; by: number }>[] = [];
-    rows.forEach(({ coefficients }, at) => {
-      const by = (short[at] ?? 0) - rowValue(coefficients, moves);
-      if (by > missedFrom * slip) missed.push({ at, by });
-    });
-    missed.sort((a, b) => b.by - a.by);
-    const next = missed.slice(0, joining).map(({ at }) => at).filter((at) => !taken.includes(at));
-    taken.push(...next);
-    const solved = next.length > 0 && solve(weights, taken.flatMap((at) => rows[at] ?? []), taken.map((at, i) => (short[at] ?? 0) - slip * (i + 1)));
-    if (!solved) {
+    const missed = missedRows(missing(table, short, best.moves), missedFrom * slip);
+    const multipliers = best.multipliers;
+    const pullsOf = [...taken].map((at, i) => [at, multipliers[i] ?? 0] as const);
+    const next = withMore(missed.slice(0, joining).map(({ at }) => at).filter((at) => !taken.has(at)));
+    if (!next) {
       // Where what the rows allow is thinner than this, the method no longer tells it from nothing.
-      if ((missed[0]?.by ?? 0) >= thinMm) return { ok: false, reason: 'rows-contradict', atOdds: [...taken.filter((at) => (pulls[at] ?? 0) > 0), ...missed.slice(0, mostNamed).map(({ at }) => at)] };
-      const heldBy = rows.flatMap(({ holder }, at) => (holder && (pulls[at] ?? 0) > leastPull ? [holder] : []));
+      if ((missed[0]?.by ?? 0) >= thinMm) return { ok: false, reason: 'rows-contradict', atOdds: [...pullsOf.flatMap(([at, pull]) => (pull > 0 ? [at] : [])), ...missed.slice(0, joining).map(({ at }) => at)] };
+      const pulls = new Array<number>(rows.length).fill(0);
+      for (const [at, pull] of pullsOf) pulls[at] = pull;
+      const heldBy = [...taken].sort((a, b) => a - b).flatMap((at) => ((pulls[at] ?? 0) > leastPull ? (rows[at]?.holder ?? []) : []));
+      const { moves } = best;
       return { ok: true, unknowns: target.map((value, i) => value + (moves[i] ?? 0)), heldBy, pulls };
     }
-    moves = solved.moves;
-    pulls = rows.map(() => 0);
-    taken.forEach((at, i) => (pulls[at] = solved.multipliers[i] ?? 0));
+    best = next;
   }
 }
 
+/** The places in the list of rows that hold an answer, or that are at odds: where to begin with a list that is nearly the same. */
+export function holding(found: Nearest): readonly number[] {
+  return found.ok ? found.pulls.flatMap((pull, at) => (pull > 0 ? [at] : [])) : [...new Set(found.atOdds)];
+}
+
+/** The coefficients of all rows, one after another: rows hold few nought or whole numbers here and many fractions there, which reads slowly. */
+function tableOf(rows: readonly Row[], width: number): Float64Array {
+  const table = new Float64Array(rows.length * width);
+  rows.forEach(({ coefficients }, at) => table.set(coefficients, at * width));
+  return table;
+}
+
+/** By how much each row falls short of its limit where the unknowns stand. */
+function missing(table: Float64Array, limits: Float64Array | readonly number[], unknowns: readonly number[]): Float64Array {
+  const short = new Float64Array(limits);
+  const width = unknowns.length;
+  for (let at = 0; at < short.length; at++) {
+    let by = short[at] ?? 0;
+    for (let i = 0; i < width; i++) by -= (table[at * width + i] ?? 0) * (unknowns[i] ?? 0);
+    short[at] = by;
+  }
+  return short;
+}
+
+/** The rows that fall short by more than so much, the most missed first. */
+function missedRows(short: Float64Array, byMm: number): readonly Missed[] {
+  const missed: Missed[] = [];
+  for (let at = 0; at < short.length; at++) {
+    const by = short[at] ?? 0;
+    if (by > byMm) missed.push({ at, by });
+  }
+  return missed.sort((a, b) => b.by - a.by);
+}
+
+type Missed = Readonly<{ at: number; by: number }>;
+type Solved = Readonly<{ moves: readonly number[]; multipliers: readonly number[] }>;
+
 /** The least Σ weight × move² with every row at least its limit; undefined where rows contradict. The package counts from 1. */
-function solve(weights: readonly number[], rows: readonly Row[], atLeast: readonly number[]): Readonly<{ moves: readonly number[]; multipliers: readonly number[] }> | undefined {
+function solve(weights: readonly number[], rows: readonly Row[], atLeast: readonly number[]): Solved | undefined {
   const n = weights.length;
   const quadratic = [[0], ...weights.map((weight, i) => {
     const line = new Array<number>(n + 1).fill(0);

@@ -5,7 +5,7 @@ import { heightsOf, withHeights } from './heights.ts';
 import type { ApprovedLimits } from './limits.ts';
 import { leastDifferenceMm, type MarkRoom } from './meetingHeight.ts';
 import { leaveBelowMm } from './planValues.ts';
-import { planHeights, type NoPlan, type PlannedHeights, type PlanTask } from './planHeights.ts';
+import { coversOf, planHeights, type NoPlan, type PlannedHeights, type PlanTask } from './planHeights.ts';
 
 /** The skin over the old work. Anything but quiet ends the plan: a physician looks first. */
 export const oldSkins = ['quiet', 'raised', 'itchy', 'scaly'] as const;
@@ -38,10 +38,12 @@ export type NoCorrectionPlan = NoPlan | Readonly<{ ok: false; reason: 'skin-not-
  */
 export function planCorrections(task: PlanTask, skin: OldSkin, halfMm: BrowRecord<number>): CorrectionPlan | NoCorrectionPlan {
   if (skin !== 'quiet') return { ok: false, reason: 'skin-not-quiet', skin };
-  const first = planHeights(task);
+  const covers = coversOf(task);
+  const first = planHeights(task, covers);
   if (!first.ok) return first;
   const firstMoves = movesOf(task, first, halfMm);
-  const again = planHeights({ ...task, limits: { right: pinned(task.limits.right, firstMoves.right), left: pinned(task.limits.left, firstMoves.left) } });
+  const isAnyLeft = [firstMoves.right, firstMoves.left].some((moves) => browMarks.some((mark) => moves[mark].isLeft));
+  const again = isAnyLeft ? planHeights({ ...task, limits: { right: pinned(task.limits.right, firstMoves.right), left: pinned(task.limits.left, firstMoves.left) } }, covers) : first;
   const planned = again.ok && isNoWorseCovered(again, first) ? again : first;
   const moves = movesOf(task, planned, halfMm);
   const brows = { right: withHeights(task.brows.right, planned.heights.right), left: withHeights(task.brows.left, planned.heights.left) };

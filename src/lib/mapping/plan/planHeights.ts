@@ -1,7 +1,7 @@
 import type { Brows } from '../brow.ts';
 import type { Side } from '../markSet.ts';
 import { outlineOf, type NoOutline } from '../outline/outline.ts';
-import { coverRows } from './coverRows.ts';
+import { coverRows, type Cover } from './coverRows.ts';
 import { edgeSpans } from './edgeSpans.ts';
 import { heightsFrom, heightsOf, listOf, type BrowHeights } from './heights.ts';
 import { leastUncovered, type LeastUncovered, type NoLimits } from './leastUncovered.ts';
@@ -42,19 +42,19 @@ const ones = [1, 1, 1, 1, 1];
  * margin; least remaining asymmetry, Σ (left − right)²; least movement, Σ weight × move². Each stage keeps what the one
  * before has reached, so no weight between them can be set wrong. A side that is not free stays as it is marked.
  */
-export function planHeights(task: PlanTask): PlannedHeights | NoPlan {
+export function planHeights(task: PlanTask, covers: Covers = coversOf(task)): PlannedHeights | NoPlan {
   const { brows, free, weights } = task;
   const now = { right: listOf(heightsOf(brows.right)), left: listOf(heightsOf(brows.left)) };
   if (free !== 'both') {
-    const side = roomOf(task, free);
+    const side = roomOf(task, free, covers);
     if (!side.ok) return side;
     const best = nearest(now[free === 'right' ? 'left' : 'right'], ones, side.rows);
     const [at, heldBy] = best.ok ? [best.unknowns, best.heldBy] : [side.at, []];
     return { ok: true, heights: heightsOfBoth({ ...now, [free]: at }), cover: { [free]: coverOf(side) }, heldBy: [...side.heldBy, ...heldBy] };
   }
-  const right = roomOf(task, 'right');
+  const right = roomOf(task, 'right', covers);
   if (!right.ok) return right;
-  const left = roomOf(task, 'left');
+  const left = roomOf(task, 'left', covers);
   if (!left.ok) return left;
   const level = levelSides(now, weights, { right, left });
   return {
@@ -65,16 +65,24 @@ export function planHeights(task: PlanTask): PlannedHeights | NoPlan {
   };
 }
 
+export type Covers = Readonly<Record<Side, Cover>>;
+
+/** What the old shapes ask of each side, whatever was approved: a task planned twice with other limits asks the same. */
+export function coversOf({ brows, old }: Pick<PlanTask, 'brows' | 'old'>): Covers {
+  const of = (side: Side) => {
+    const shape = old[side];
+    return shape ? coverRows(shape, edgeSpans(brows[side]), side, brows[side].tail.uMm) : { rows: [], widthsMm: [] };
+  };
+  return { right: of('right'), left: of('left') };
+}
+
 /** The limits of one side together with as much cover as they allow. */
-function roomOf({ brows, old, limits, marginMm }: PlanTask, side: Side): (LeastUncovered & Readonly<{ ok: true }>) | NoPlan {
+function roomOf({ brows, old, limits, marginMm }: PlanTask, side: Side, covers: Covers): (LeastUncovered & Readonly<{ ok: true }>) | NoPlan {
   const brow = brows[side];
   const outline = outlineOf(brow);
   if (!outline.ok) return outline;
-  const spans = edgeSpans(brow);
-  const shape = old[side];
-  const approved = limitRows(brow, spans, side, limits[side], shape?.areaMm2);
-  const cover = shape ? coverRows(shape, spans, side, brow.tail.uMm) : { rows: [], widthsMm: [] };
-  const least = leastUncovered(listOf(heightsOf(brow)), approved, cover, marginMm);
+  const approved = limitRows(brow, edgeSpans(brow), side, limits[side], old[side]?.areaMm2);
+  const least = leastUncovered(listOf(heightsOf(brow)), approved, covers[side], marginMm);
   return least.ok ? { ...least, rows: [...approved, ...least.rows] } : least;
 }
 

@@ -147,7 +147,7 @@ test('[hand] nearest: a point on a corner of two rows, what holds it, and rows t
   expect(heavy.unknowns[0]).toBeCloseTo(2, 9);
   expect(heavy.unknowns[1]).toBeCloseTo(3, 9);
   expect(heavy.heldBy.length).toBe(2);
-  expect(nearest([3, 3], [1, 1], rows)).toEqual({ ok: true, unknowns: [3, 3], heldBy: [], pulls: [] });
+  expect(nearest([3, 3], [1, 1], rows)).toEqual({ ok: true, unknowns: [3, 3], heldBy: [], pulls: [0, 0, 0] });
   expect(nearest([0, 0], [1, 1], [...rows, { coefficients: [-1, -1], atLeast: -4 }])).toEqual({ ok: false, reason: 'rows-contradict', atOdds: expect.arrayContaining([3]) });
 });
 
