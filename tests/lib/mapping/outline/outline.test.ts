@@ -51,6 +51,7 @@ describe('an edge', () => {
           }
         }
       }),
+      { endOnFailure: true },
     );
   });
   it('[property] no overshoot: between end and arch in height, rising or falling all the way', () => {
@@ -66,6 +67,7 @@ describe('an edge', () => {
           }
         }
       }),
+      { endOnFailure: true },
     );
   });
   it('[property] linear in the heights: the shares times the marks’ heights, and they add to 1', () => {
@@ -80,6 +82,7 @@ describe('an edge', () => {
         expect(edgeHeightMm(edge, u)).toBeCloseTo(shares.front * frontLower.vMm + shares.arch * archLower.vMm + shares.tail * tail.vMm, 9);
         return Math.min(shares.front, shares.arch, shares.tail) >= 0;
       }),
+      { endOnFailure: true },
     );
   });
 });
@@ -120,7 +123,7 @@ describe('area and perimeter', () => {
         }, 0);
         expect(Math.abs(outlineAreaMm2(outline) - twice / 2)).toBeLessThan(2e-3);
       }),
-      { numRuns: 60 },
+      { numRuns: 60, endOnFailure: true },
     );
   });
   it('[property] area is the sum of thin strips of the span, a leaning front included', () => {
@@ -136,7 +139,7 @@ describe('area and perimeter', () => {
         }
         expect(Math.abs(outlineAreaMm2(outline) - sum)).toBeLessThan(0.05);
       }),
-      { numRuns: 40 },
+      { numRuns: 40, endOnFailure: true },
     );
   });
 });
@@ -154,6 +157,7 @@ describe('the outline as data', () => {
         expect(curves.map(([start]) => start)).toEqual([frontLower, archLower, tail, archTop]);
         expect(curves.map((curve) => curve[3])).toEqual([archLower, tail, archTop, frontTop]);
       }),
+      { endOnFailure: true },
     );
   });
   it('[property] the polygon is the curve’s points: four times the steps and the start, none twice in a row', () => {
@@ -165,6 +169,7 @@ describe('the outline as data', () => {
         expect([0, 1, 2, 3, 4].map((i) => polygon[i * steps])).toEqual([brow.frontLower, brow.archLower, brow.tail, brow.archTop, brow.frontTop]);
         for (const [i, { uMm, vMm }] of polygon.entries()) expect(edgeHeightMm(i <= 2 * steps ? outline.lower : outline.upper, uMm)).toBeCloseTo(vMm, 9);
       }),
+      { endOnFailure: true },
     );
   });
   it('[hand] steps are of equal width: the bar in four', () => {
@@ -253,7 +258,7 @@ describe('marks that make no outline', () => {
         if (Math.abs(least) < 1e-3) return true;
         return outline.ok === least > 0;
       }),
-      { numRuns: 600 },
+      { numRuns: 600, endOnFailure: true },
     );
     expect(Math.min(open, closed)).toBeGreaterThan(40);
   });
@@ -266,7 +271,7 @@ describe('marks that make no outline', () => {
         if (!outline.ok) return true;
         return outlineAreaMm2(outline) > 0 && Number.isFinite(outlinePerimeterMm(outline));
       }),
-      { numRuns: 2000 },
+      { numRuns: 2000, endOnFailure: true },
     );
   });
 });

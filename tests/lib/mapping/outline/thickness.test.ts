@@ -69,6 +69,7 @@ describe('thickness along the normal', () => {
         expect(normal.u + slope * normal.v).toBeCloseTo(0, 12);
         return true;
       }),
+      { endOnFailure: true },
     );
   });
   it('[library] the hits are those of bezier-js with a long line along the normal', () => {
@@ -88,6 +89,7 @@ describe('thickness along the normal', () => {
         expect(nearest(lower)).toBeLessThan(1e-6);
         return true;
       }),
+      { endOnFailure: true },
     );
   });
   it('[property] mirrored brows give equal numbers: marks to the picture, over the midline, and back', () => {
@@ -102,6 +104,7 @@ describe('thickness along the normal', () => {
         expect(thicknessAtStation(outlineOf(right), 'frontLower', share)).toEqual(thicknessAtStation(outlineOf(brow), 'frontLower', share));
         expect(outlineAreaMm2(outlined(right))).toBe(outlineAreaMm2(outlined(brow)));
       }),
+      { endOnFailure: true },
     );
   });
   it('[hand] refused beyond the edges, and where the straight front cuts the normal', () => {

@@ -139,7 +139,7 @@ describe('thickness of both brows at one station', () => {
         if (there.difference && back.difference) expect(there.difference.value).toBeCloseTo(-back.difference.value, 12);
         expect(there.left).toEqual(thicknessAt(outlined(other), stationMm(other, 'frontLower', share)));
       }),
-      { numRuns: 60 },
+      { numRuns: 60, endOnFailure: true },
     );
   });
 });
