@@ -30,6 +30,8 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   ita: () => import('./islands/Ita.tsx'),
   'hue-lean': () => import('./islands/HueLean.tsx'),
   'neutralise-direction': () => import('./islands/NeutraliseDirection.tsx'),
+  'green-trap': () => import('./islands/GreenTrap.tsx'),
+  'do-not-cover': () => import('./islands/DoNotCover.tsx'),
   'read-before-numbing': () => import('./islands/ReadBeforeNumbing.tsx'),
 };
 const isSkill = (id: string): id is SkillId => Object.hasOwn(islands, id);

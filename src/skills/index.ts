@@ -18,6 +18,8 @@ import { whichMarkNotToTrust } from './mapping/whichMarkNotToTrust.ts';
 import { ita } from './colour/ita.ts';
 import { hueLean } from './colour/hueLean.ts';
 import { neutraliseDirection } from './colour/neutraliseDirection.ts';
+import { greenTrap } from './colour/greenTrap.ts';
+import { doNotCover } from './colour/doNotCover.ts';
 import { readBeforeNumbing } from './colour/readBeforeNumbing.ts';
 
 /** Every skill by its id, in teaching order. */
@@ -43,6 +45,8 @@ export const skills = {
   'hue-lean': hueLean,
   'read-before-numbing': readBeforeNumbing,
   'neutralise-direction': neutraliseDirection,
+  'green-trap': greenTrap,
+  'do-not-cover': doNotCover,
 } as const;
 
 export type SkillId = keyof typeof skills;

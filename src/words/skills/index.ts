@@ -18,6 +18,8 @@ import { whichMarkWords } from './whichMarkNotToTrust.ts';
 import { itaWords } from './ita.ts';
 import { hueLeanWords } from './hueLean.ts';
 import { neutraliseDirectionWords } from './neutraliseDirection.ts';
+import { greenTrapWords } from './greenTrap.ts';
+import { doNotCoverWords } from './doNotCover.ts';
 import { readBeforeNumbingWords } from './readBeforeNumbing.ts';
 
 const listedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Mapping', name, summary });
@@ -46,4 +48,6 @@ export const skillList = [
   { id: 'hue-lean', ...colourListedAs(hueLeanWords) },
   { id: 'read-before-numbing', ...colourListedAs(readBeforeNumbingWords) },
   { id: 'neutralise-direction', ...colourListedAs(neutraliseDirectionWords) },
+  { id: 'green-trap', ...colourListedAs(greenTrapWords) },
+  { id: 'do-not-cover', ...colourListedAs(doNotCoverWords) },
 ] as const;
