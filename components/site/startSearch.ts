@@ -4,6 +4,7 @@ type Result = { url: string; excerpt: string; meta: { title?: string; kind?: str
 type Engine = {
   options: (options: { noWorker: boolean }) => Promise<void>;
   init: () => Promise<void>;
+  preload: (words: string) => Promise<void>;
   debouncedSearch: (words: string) => Promise<{ results: { data: () => Promise<Result> }[] } | null>;
 };
 
@@ -78,7 +79,11 @@ export function startSearch(dialog: HTMLDialogElement): void {
       count.textContent = 'Type a word, such as midline or tilt.';
       return;
     }
-    const found = await (await engine)?.debouncedSearch(words);
+    const ready = await engine;
+    // The last word may be half typed, and its endings may lie in the next file of the index: "hea" is also "healed".
+    await ready?.preload(`${words}zz`);
+    if (input.value.trim() !== words) return;
+    const found = await ready?.debouncedSearch(words);
     if (!found || input.value.trim() !== words) return;
     const loaded = await Promise.all(found.results.slice(0, mostShown).map((result) => result.data()));
     if (input.value.trim() !== words) return;

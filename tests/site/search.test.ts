@@ -104,6 +104,17 @@ test(`[hand] nothing before the dialog is open; then “${first}” within ${mos
   await page.close();
 });
 
+test('[hand] a half-typed word finds its endings, and plain words of the trade find their pages', async () => {
+  const { page, faults } = await openRules();
+  await openSearch(page);
+  for (const [words, title] of [['hea', /heal/i], ['coverage', /strokes, dots/i], ['hair strokes', /strokes and dots/i], ['dots', /strokes and dots/i]] as const) {
+    await searchFor(page, words);
+    expect.soft(await page.$eval('#find-list', (list) => list.textContent ?? ''), words).toMatch(title);
+  }
+  expect(faults).toEqual([]);
+  await page.close();
+});
+
 test('[hand] a word that is nowhere gets a plain message and no list', async () => {
   const { page, faults } = await openRules();
   await openSearch(page);
