@@ -33,6 +33,9 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'green-trap': () => import('./islands/GreenTrap.tsx'),
   'do-not-cover': () => import('./islands/DoNotCover.tsx'),
   'read-before-numbing': () => import('./islands/ReadBeforeNumbing.tsx'),
+  'coverage-from-strokes': () => import('./islands/CoverageFromStrokes.tsx'),
+  'coverage-from-dots': () => import('./islands/CoverageFromDots.tsx'),
+  widening: () => import('./islands/Widening.tsx'),
 };
 const isSkill = (id: string): id is SkillId => Object.hasOwn(islands, id);
 const ids = Object.keys(islands).filter(isSkill);

@@ -11,6 +11,7 @@ import { coverTheOldShape } from './coverTheOldShape.ts';
 import { outlineAndCover } from './outlineAndCover.ts';
 import { pose } from './pose.ts';
 import { skinReading } from './skinReading.ts';
+import { strokesAndDots } from './strokesAndDots.ts';
 import { twoReadings } from './twoReadings.ts';
 import { whichHue } from './whichHue.ts';
 import { usualDifference } from './usualDifference.ts';
@@ -29,6 +30,7 @@ export const calculators = {
   'hair-and-bone': hairAndBone,
   pose,
   'usual-difference': usualDifference,
+  'strokes-and-dots': strokesAndDots,
   'mix-by-drops': mixByDrops,
   'which-hue': whichHue,
   'find-a-recipe': findRecipe,

@@ -15,6 +15,7 @@ export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
   'usual-difference': ['unequal-at-front-mm', 'unequal-at-middle-mm', 'unequal-at-tail-mm', 'few-see-mm', 'most-see-mm'],
   'hair-and-bone': ['brow-against-rim-people', 'tail-falls-mm'],
   'arch-placement': ['arch-women-of-eye-width', 'arch-models-of-eye-width', 'arch-two-thirds', 'arch-four-places-raters', 'arch-near-outer-corner-people', 'arch-rules-p-value', 'iris-width-mm', 'golden-share', 'golden-share-from-tail'],
+  'strokes-and-dots': ['stroke-spread-mm', 'dot-spread-mm', 'lines-widen', 'hair-stroke-needle-mm', 'tattoo-needle-mm', 'fine-detail-lost-years'],
   'mix-by-drops': ['epidermis-mm', 'model-depth-mm', 'veil-share', 'surface-outside', 'surface-inside', 'skin-scattering-at-500-nm', 'melanosome-at-500-nm', 'melanosome-power', 'skin-baseline', 'blood-haemoglobin', 'haemoglobin-molar-mass', 'blood-saturation'],
   'which-hue': ['epidermis-mm', 'model-depth-mm', 'veil-share', 'surface-outside', 'surface-inside', 'skin-scattering-at-500-nm', 'melanosome-at-500-nm', 'melanosome-power', 'skin-baseline', 'blood-haemoglobin', 'haemoglobin-molar-mass', 'blood-saturation'],
   'find-a-recipe': ['epidermis-mm', 'model-depth-mm', 'veil-share', 'surface-outside', 'surface-inside', 'skin-scattering-at-500-nm', 'melanosome-at-500-nm', 'melanosome-power', 'skin-baseline', 'blood-haemoglobin', 'haemoglobin-molar-mass', 'blood-saturation'],

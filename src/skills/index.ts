@@ -1,3 +1,6 @@
+import { coverageFromStrokes } from './skin/coverageFromStrokes.ts';
+import { coverageFromDots } from './skin/coverageFromDots.ts';
+import { widening } from './skin/widening.ts';
 import { whereNotToDraw } from './mapping/whereNotToDraw.ts';
 import { archByRule } from './mapping/archByRule.ts';
 import { afterTheFirstPass } from './mapping/afterTheFirstPass.ts';
@@ -47,6 +50,9 @@ export const skills = {
   'neutralise-direction': neutraliseDirection,
   'green-trap': greenTrap,
   'do-not-cover': doNotCover,
+  'coverage-from-strokes': coverageFromStrokes,
+  'coverage-from-dots': coverageFromDots,
+  widening,
 } as const;
 
 export type SkillId = keyof typeof skills;

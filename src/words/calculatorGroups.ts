@@ -16,6 +16,7 @@ const strandOf = {
   'measuring-error': 'Mapping',
   pose: 'Mapping',
   'after-the-first-pass': 'Mapping',
+  'strokes-and-dots': 'Skin healing',
   'skin-reading': 'Colour theory',
   'mix-by-drops': 'Colour theory',
   'which-hue': 'Colour theory',

@@ -48,6 +48,10 @@ export const calculatorWords = {
     title: 'Ratio placement of the arch',
     line: 'Settle one front and one tail, then see where ten rules put one arch for both sides, and how far they disagree.',
   },
+  'strokes-and-dots': {
+    title: 'Strokes and dots',
+    line: 'See how much of a brow’s skin strokes or dots colour, fresh and once they have spread, drawn to scale.',
+  },
   'mix-by-drops': {
     title: 'Mix by drops',
     line: 'Count drops of invented bottles into one skin, and see the colour at six weeks, one year and two years, with how sure it is.',

@@ -61,6 +61,7 @@ export const methodNames = {
   'shift-and-scatter': 'Telling a shift from scatter',
   'many-comparisons': 'Judging many comparisons at once',
   'colour-difference': 'How different two colours look',
+  'share-covered': 'The share of a surface that strokes or dots thrown at random cover',
   'reflectance-to-colour': 'From a spectrum to a colour under a lamp',
   'skin-from-three-numbers': 'A skin’s spectrum from its three numbers',
   'typology-angle': 'The typology angle of a skin and its classes',

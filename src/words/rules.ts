@@ -119,6 +119,8 @@ export const colourQuestionWords = {
   'cover-nearest-difference': 'How far does the nearest recipe stay from the wanted colour?',
   'old-work-grey-blue': 'Is the old work grey-blue?',
   'mix-holds-brown': 'Does the mix hold a brown?',
+  'widening-planned': 'Were the strokes planned for the width they will have once they have spread?',
+  'bare-skin-once-widened': 'Will there be bare skin between the strokes once they have widened?',
 } as const satisfies Readonly<Record<ColourQuestion, string>>;
 
 /** The titles of the cards of colour. */
@@ -129,6 +131,8 @@ export const colourRuleTitles = {
   'no-card-no-colour': 'No grey card, no colour from a photo',
   'lighten-first-when-cover-fails': 'Where cover fails, lighten first',
   'brown-with-orange-not-orange-alone': 'Brown with orange, not orange alone',
+  'plan-for-the-wide-line': 'Plan for the wide line',
+  'leave-bare-skin-between': 'Leave bare skin between strokes',
 } as const satisfies Readonly<Record<ColourRuleId, string>>;
 
 /** Every question and every title, whatever the subject. */

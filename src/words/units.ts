@@ -26,6 +26,7 @@ export const unitInFull = {
   'g/mol': 'grams a mole',
   weeks: 'weeks',
   months: 'months',
+  years: 'years',
   nm: 'nanometres',
   'l/min': 'litres a minute',
   'mg/l': 'milligrams a litre',

@@ -1,6 +1,7 @@
 import { colourWorked } from './colour.ts';
 import { mappingWorked } from './mapping.ts';
 import { oldPigmentWorked } from './oldPigment.ts';
+import { skinWorked } from './skin.ts';
 
 /** Every worked example by id. */
-export const workedExamples = { ...mappingWorked, ...colourWorked, ...oldPigmentWorked } as const;
+export const workedExamples = { ...mappingWorked, ...colourWorked, ...oldPigmentWorked, ...skinWorked } as const;

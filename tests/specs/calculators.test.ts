@@ -32,6 +32,7 @@ import { libraryVersion } from '#lib/version.ts';
 import { restsOn } from '#calculators/restsOn.ts';
 import { startState } from '#calculators/startState.ts';
 import { skinReading } from '#calculators/skinReading.ts';
+import { strokesAndDots } from '#calculators/strokesAndDots.ts';
 import { twoReadings } from '#calculators/twoReadings.ts';
 import { usualDifference } from '#calculators/usualDifference.ts';
 import { factIds } from '#lib/catalogue.ts';
@@ -55,6 +56,7 @@ import { mixCaution, mixSays } from '#words/mixByDrops.ts';
 import { poseCaution, poseRows, poseSays } from '#words/pose.ts';
 import { refusalSentence } from '#words/refusal.ts';
 import { skinReadingCaution, skinReadingRows, skinReadingSays } from '#words/skinReading.ts';
+import { percent, strokesAlt, strokesCaution, strokesSays } from '#words/strokesAndDots.ts';
 import { latelyCaution, twoReadingsSays } from '#words/twoReadings.ts';
 import { usualSays } from '#words/usualDifference.ts';
 
@@ -160,6 +162,7 @@ describeOne(mixByDrops, (result) => `${mixSays(result).answer} ${mixSays(result)
 describeOne(outlineAndCover, (report, state) => [...Object.values(outlineSays(report, state)), ...(report.ok ? report.checks.map(checkName) : [])].join(' '));
 describeOne(skinReading, (result, { touch }) => [...Object.values(skinReadingSays(result)), skinReadingCaution(result, touch, 'like-the-measured'), ...skinReadingRows(result.reading).map(({ between }) => between)].join(' '));
 describeOne(usualDifference, (result, state) => Object.values(usualSays(result, state)).join(' '));
+describeOne(strokesAndDots, (result, state) => `${Object.values(strokesSays(result, state)).join(' ')} ${strokesCaution(result) ?? ''} ${strokesAlt(result)}`);
 
 test('[hand] every calculator names the facts it rests on, and they exist', () => {
   expect(Object.keys(restsOn).sort()).toEqual(Object.keys(calculators).sort());
@@ -378,4 +381,19 @@ test('[hand] cover of the old shape opens on the ferry pilot: 1.8 mm above the r
   expect(moveWords({ byMm: 1.04, halfMm: 0.51, isLeft: false })).toBe('raise 1.0 mm (± 0.5)');
   expect(moveWords({ byMm: -0.6, halfMm: 0.5, isLeft: false })).toBe('lower 0.6 mm (± 0.5)');
   expect(moveWords({ byMm: 0.2, halfMm: 0.5, isLeft: true })).toBe('leave');
+});
+
+test('[hand] strokes and dots: the lesson stands answered, 30 and 58 %; crossing 26 and 44; dots 22 and 43; each with its words', () => {
+  const start = startState(strokesAndDots);
+  const says = (part: Partial<typeof start>) => strokesSays(strokesAndDots.solve({ ...start, ...part }), { ...start, ...part });
+  expect(says({}).answer).toBe('60 strokes cover 30\u00a0% of the brow fresh, and 58\u00a0% once spread.');
+  // √(0.05² + 0.0625² + 0.1667² + 0.05215²) = 0.1930, e^ = 1.2129; with 0.2286 for the width 0.2485, e^ = 1.2821.
+  expect(says({}).doubt).toBe('95 in 100: 25 to 36\u00a0% fresh, 46 to 75\u00a0% spread. 1.9 times as much skin is coloured, and nothing was added.');
+  expect(says({ made: 'crossing' }).answer).toBe('60 strokes that cross cover 26\u00a0% of the brow fresh, and 44\u00a0% once spread.');
+  expect(says({ made: 'dots' }).answer).toBe('8 dots in each square millimetre, 0.2 mm across, cover 22\u00a0% of the brow fresh, and 43\u00a0% once spread.');
+  expect(says({ count: 1 }).answer).toBe('One stroke covers 0.5\u00a0% of the brow fresh, and 1.0\u00a0% once spread.');
+  expect(says({ spread: 0.18 }).doubt).not.toContain('times as much');
+  expect(strokesCaution(strokesAndDots.solve(start))).toBeUndefined();
+  expect(strokesCaution(strokesAndDots.solve({ ...start, count: 100 }))).toContain('hardly any bare skin');
+  expect([percent(1), percent(0.999), percent(0.05)]).toEqual(['100\u00a0%', '99\u00a0%', '5.0\u00a0%']);
 });

@@ -147,3 +147,14 @@ test('[property] the same mix is lighter and less red in skin than in the bottle
   expect(inDeepL).toBeLessThan(deepL);
   expect(answer).toBeCloseTo(inLightL - bottleL, 9);
 });
+
+test('[hand] strokes for healed: 86.4 and 168 mm² of 287.6 are 30.04 and 58.41 %; 129.42 ÷ 2.8 = 46.22; 46 strokes cover 23.03 % fresh', () => {
+  const { numbers } = workedExamples['strokes-for-healed'];
+  expect(numbers.inked).toBeCloseTo(86.4, 9);
+  expect(numbers.fresh).toBeCloseTo(30.042, 3);
+  expect(numbers.inkedWide).toBeCloseTo(168, 9);
+  expect(numbers.spread).toBeCloseTo(58.414, 3);
+  expect(numbers.wanting).toBeCloseTo(129.42, 9);
+  expect(numbers.answer).toBeCloseTo(46.221, 3);
+  expect(numbers.freshThen).toBeCloseTo(23.032, 3);
+});

@@ -2,8 +2,9 @@ import { coverFacts } from './facts/cover.ts';
 import { colourHabits } from './facts/habits.ts';
 import { opticsFacts } from './facts/optics.ts';
 import { skinFacts } from './facts/skin.ts';
+import { strokeFacts, strokeHabits } from './facts/strokes.ts';
 
 /** Every number and habit of colour, by id. */
-export const colourFacts = { ...opticsFacts, ...colourHabits, ...skinFacts, ...coverFacts } as const;
+export const colourFacts = { ...opticsFacts, ...colourHabits, ...skinFacts, ...coverFacts, ...strokeFacts, ...strokeHabits } as const;
 
 export type ColourFactId = keyof typeof colourFacts;

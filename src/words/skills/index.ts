@@ -1,3 +1,6 @@
+import { coverageFromStrokesWords } from './coverageFromStrokes.ts';
+import { coverageFromDotsWords } from './coverageFromDots.ts';
+import { wideningWords } from './widening.ts';
 import { whereNotToDrawWords } from './whereNotToDraw.ts';
 import { archByRuleWords } from './archByRule.ts';
 import { afterTheFirstPassWords } from './afterTheFirstPass.ts';
@@ -24,6 +27,7 @@ import { readBeforeNumbingWords } from './readBeforeNumbing.ts';
 
 const listedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Mapping', name, summary });
 const colourListedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Colour theory', name, summary });
+const skinListedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Skin healing', name, summary });
 
 /** Name, one sentence and strand of every skill, by id, in teaching order: for lists. */
 export const skillList = [
@@ -50,4 +54,7 @@ export const skillList = [
   { id: 'neutralise-direction', ...colourListedAs(neutraliseDirectionWords) },
   { id: 'green-trap', ...colourListedAs(greenTrapWords) },
   { id: 'do-not-cover', ...colourListedAs(doNotCoverWords) },
+  { id: 'coverage-from-strokes', ...skinListedAs(coverageFromStrokesWords) },
+  { id: 'coverage-from-dots', ...skinListedAs(coverageFromDotsWords) },
+  { id: 'widening', ...skinListedAs(wideningWords) },
 ] as const;
