@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { bundled } from './bundled.ts';
+import { middle, middleMs } from './middleMs.ts';
 
 const { faces, library, plainly } = await bundled<typeof import('./moves.ts')>('moves.ts');
 
@@ -10,19 +11,3 @@ test('moving a mark: everything, against the same work written down plainly', ()
   console.log(`moving a mark: ${ours.toFixed(2)} ms (${times.map((face) => face.ours.toFixed(1)).join(', ')}), plainly ${plain.toFixed(1)} ms, ratio ${(plain / ours).toFixed(1)}`);
   expect(ours).toBeLessThan(4);
 });
-
-/** The middle of so many timings, after as many to warm up. */
-function middleMs(count: number, run: () => unknown): number {
-  for (let i = 0; i < count; i++) run();
-  return middle(
-    Array.from({ length: count }, () => {
-      const from = performance.now();
-      run();
-      return performance.now() - from;
-    }),
-  );
-}
-
-function middle(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
-}
