@@ -64,6 +64,7 @@ export const methodNames = {
   'share-covered': 'The share of a surface that strokes or dots thrown at random cover',
   'reflectance-to-colour': 'From a spectrum to a colour under a lamp',
   'skin-from-three-numbers': 'A skin’s spectrum from its three numbers',
+  'smooth-spectrum': 'The smoothest spectrum of a swatch',
   'typology-angle': 'The typology angle of a skin and its classes',
 } as const satisfies Readonly<Record<MethodId, string>>;
 

@@ -14,6 +14,10 @@ export const colourSources = {
     title: 'Colorimetry, 4th edition: tables of illuminants, white points and chromaticities',
     where: 'as reproduced in colour-science/colour, colorimetry/datasets', doi: '10.25039/TR.015.2018', read: 'copy', readOn,
   },
+  'burns-2015': {
+    kind: 'study', authors: 'Burns SA', year: 2015, title: 'Generating reflectance curves from sRGB triplets',
+    where: 'scottburns.us, 29 April 2015; page 10, the hyperbolic tangent form, 4 June 2019', address: 'http://scottburns.us/reflectance-curves-from-srgb/', read: 'part', readOn,
+  },
   'prahl-moaveni': {
     kind: 'data', short: 'Prahl', authors: 'Prahl S', title: 'Tabulated molar extinction coefficient for hemoglobin in water (after Schmitt and Moaveni)',
     where: 'omlc.org', address: 'http://omlc.org/spectra/hemoglobin/moaveni.html', read: 'whole', readOn,
