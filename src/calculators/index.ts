@@ -14,6 +14,7 @@ import { skinReading } from './skinReading.ts';
 import { strokesAndDots } from './strokesAndDots.ts';
 import { twoReadings } from './twoReadings.ts';
 import { whichHue } from './whichHue.ts';
+import { whyItHealed } from './whyItHealed.ts';
 import { usualDifference } from './usualDifference.ts';
 
 /** Every calculator by id. */
@@ -34,6 +35,7 @@ export const calculators = {
   'mix-by-drops': mixByDrops,
   'which-hue': whichHue,
   'find-a-recipe': findRecipe,
+  'why-it-healed-this-way': whyItHealed,
   'skin-reading': skinReading,
 } as const;
 

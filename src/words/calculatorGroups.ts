@@ -21,6 +21,7 @@ const strandOf = {
   'mix-by-drops': 'Colour theory',
   'which-hue': 'Colour theory',
   'find-a-recipe': 'Colour theory',
+  'why-it-healed-this-way': 'Colour theory',
 } as const satisfies Readonly<Record<Id, string>>;
 
 const isId = (id: string): id is Id => Object.hasOwn(strandOf, id);

@@ -64,6 +64,10 @@ export const calculatorWords = {
     title: 'Find a recipe',
     line: 'Name the colour she wants to see. All recipes of whole drops are searched for one skin, at six weeks and two years.',
   },
+  'why-it-healed-this-way': {
+    title: 'Why did it heal this way?',
+    line: 'Give the skin, the mix and the healed colour. See every depth, dose and loss of the model that would fit: many, or none.',
+  },
   'skin-reading': {
     title: 'Skin reading',
     line: 'Find a skin on a grid of lightness and hue, or type its readings. See both angles, the class with its scheme, and how sure they are.',

@@ -284,5 +284,10 @@ export const factNames = {
   'old-red-heals-pink': 'Old red heals pink or salmon',
   'remnant-brown-dark-enough': 'A thin pink remnant wants a brown dark enough, not darker',
   'brown-with-orange': 'Over grey-blue: brown with a part of orange',
+  'pigment-put-in-least': 'Pigment in tattooed skin, the least in one study',
+  'pigment-put-in-most': 'Pigment in tattooed skin, the most in that study',
+  'pigment-put-in-mean': 'Pigment in tattooed skin, the mean of that study',
+  'deposit-unchanged-days': 'Day until which a deposit in pig skin was unchanged, from day 7',
+  'losses-looked-at': 'Largest loss looked at, as times the assumed one',
   'overtone-and-undertone': 'Overtone and undertone both matter',
 } as const satisfies Readonly<Record<FactId, string>>;

@@ -121,6 +121,7 @@ export const colourQuestionWords = {
   'mix-holds-brown': 'Does the mix hold a brown?',
   'widening-planned': 'Were the strokes planned for the width they will have once they have spread?',
   'bare-skin-once-widened': 'Will there be bare skin between the strokes once they have widened?',
+  'cause-said-from-colour': 'Was a cause named from the healed colour alone?',
 } as const satisfies Readonly<Record<ColourQuestion, string>>;
 
 /** The titles of the cards of colour. */
@@ -133,6 +134,7 @@ export const colourRuleTitles = {
   'brown-with-orange-not-orange-alone': 'Brown with orange, not orange alone',
   'plan-for-the-wide-line': 'Plan for the wide line',
   'leave-bare-skin-between': 'Leave bare skin between strokes',
+  'many-healings-look-alike': 'Many depths and doses heal alike',
 } as const satisfies Readonly<Record<ColourRuleId, string>>;
 
 /** Every question and every title, whatever the subject. */

@@ -24,6 +24,7 @@ export const unitInFull = {
   'cm⁻¹': 'per centimetre',
   'g/l': 'grams a litre',
   'g/mol': 'grams a mole',
+  'mg/cm²': 'milligrams a square centimetre',
   weeks: 'weeks',
   months: 'months',
   years: 'years',

@@ -21,6 +21,7 @@ import { midlineAndSides } from '#calculators/midlineAndSides.ts';
 import { whichHue } from '#calculators/whichHue.ts';
 import { whichHueSays } from '#words/whichHue.ts';
 import { findRecipe } from '#calculators/findRecipe.ts';
+import { whyItHealed } from '#calculators/whyItHealed.ts';
 import { mixByDrops } from '#calculators/mixByDrops.ts';
 import { browsOnLevelFace } from '#calculators/browsOnLevelFace.ts';
 import { outlineAndCover } from '#calculators/outlineAndCover.ts';
@@ -58,6 +59,7 @@ import { refusalSentence } from '#words/refusal.ts';
 import { skinReadingCaution, skinReadingRows, skinReadingSays } from '#words/skinReading.ts';
 import { percent, strokesAlt, strokesCaution, strokesSays } from '#words/strokesAndDots.ts';
 import { latelyCaution, twoReadingsSays } from '#words/twoReadings.ts';
+import { mapLabel, whyCaution, whySays } from '#words/whyItHealed.ts';
 import { usualSays } from '#words/usualDifference.ts';
 
 /** Text that a hostile or broken link might hold. */
@@ -73,7 +75,7 @@ const hostile = fc.oneof(
 const described = new Set<string>();
 
 /** Different states whose sums are worked out for each calculator: heavy sums are bounded, addresses are not. */
-const mostSolvedOf = (calculator: Readonly<{ id: string }>) => ({ 'mix-by-drops': 150, 'find-a-recipe': 12, 'cover-the-old-shape': 300 }[calculator.id] ?? 20_000);
+const mostSolvedOf = (calculator: Readonly<{ id: string }>) => ({ 'mix-by-drops': 150, 'find-a-recipe': 12, 'why-it-healed-this-way': 60, 'cover-the-old-shape': 300 }[calculator.id] ?? 20_000);
 
 function describeOne<S extends State, R>(calculator: Calculator<S, R>, says: (result: R, state: S) => string) {
   described.add(calculator.id);
@@ -159,6 +161,7 @@ describeOne(whichHue, (result) => Object.values(whichHueSays(result)).join(' '))
 describeOne(findRecipe, (result, state) => `${Object.values(recipeSays(result, state.oldWork !== 'none')).join(' ')} ${recipeCaution(result) ?? ''}`);
 describeOne(coverTheOldShape, (cover) => [...Object.values(coverSays(cover)), coverCaution(cover) ?? '', ...(cover.ok ? [...heldByWords(cover.plan.heldBy), ...Object.values(cover.plan.moves.right).map(moveWords)] : [])].join(' '));
 describeOne(mixByDrops, (result) => `${mixSays(result).answer} ${mixSays(result).doubt} ${mixCaution(result) ?? ''}`);
+describeOne(whyItHealed, (result, state) => [...Object.values(whySays(result, state.error)), whyCaution(result), result.ok ? mapLabel(result) : ''].join(' '));
 describeOne(outlineAndCover, (report, state) => [...Object.values(outlineSays(report, state)), ...(report.ok ? report.checks.map(checkName) : [])].join(' '));
 describeOne(skinReading, (result, { touch }) => [...Object.values(skinReadingSays(result)), skinReadingCaution(result, touch, 'like-the-measured'), ...skinReadingRows(result.reading).map(({ between }) => between)].join(' '));
 describeOne(usualDifference, (result, state) => Object.values(usualSays(result, state)).join(' '));

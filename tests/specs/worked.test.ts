@@ -158,3 +158,12 @@ test('[hand] strokes for healed: 86.4 and 168 mm² of 287.6 are 30.04 and 58.41 
   expect(numbers.answer).toBeCloseTo(46.221, 3);
   expect(numbers.freshThen).toBeCloseTo(23.032, 3);
 });
+
+test('[property] two works that heal alike: nearer than one reading is sure of at one year, farther apart later', () => {
+  const { answer, allowed, laterApart, firstL, secondL, secondDose, firstDose, secondMm, firstMm } = workedExamples['heals-alike'].numbers;
+  expect(answer).toBeLessThan(allowed / 2);
+  expect(laterApart).toBeGreaterThan(2 * answer);
+  expect(Math.abs(firstL - secondL)).toBeLessThan(answer + 0.1);
+  expect(secondDose / firstDose).toBeCloseTo(2, 12);
+  expect(secondMm).toBeGreaterThan(firstMm);
+});

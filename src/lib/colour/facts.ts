@@ -1,10 +1,11 @@
 import { coverFacts } from './facts/cover.ts';
 import { colourHabits } from './facts/habits.ts';
+import { healedFacts } from './facts/healed.ts';
 import { opticsFacts } from './facts/optics.ts';
 import { skinFacts } from './facts/skin.ts';
 import { strokeFacts, strokeHabits } from './facts/strokes.ts';
 
 /** Every number and habit of colour, by id. */
-export const colourFacts = { ...opticsFacts, ...colourHabits, ...skinFacts, ...coverFacts, ...strokeFacts, ...strokeHabits } as const;
+export const colourFacts = { ...opticsFacts, ...colourHabits, ...skinFacts, ...coverFacts, ...strokeFacts, ...strokeHabits, ...healedFacts } as const;
 
 export type ColourFactId = keyof typeof colourFacts;

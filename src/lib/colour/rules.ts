@@ -3,7 +3,7 @@ import type { ColourFactId } from './facts.ts';
 import { modelValues } from './modelValues.ts';
 
 /** What the rules of colour ask. Answers: yes/no, a number, or one of the words given. */
-export const colourQuestions = ['skin-read-untouched', 'class-scheme-named', 'skin-colour-taken-from', 'photo-holds-grey-card', 'cover-nearest-difference', 'old-work-grey-blue', 'mix-holds-brown', 'widening-planned', 'bare-skin-once-widened'] as const;
+export const colourQuestions = ['skin-read-untouched', 'class-scheme-named', 'skin-colour-taken-from', 'photo-holds-grey-card', 'cover-nearest-difference', 'old-work-grey-blue', 'mix-holds-brown', 'widening-planned', 'bare-skin-once-widened', 'cause-said-from-colour'] as const;
 export type ColourQuestion = (typeof colourQuestions)[number];
 
 const anywhere = { jurisdiction: 'anywhere' } as const;
@@ -36,6 +36,10 @@ export const colourRules = [
   },
   { id: 'plan-for-the-wide-line', when: { question: 'widening-planned', is: false }, outcome: 'tell', facts: ['lines-widen', 'stroke-spread-mm', 'fine-detail-lost-years'], disputedBy: [], ...anywhere },
   { id: 'leave-bare-skin-between', when: { question: 'bare-skin-once-widened', is: false }, outcome: 'leave-as-is', facts: ['leave-bare-skin', 'lines-widen'], disputedBy: [], ...anywhere },
+  {
+    id: 'many-healings-look-alike', when: { question: 'cause-said-from-colour', is: true }, outcome: 'refuse',
+    facts: ['model-depth-mm', 'one-reading-doubt', 'pigment-put-in-least', 'pigment-put-in-most', 'losses-looked-at'], disputedBy: [], ...anywhere,
+  },
 ] as const satisfies readonly Rule<ColourQuestion, ColourFactId>[];
 
 export type ColourRuleId = (typeof colourRules)[number]['id'];

@@ -3,6 +3,7 @@ import { colourSources } from './sources/colour.ts';
 import { skinSources } from './sources/skin.ts';
 import { archSources } from './sources/arch.ts';
 import { againSources } from './sources/again.ts';
+import { healedSources } from './sources/healed.ts';
 import { faceSources } from './sources/faces.ts';
 import { pictureSources } from './sources/pictures.ts';
 import { measuringSources } from './sources/measuring.ts';
@@ -28,6 +29,7 @@ export const bibliography = {
   ...colourSources,
   ...skinSources,
   ...strokeSources,
+  ...healedSources,
   ...archSources,
   ...underSources,
 } as const satisfies Readonly<Record<string, Source>>;
