@@ -1,3 +1,4 @@
+import { strokesFor } from '#calculators/coverageLinks.ts';
 import type { OldWork } from '#calculators/skinFields.ts';
 import { oldWorkWords } from '#words/mixByDrops.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
@@ -15,11 +16,13 @@ export function SkinBoxes({ id, state, draft, onType }: Props) {
   const number = (name: Exclude<SkinName, 'oldWork'>, unit = '') => (
     <NumberBox key={name} id={`${id}-${name}`} label={skinLabels[name]} unit={unit} shown={String(state[name])} refused={draft(name)} onType={(text) => onType(name, text)} />
   );
+  const { count, address } = strokesFor(state.coverage);
   return (
     <>
       <fieldset class="drops three"><legend>The skin beside the brow</legend>{number('skinL')}{number('skinA')}{number('skinB')}</fieldset>
       <ChoiceBox id={`${id}-oldWork`} label={skinLabels.oldWork} value={state.oldWork} options={Object.entries(oldWorkWords).map(([value, label]) => ({ value, label }))} onType={(text) => onType('oldWork', text)} />
       <div class="two">{number('coverage', '%')}{number('depth', 'mm')}</div>
+      <p class="hint">How much is that? For instance <a href={address}>{count} strokes, once spread</a>.</p>
     </>
   );
 }

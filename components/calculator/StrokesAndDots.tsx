@@ -1,3 +1,4 @@
+import { mixAddress } from '#calculators/coverageLinks.ts';
 import { strokesAndDots, type StrokesAndDotsState } from '#calculators/strokesAndDots.ts';
 import { StrokesOnPaper } from '#components/pictures/StrokesOnPaper.tsx';
 import { madeWords, percent, strokeLabels, strokesCaution, strokesSays } from '#words/strokesAndDots.ts';
@@ -32,7 +33,6 @@ export function StrokesAndDots({ id = 'cover', children }: Readonly<{ id?: strin
       </div>
     );
   };
-  const mix = (share: number) => `/calculators/mix-by-drops/?coverage=${Math.round(Math.min(100, Math.max(5, 100 * share)))}`;
   return (
     <Frame
       tall
@@ -74,7 +74,7 @@ export function StrokesAndDots({ id = 'cover', children }: Readonly<{ id?: strin
         </>
       }
     >
-      <p class="says-next no-print">What colour does that give? Mix by drops with <a href={mix(result.fresh.share)}>{percent(result.fresh.share)} covered</a> or with <a href={mix(result.spread.share)}>{percent(result.spread.share)}</a>.</p>
+      <p class="says-next no-print">What colour does that give? Mix by drops with <a href={mixAddress(result.fresh.share)}>{percent(result.fresh.share)} covered</a> or with <a href={mixAddress(result.spread.share)}>{percent(result.spread.share)}</a>.</p>
     </Frame>
   );
 }

@@ -20,10 +20,10 @@ export const strokesAndDots: Calculator<StrokesAndDotsState, StrokesAndDots> = {
   fields: {
     made: choiceField<Made>('made', 'apart', ['apart', 'crossing', 'dots']),
     count: numberField('count', 60, { unit: '1', lo: 1, hi: 300, step: 1, decimals: 0 }),
-    length: mm('length', 8, 2, 15, 0.5, 1),
+    length: mm('length', strokeValues.exampleStrokeMm, 2, 15, 0.5, 1),
     width: mm('width', 0.18, 0.05, 1),
     spread: mm('spread', strokeValues.strokeSpreadMm, 0.05, 1.5),
-    area: numberField('area', 287.6, { unit: 'mm²', lo: 100, hi: 500, step: 1, decimals: 1 }),
+    area: numberField('area', strokeValues.exampleAreaMm2, { unit: 'mm²', lo: 100, hi: 500, step: 1, decimals: 1 }),
     dots: numberField('dots', 8, { unit: '1', lo: 0.5, hi: 20, step: 0.5, decimals: 1 }),
     dot: mm('dot', 0.2, 0.05, 1),
     dotSpread: mm('dotSpread', strokeValues.dotSpreadMm, 0.05, 1.5),

@@ -33,6 +33,7 @@ import { libraryVersion } from '#lib/version.ts';
 import { restsOn } from '#calculators/restsOn.ts';
 import { startState } from '#calculators/startState.ts';
 import { skinReading } from '#calculators/skinReading.ts';
+import { mixAddress, strokesFor } from '#calculators/coverageLinks.ts';
 import { strokesAndDots } from '#calculators/strokesAndDots.ts';
 import { twoReadings } from '#calculators/twoReadings.ts';
 import { usualDifference } from '#calculators/usualDifference.ts';
@@ -399,4 +400,19 @@ test('[hand] strokes and dots: the lesson stands answered, 30 and 58 %; crossing
   expect(strokesCaution(strokesAndDots.solve(start))).toBeUndefined();
   expect(strokesCaution(strokesAndDots.solve({ ...start, count: 100 }))).toContain('hardly any bare skin');
   expect([percent(1), percent(0.999), percent(0.05)]).toEqual(['100\u00a0%', '99\u00a0%', '5.0\u00a0%']);
+});
+
+test('[property] coverage goes to the strokes and back by address: every whole per cent comes back at most one higher', () => {
+  // 287.6 mm² × 0.6 ÷ (8 mm × 0.35 mm) = 61.6.
+  expect(strokesFor(60).address).toBe('/calculators/strokes-and-dots/?count=62');
+  const query = (address: string) => address.slice(address.indexOf('?'));
+  for (let coverage = 5; coverage <= 100; coverage++) {
+    const there = fromAddress(strokesAndDots, query(strokesFor(coverage).address));
+    expect(there.refused).toEqual([]);
+    const back = fromAddress(mixByDrops, query(mixAddress(strokesAndDots.solve(there.state).spread.share)));
+    expect(back.refused).toEqual([]);
+    expect(back.state.coverage).toBeGreaterThanOrEqual(coverage);
+    expect(back.state.coverage).toBeLessThanOrEqual(coverage + 1);
+  }
+  expect([mixAddress(0), mixAddress(2)]).toEqual(['/calculators/mix-by-drops/?coverage=5', '/calculators/mix-by-drops/?coverage=100']);
 });

@@ -5,4 +5,7 @@ export const strokeValues = {
   /** Diameter of a dot once it has spread, mm (assumed), and how far off that may be. */
   dotSpreadMm: 0.3,
   spreadOffMm: 0.08,
+  /** The example of the pages: how long its strokes are, mm, and its brow's area, mm² (invented). */
+  exampleStrokeMm: 8,
+  exampleAreaMm2: 287.6,
 } as const;
