@@ -50,7 +50,6 @@ export function coverRows(old: OldShape, spans: EdgeSpans, side: Side, tailMm: n
     return known;
   };
   for (const [a, b] of edgesOf(old.corners)) {
-    if (a.uMm === b.uMm) continue;
     const edge = b.uMm < a.uMm ? 'upper' : 'lower';
     const [from, to] = edge === 'upper' ? [b, a] : [a, b];
     for (const span of spans[edge]) {
@@ -84,7 +83,7 @@ export function coverRows(old: OldShape, spans: EdgeSpans, side: Side, tailMm: n
   return { rows, widthsMm };
 }
 
-/** The stretch of an old edge that one span answers for, cut where the margin begins to shrink and into short pieces. */
+/** The stretch of an old edge that one span answers for, cut where the margin begins to shrink and into short pieces. An upright edge has none. */
 function piecesOf(from: FacePoint, to: FacePoint, span: EdgeSpan, tailMm: number, longestMm: number): readonly (readonly [number, number])[] {
   const startMm = Math.max(from.uMm, span.fromMm);
   const endMm = Math.min(to.uMm, span.toMm);
@@ -93,7 +92,7 @@ function piecesOf(from: FacePoint, to: FacePoint, span: EdgeSpan, tailMm: number
   const stretches = startMm < cutMm && cutMm < endMm ? [[startMm, cutMm], [cutMm, endMm]] as const : [[startMm, endMm]] as const;
   return stretches.flatMap(([a, b]) => {
     const count = Math.ceil((b - a) / longestMm);
-    const at = (i: number) => (i === count ? b : a + ((b - a) * i) / count);
+    const at = (i: number) => a + ((b - a) * i) / count;
     return Array.from({ length: count }, (_, i) => [at(i), at(i + 1)] as const);
   });
 }

@@ -1,0 +1,234 @@
+import quadprog from 'quadprog';
+import { describe, expect, test } from 'vitest';
+import { forBrowMarks } from '#lib/mapping/browRecord.ts';
+import { coverRows, easedRows, type Cover, type CoverRow } from '#lib/mapping/plan/coverRows.ts';
+import { edgeSpans } from '#lib/mapping/plan/edgeSpans.ts';
+import { heightsOf, listOf } from '#lib/mapping/plan/heights.ts';
+import { leastUncovered } from '#lib/mapping/plan/leastUncovered.ts';
+import { levelSides } from '#lib/mapping/plan/levelSides.ts';
+import { limitRows } from '#lib/mapping/plan/limits.ts';
+import { holding, nearest } from '#lib/mapping/plan/nearest.ts';
+import { rowValue, type Holder, type Row } from '#lib/mapping/plan/row.ts';
+import { drawFrom } from '#lib/quantities/seed.ts';
+import { handBrow, limitsOf, seededTask } from './tasks.ts';
+
+const holder = (uMm: number): Holder => ({ kind: 'old-work', side: 'left', edge: 'upper', uMm });
+const limit = (mark: 'tail' | 'archTop'): Holder => ({ kind: 'raise', side: 'left', mark });
+
+/** Every row handed to the package at once; it counts from 1. */
+function wholeProgramme(target: readonly number[], weights: readonly number[], rows: readonly Row[]) {
+  const quadratic = [[], ...weights.map((weight, i) => [0, ...weights.map((_, j) => (i === j ? weight : 0))])];
+  const columns = [[], ...target.map((_, i) => [0, ...rows.map(({ coefficients }) => coefficients[i] ?? 0)])];
+  return quadprog.solveQP(quadratic, [0, ...target.map((value, i) => value * (weights[i] ?? NaN))], columns, [0, ...rows.map(({ atLeast }) => atLeast)]);
+}
+
+describe('the nearest unknowns', () => {
+  const draw = drawFrom(17);
+  const between = (lo: number, hi: number) => lo + (hi - lo) * draw();
+  /** Rows that some point keeps with room to spare, and a target that breaks some of them. */
+  const drawn = () => {
+    const inside = Array.from({ length: 5 }, () => between(-2, 2));
+    const rows = Array.from({ length: 40 }, (_, i): Row => {
+      const coefficients = inside.map(() => between(-1, 1));
+      return { coefficients, atLeast: rowValue(coefficients, inside) - between(0.01, 1), holder: holder(i) };
+    });
+    return { rows, target: inside.map((value) => value + between(-6, 6)), weights: inside.map(() => between(0.5, 3)) };
+  };
+
+  test('[library] 300 draws of 40 rows: the same answer, the same multipliers as the whole programme, whatever it begins with', () => {
+    let held = 0;
+    for (let i = 0; i < 300; i++) {
+      const { rows, target, weights } = drawn();
+      const whole = wholeProgramme(target, weights, rows);
+      const first = rows.flatMap((_, at) => (draw() < 0.2 ? [at] : []));
+      for (const found of [nearest(target, weights, rows), nearest(target, weights, rows, first), nearest(target, weights, rows, rows.map((_, at) => at))]) {
+        if (!found.ok) throw new Error(found.reason);
+        found.unknowns.forEach((value, k) => expect(Math.abs(value - (whole.solution[k + 1] ?? NaN))).toBeLessThan(1e-8));
+        found.pulls.forEach((pull, at) => expect(Math.abs(pull - (whole.Lagrangian[at + 1] ?? NaN))).toBeLessThan(1e-6));
+        const holders = rows.flatMap(({ holder: one }, at) => ((whole.Lagrangian[at + 1] ?? 0) > 1e-6 && one ? [one] : []));
+        expect(found.heldBy).toEqual(holders);
+        expect(holding(found)).toEqual(rows.flatMap((_, at) => ((whole.Lagrangian[at + 1] ?? 0) > 1e-6 ? [at] : [])));
+      }
+      held += whole.Lagrangian.filter((pull) => pull > 1e-6).length;
+    }
+    expect(held).toBeGreaterThan(600);
+  });
+
+  test('[library] rows that contradict are told at once or not at all', () => {
+    for (let i = 0; i < 60; i++) {
+      const { rows, target, weights } = drawn();
+      const [one] = rows;
+      if (!one) throw new Error('rows');
+      const against: Row = { coefficients: one.coefficients.map((value) => -value), atLeast: -one.atLeast + 0.01 };
+      for (const first of [[], [0], [40, 0], rows.map((_, at) => at)]) {
+        const found = nearest(target, weights, [...rows, against], first);
+        if (found.ok) throw new Error('a row and its contrary');
+        expect(found.atOdds.length).toBeGreaterThan(0);
+        expect(found.atOdds.every((at) => at >= 0 && at <= 40)).toBe(true);
+      }
+    }
+  });
+
+  test('[hand] at odds: the row that held the last answer and the one it missed; a thousandth of a thousandth mm is no contradiction', () => {
+    const above = (mm: number): Row => ({ coefficients: [1], atLeast: mm });
+    const below = (mm: number): Row => ({ coefficients: [-1], atLeast: -mm });
+    // From 0 the first row is missed, then held; the second one is kept until then.
+    expect(nearest([0], [1], [above(1), below(0.9), below(5)])).toEqual({ ok: false, reason: 'rows-contradict', atOdds: [0, 1] });
+    expect(nearest([0], [1], [above(1), below(1 - 1.1e-6)]).ok).toBe(false);
+    const thin = nearest([0], [1], [above(1), below(1 - 0.9e-6)]);
+    expect(thin.ok && thin.unknowns[0]).toBeCloseTo(1, 5);
+  });
+
+  test('[hand] what holds: rows pulled at all, or at odds, each once', () => {
+    expect(holding({ ok: true, unknowns: [], heldBy: [], pulls: [0, 2, 0, 1e-9] })).toEqual([1, 3]);
+    expect(holding({ ok: false, reason: 'rows-contradict', atOdds: [3, 1, 3] })).toEqual([3, 1]);
+  });
+});
+
+/** A row on one unknown: at least so much, shared by two knots. */
+const coverRow = (mark: number, edgeMm: number, knots: readonly [number, number], towardSecond = 0): CoverRow => ({
+  coefficients: [0, 0, 0, 0, 0].map((_, i) => (i === mark ? 1 : 0)), edgeMm, marginShare: 1, knots, towardSecond, holder: { kind: 'old-work', side: 'left', edge: 'upper', uMm: mark },
+});
+const most = (mm: number, ...marks: readonly number[]): Row => ({ coefficients: [0, 0, 0, 0, 0].map((_, i) => (marks.includes(i) ? -1 : 0)), atLeast: -mm, holder: limit('tail') });
+const nought = [0, 0, 0, 0, 0];
+const least = (limits: readonly Row[], cover: Cover, marginMm = 0, heights: readonly number[] = nought) => {
+  const found = leastUncovered(heights, limits, cover, marginMm);
+  if (!found.ok) throw new Error(found.reason);
+  return found;
+};
+
+describe('least uncovered', () => {
+  test('[hand] all can be covered: nothing out, nothing held, the rows as asked', () => {
+    const cover: Cover = { rows: [coverRow(0, 3, [0, 1])], widthsMm: [4, 6] };
+    const found = least([most(4, 0)], cover, 0.5);
+    expect(found).toEqual({ ok: true, rows: easedRows(cover, 0.5, [0, 0]), at: [expect.closeTo(3.5, 9), 0, 0, 0, 0], outMm2: 0, marginOutMm2: 0, heldBy: [] });
+  });
+
+  test('[hand] 1 mm too low over 4 mm across leaves 4 mm² out; a margin of 0.5 mm above it 2 more', () => {
+    const found = least([most(2, 0)], { rows: [coverRow(0, 3, [0, 1])], widthsMm: [4, 6] }, 0.5);
+    expect(found.outMm2).toBeCloseTo(4, 3);
+    expect(found.marginOutMm2).toBeCloseTo(2, 3);
+    expect(found.at[0]).toBeCloseTo(2, 4);
+    expect(found.heldBy).toEqual([limit('tail')]);
+    // What it says can be had, and no more is asked than that.
+    const again = nearest(nought, [1, 1, 1, 1, 1], [most(2, 0), ...found.rows]);
+    expect(again.ok && again.unknowns[0]).toBeCloseTo(2, 3);
+    expect(found.rows.every(({ coefficients, atLeast }) => rowValue(coefficients, [2, 0, 0, 0, 0]) >= atLeast)).toBe(true);
+    expect(found.rows.some(({ coefficients, atLeast }) => rowValue(coefficients, [1.999, 0, 0, 0, 0]) < atLeast)).toBe(true);
+  });
+
+  test('[hand] only the margin does not fit: nothing of the shape is out, the limit holds it', () => {
+    const found = least([most(3.2, 0)], { rows: [coverRow(0, 3, [0, 1])], widthsMm: [4, 6] }, 0.5);
+    expect([found.outMm2, found.marginOutMm2]).toEqual([0, expect.closeTo(1.2, 3)]);
+    expect(found.heldBy).toEqual([limit('tail')]);
+    expect(found.rows.some(({ coefficients, atLeast }) => rowValue(coefficients, [3.19, 0, 0, 0, 0]) < atLeast)).toBe(true);
+  });
+
+  test('[hand] half way between two corners the narrower gives way: 2 mm × 4 mm, not 6', () => {
+    const found = least([most(2, 0)], { rows: [coverRow(0, 3, [0, 1], 0.5)], widthsMm: [4, 6] });
+    expect(found.outMm2).toBeCloseTo(8, 3);
+    const turned = least([most(2, 0)], { rows: [coverRow(0, 3, [0, 1], 0.5)], widthsMm: [6, 4] });
+    expect(turned.outMm2).toBeCloseTo(8, 3);
+    // Four fifths of the way to the second: 1/0.8 × 6 = 7.5 is less than 1/0.2 × 4 = 20.
+    expect(least([most(2, 0)], { rows: [coverRow(0, 3, [0, 1], 0.8)], widthsMm: [4, 6] }).outMm2).toBeCloseTo(7.5, 3);
+  });
+
+  test('[hand] two marks that share one limit: the narrower place stays out; places as wide share it evenly', () => {
+    const rows = [coverRow(0, 2, [0, 2]), coverRow(1, 1, [1, 2])];
+    const uneven = least([most(2, 0, 1)], { rows, widthsMm: [5, 3, 9] });
+    expect(uneven.outMm2).toBeCloseTo(3, 3);
+    expect([uneven.at[0], uneven.at[1]]).toEqual([expect.closeTo(2, 3), expect.closeTo(0, 3)]);
+    const other = least([most(2, 0, 1)], { rows, widthsMm: [3, 5, 9] });
+    expect(other.outMm2).toBeCloseTo(3, 3);
+    expect([other.at[0], other.at[1]]).toEqual([expect.closeTo(1, 3), expect.closeTo(1, 3)]);
+    // As wide: t stays out of the first, 1 − t of the second. From 1.5 and 0.5 the middle is nearest; from 0 and 0
+    // (2 − t)² + t² + t² + (1 − t)² is least at t = 0.75.
+    const even = least([most(2, 0, 1)], { rows, widthsMm: [4, 4, 9] }, 0, [1.5, 0.5, 0, 0, 0]);
+    expect(even.outMm2).toBeCloseTo(4, 3);
+    expect([even.at[0], even.at[1]]).toEqual([expect.closeTo(1.5, 3), expect.closeTo(0.5, 3)]);
+    expect(least([most(2, 0, 1)], { rows, widthsMm: [4, 4, 9] }).at[0]).toBeCloseTo(1.25, 3);
+  });
+
+  test('[hand] limits that contradict leave nothing to plan', () => {
+    expect(leastUncovered(nought, [most(-1, 0), coverAsLimit(0)], { rows: [coverRow(0, 3, [0, 1])], widthsMm: [4, 6] }, 0)).toEqual({ ok: false, reason: 'limits-contradict' });
+  });
+
+  test('[library] over seeded old shapes as little stays out as in one programme in which every place may', () => {
+    let out = 0;
+    for (let seed = 0; seed < 60; seed++) {
+      const task = seededTask(seed);
+      const [brow, old] = [task.brows.left, task.old.left];
+      if (!old) throw new Error('old work');
+      const spans = edgeSpans(brow);
+      const [limits, cover, heights] = [limitRows(brow, spans, 'left', task.limits.left, old.areaMm2), coverRows(old, spans, 'left', brow.tail.uMm), listOf(heightsOf(brow))];
+      const ours = leastUncovered(heights, limits, cover, 0);
+      if (!ours.ok) continue;
+      if (ours.outMm2 > 0) out++;
+      const knots = cover.widthsMm.length;
+      const column = (row: Row, at: number): Row => {
+        const { knots: [first, second] = [-1, -1], towardSecond = 0 } = cover.rows[at] ?? {};
+        return { ...row, coefficients: [...row.coefficients, ...cover.widthsMm.map((_, knot) => (knot === first ? 1 - towardSecond : knot === second ? towardSecond : 0))] };
+      };
+      const rows = [
+        ...limits,
+        ...easedRows(cover, 0, []).map(column),
+        ...cover.widthsMm.map((_, knot): Row => ({ coefficients: [...nought, ...cover.widthsMm.map((_, one) => (one === knot ? 1 : 0))], atLeast: 0 })),
+      ];
+      const price = 3e3;
+      const target = [...heights, ...cover.widthsMm.map((width) => -price * Math.max(width, 0.01))];
+      const whole = wholeProgramme(target, target.map(() => 1), rows);
+      expect(whole.message).toBe('');
+      const outMm2 = cover.widthsMm.reduce((sum, width, knot) => sum + width * Math.max(0, whole.solution[6 + knot] ?? NaN), 0);
+      expect(Math.abs(ours.outMm2 - outMm2), `seed ${seed}, ${knots} knots`).toBeLessThan(3e-3);
+    }
+    expect(out).toBeGreaterThan(15);
+  });
+});
+
+function coverAsLimit(mark: number): Row {
+  return { coefficients: nought.map((_, i) => (i === mark ? 1 : 0)), atLeast: 0 };
+}
+
+describe('both sides together', () => {
+  const atMost = (mm: number): Row => ({ coefficients: [-1], atLeast: -mm, holder: limit('tail') });
+  const atLeast = (mm: number): Row => ({ coefficients: [1], atLeast: mm, holder: limit('archTop') });
+
+  test('[hand] equal where rows allow it: the weighted mean, or as near to it as they leave', () => {
+    const now = { right: [20], left: [24] };
+    const room = { right: { rows: [], at: [20] }, left: { rows: [], at: [24] } };
+    expect(levelSides(now, { right: 1, left: 3 }, room).heights).toEqual({ right: [23], left: [23] });
+    const held = levelSides(now, { right: 1, left: 1 }, { ...room, right: { rows: [atMost(21)], at: [20] } });
+    expect(held.heights.right[0]).toBeCloseTo(21, 9);
+    expect(held.heights.left[0]).toBeCloseTo(21, 9);
+    expect(held.heldBy).toEqual([limit('tail')]);
+  });
+
+  test('[hand] where they cannot meet the gap is as small as the rows allow, and both rows hold it', () => {
+    const found = levelSides({ right: [0], left: [5] }, { right: 1, left: 1 }, { right: { rows: [atMost(1)], at: [0] }, left: { rows: [atLeast(2)], at: [5] } });
+    expect(found.heights.right[0]).toBeCloseTo(1, 6);
+    expect(found.heights.left[0]).toBeCloseTo(2, 6);
+    expect(found.heldBy).toEqual([limit('tail'), limit('archTop')]);
+  });
+
+  test('[hand] differences settled, the move is the least by weight: 2t² + 3(t − 3)² + 3(t − 5)² is least at 3', () => {
+    // Right: first at most as high as second; left: first at least 2 above second. So they differ by 1 and −1, and 3 moves both.
+    const right: Row = { coefficients: [-1, 1], atLeast: 0 };
+    const left: Row = { coefficients: [1, -1], atLeast: 2 };
+    const { heights } = levelSides({ right: [0, 0], left: [4, 4] }, { right: 1, left: 3 }, { right: { rows: [right], at: [0, 0] }, left: { rows: [left], at: [4, 2] } });
+    [3, 3].forEach((value, i) => expect(heights.right[i]).toBeCloseTo(value, 5));
+    [4, 2].forEach((value, i) => expect(heights.left[i]).toBeCloseTo(value, 5));
+  });
+
+  test('[hand] a side whose own rows leave the method no room stays where it was said to fit; the other goes as near the mean as it may', () => {
+    const found = levelSides({ right: [2], left: [4] }, { right: 1, left: 1 }, { right: { rows: [atLeast(1), atMost(0)], at: [7] }, left: { rows: [atMost(2.5)], at: [2] } });
+    expect(found.heights.right).toEqual([7]);
+    expect(found.heights.left[0]).toBeCloseTo(2.5, 9);
+    expect(found.heldBy).toEqual([limit('tail')]);
+  });
+});
+
+test('[hand] no limit but raising and lowering: ten rows, one of each for each mark', () => {
+  const rows = limitRows(handBrow, edgeSpans(handBrow), 'right', limitsOf(1, 2), 100);
+  expect(rows.map(({ holder: one }) => one?.kind)).toEqual(['raise', 'lower', 'raise', 'lower', 'raise', 'lower', 'raise', 'lower', 'raise', 'lower']);
+  expect(forBrowMarks((mark) => rows.filter(({ holder: one }) => one && 'mark' in one && one.mark === mark).length)).toEqual(forBrowMarks(() => 2));
+});
