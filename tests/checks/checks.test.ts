@@ -13,6 +13,9 @@ describe('printed values', () => {
   it.each(named('hand'))('[hand] %s', (_, check) => {
     expect(gap(check), `${check.what}: ours ${check.ours()}, by hand ${check.printed}`).toBeLessThanOrEqual(check.tolerance);
   });
+  it.each(named('library'))('[library] %s', (_, check) => {
+    expect(gap(check), `${check.what}: ours ${check.ours()}, elsewhere ${check.printed}`).toBeLessThanOrEqual(check.tolerance);
+  });
   it.each(checks.map((check) => [check.id, check] as const))('[property] %s turns red when ours is 1 % off', (_, check) => {
     expect(holds(check, 1.01)).toBe(false);
     expect(holds(check, 0.99)).toBe(false);

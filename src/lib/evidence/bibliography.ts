@@ -1,6 +1,7 @@
 import type { Source } from './source.ts';
 import { colourSources } from './sources/colour.ts';
 import { skinSources } from './sources/skin.ts';
+import { conversionSources } from './sources/conversions.ts';
 import { archSources } from './sources/arch.ts';
 import { againSources } from './sources/again.ts';
 import { healedSources } from './sources/healed.ts';
@@ -30,6 +31,7 @@ export const bibliography = {
   ...skinSources,
   ...strokeSources,
   ...healedSources,
+  ...conversionSources,
   ...archSources,
   ...underSources,
 } as const satisfies Readonly<Record<string, Source>>;
