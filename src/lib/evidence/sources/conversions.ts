@@ -62,6 +62,6 @@ export const conversionSources = {
   },
   oeis: {
     kind: 'data', short: 'OEIS', authors: 'Sloane NJA and others', title: 'The On-Line Encyclopedia of Integer Sequences',
-    where: 'sequences A000332 and A068996', address: 'https://oeis.org/A000332', read: 'part', readOn,
+    where: 'sequence A000332', address: 'https://oeis.org/A000332', read: 'part', readOn,
   },
 } as const satisfies Readonly<Record<string, Source>>;
