@@ -68,3 +68,6 @@ export { overOldPigment } from './colour/oldPigment.ts';
 export { mixLayer, pigmentIds, type PigmentId, type Shares } from './colour/pigments.ts';
 export { healedColour, type Setting } from './colour/healedColour.ts';
 export { outcomesAround, plainPrediction, simulatedHealings, type Plan } from './colour/uncertainHealing.ts';
+export { depthsLookedAt, dosesBetween, lossesLookedAt } from './colour/why/healingAxes.ts';
+export { healingMap, type HealedWork, type HealingCell } from './colour/why/healingMap.ts';
+export { fittingSet, type FittingSet } from './colour/why/fittingSet.ts';
