@@ -3,9 +3,13 @@ import { mixByDropsFields, type MixByDropsState } from '#calculators/mixByDropsF
 import { DropCard } from '#components/pictures/DropCard.tsx';
 import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
 import { bottleWords, lampWords, labWords, mixCaution, mixSays, timeWords } from '#words/mixByDrops.ts';
+import { lookAgainUnder } from '#calculators/lookAgainUnder.ts';
 import { fixed } from '#words/number.ts';
+import { lampInWords, looksSay, three } from '#words/underLamps.ts';
+import type { ComponentChildren } from 'preact';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
+import { LaterMixFurther } from './LaterMixFurther.tsx';
 import { NumberBox } from './NumberBox.tsx';
 import { SkinBoxes, skinLabels } from './SkinBoxes.tsx';
 import { useCalculator } from './useCalculator.ts';
@@ -17,11 +21,12 @@ const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(label
 const nameOf = (key: string) => (isBottle(key) ? `Drops of ${bottleWords[key]}` : isLabel(key) ? labels[key] : key);
 const load = () => import('#calculators/mixByDrops.ts').then(({ mixByDrops }) => mixByDrops.solve);
 
-/** Mix by drops: the island. The prediction for the first state is made at build; the model is fetched at the first change. */
-export function MixByDrops({ id = 'drops', start }: Readonly<{ id?: string; start: Result }>) {
+/** Mix by drops: the island. The prediction for the first state is made at build; the model is fetched at the first change. `children`: the plots of the first state. */
+export function MixByDrops({ id = 'drops', start, children }: Readonly<{ id?: string; start: Result; children?: ComponentChildren }>) {
   const desk = useCalculator(mixByDropsFields, nameOf);
   const { state } = desk;
   const { result, is } = useLater(state, start, load);
+  const lamp = lampInWords[lookAgainUnder(state.lamp)];
   const number = (name: Exclude<keyof MixByDropsState, 'oldWork' | 'lamp'>, unit: string, hint?: string) => (
     <NumberBox key={name} id={`${id}-${name}`} label={isBottle(name) ? bottleWords[name] : nameOf(name)} unit={unit} shown={String(state[name])} hint={hint} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
   );
@@ -35,7 +40,7 @@ export function MixByDrops({ id = 'drops', start }: Readonly<{ id?: string; star
       caution={is === 'missing' ? undefined : mixCaution(result)}
       picture={
         <>
-          {result.ok && <DropCard times={result.outlook.times} today={result.outlook.today} coverage={state.coverage / 100} isLate={is !== 'fresh'} />}
+          {result.ok && <DropCard bottle={result.bottle} times={result.outlook.times} today={result.outlook.today} coverage={state.coverage / 100} isLate={is !== 'fresh'} />}
           <p class="card-key plain">Each date, from the top: strokes close up; the colour from arm’s length; five of the simulated healings, darkest to lightest.</p>
         </>
       }
@@ -48,6 +53,22 @@ export function MixByDrops({ id = 'drops', start }: Readonly<{ id?: string; star
         </>
       }
     >
+      {result.ok && (
+        <div class="tables">
+          <div>
+            <table class="meas looks">
+              <caption>Look again under the lamp: L* / a* / b*</caption>
+              <thead><tr><th scope="col">What</th><th scope="col">Daylight</th><th scope="col">{lampWords[lookAgainUnder(state.lamp)]}</th></tr></thead>
+              <tbody>
+                <tr><th scope="row">{state.oldWork === 'none' ? 'skin today' : 'today'}</th><td>{three(result.looks.skin.day)}</td><td>{three(result.looks.skin.seen)}</td></tr>
+                {result.looks.times.map(({ years, day, seen }) => <tr key={years}><th scope="row">{timeWords(years)}</th><td>{three(day)}</td><td>{three(seen)}</td></tr>)}
+              </tbody>
+            </table>
+            <p class="plain small">{looksSay(result.looks, lamp)}</p>
+          </div>
+        </div>
+      )}
+      {result.ok && <LaterMixFurther id={id} state={state} still={children} />}
       {result.ok && (
         <details class="fold numbers">
           <summary>All numbers</summary>

@@ -4,7 +4,7 @@ import { fixed } from '#words/number.ts';
 import { timeWords } from '#words/mixByDrops.ts';
 
 type Outlook = Readonly<{ years: number; plain: Lab; band: readonly Lab[]; covered: Lab }>;
-type Props = Readonly<{ times: readonly Outlook[]; today: Lab; coverage: number; isLate: boolean }>;
+type Props = Readonly<{ /** In the bottle: too thick to see through. */ bottle: Lab; times: readonly Outlook[]; today: Lab; coverage: number; isLate: boolean }>;
 
 const fill = (lab: Lab) => srgbToHex(labToSrgb(lab));
 const [width, gap, left] = [88, 8, 12];
@@ -23,13 +23,16 @@ function StrokePatch({ x, outlook, today, coverage }: Readonly<{ x: number; outl
   );
 }
 
-/** The grey card: today's skin, then each date: strokes, the colour from arm's length, and the band of simulated healings from darkest to lightest. */
-export function DropCard({ times, today, coverage, isLate }: Props) {
+/** The grey card: the mix in the bottle and today's skin, then each date: strokes, the colour from arm's length, and the band of simulated healings from darkest to lightest. */
+export function DropCard({ bottle, times, today, coverage, isLate }: Props) {
   return (
-    <svg class={isLate ? 'drop-card late' : 'drop-card'} viewBox="0 0 400 272" role="img" aria-label={`Swatches on a grey card. Today: L* ${fixed(today.l)}. ${times.map(({ years, plain }) => `${timeWords(years)}: L* ${fixed(plain.l)}, a* ${fixed(plain.a)}, b* ${fixed(plain.b)}`).join('; ')}.`}>
+    <svg class={isLate ? 'drop-card late' : 'drop-card'} viewBox="0 0 400 272" role="img" aria-label={`Swatches on a grey card. In the bottle: L* ${fixed(bottle.l)}. Today: L* ${fixed(today.l)}. ${times.map(({ years, plain }) => `${timeWords(years)}: L* ${fixed(plain.l)}, a* ${fixed(plain.a)}, b* ${fixed(plain.b)}`).join('; ')}.`}>
       <rect class="card" width="400" height="272" />
-      <text class="card-text" x={left} y="18">today</text>
-      <rect x={left} y="28" width={width} height="204" fill={fill(today)} />
+      <text class="card-text" x={left} y="18">in the bottle</text>
+      <rect x={left} y="28" width={width} height="62" fill={fill(bottle)} />
+      <text class="card-num" x={left} y="106">L* {fixed(bottle.l)}</text>
+      <text class="card-text" x={left} y="130">today</text>
+      <rect x={left} y="138" width={width} height="94" fill={fill(today)} />
       <text class="card-num" x={left} y="260">L* {fixed(today.l)}</text>
       {times.map((outlook, i) => {
         const x = left + (i + 1) * (width + gap);

@@ -1,15 +1,29 @@
 import { bottles } from '#lib/colour/bottles.ts';
 import { bottleIds } from '#lib/colour/bottleIds.ts';
+import type { Lab } from '#lib/colour/lab.ts';
+import { masstone } from '#lib/colour/masstone.ts';
 import { modelValues } from '#lib/colour/modelValues.ts';
 import { mixOutlook, type MixOutlook } from '#lib/colour/mixOutlook.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
 import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
+import { underLamps, type UnderLamps } from '#lib/colour/underLamps.ts';
+import { lookAgainUnder } from './lookAgainUnder.ts';
 import { mixByDropsFields, type MixByDropsState } from './mixByDropsFields.ts';
 import { skinOf } from './oldLooks.ts';
 import type { Calculator } from './spec.ts';
 
 export type MixByDrops =
-  | Readonly<{ ok: true; drops: number; whiteShare: number; isOutsideMeasured: boolean; outlook: MixOutlook }>
+  | Readonly<{
+      ok: true;
+      drops: number;
+      whiteShare: number;
+      isOutsideMeasured: boolean;
+      outlook: MixOutlook;
+      /** In the bottle, under the lamp. */
+      bottle: Lab;
+      /** In daylight and under the lamp; under tungsten where daylight is the lamp. */
+      looks: UnderLamps;
+    }>
   | Readonly<{ ok: false; reason: 'no-drops' | 'no-skin-like-spectrum' | 'old-pigment-not-reached' }>;
 
 const years = [0, 1, 2];
@@ -28,6 +42,12 @@ export const mixByDrops: Calculator<MixByDropsState, MixByDrops> = {
     const shares = sharesOf(recipe, bottles);
     const setting = { depthMm: state.depth, coverage: state.coverage / 100, veilShare: modelValues.veilShare };
     const plan = { shares, dose: state.dose, setting, ageing: startAgeing, doubts: startDoubts };
-    return { ok: true, drops, whiteShare: shares['77891'], isOutsideMeasured: skin.isOutsideMeasured, outlook: mixOutlook(skin, plan, years, draws, seed, state.lamp) };
+    const { lamp } = state;
+    return {
+      ok: true, drops, whiteShare: shares['77891'], isOutsideMeasured: skin.isOutsideMeasured,
+      outlook: mixOutlook(skin, plan, years, draws, seed, lamp),
+      bottle: masstone(shares, lamp),
+      looks: underLamps(skin, plan, years, lookAgainUnder(lamp)),
+    };
   },
 };

@@ -25,8 +25,8 @@ export function leftOf(ageing: Ageing, years: AtYears): Shares {
 }
 
 /** The colour predicted when every number is as assumed. */
-export function plainPrediction(skin: SkinOptics, { shares, dose, setting, ageing }: Plan, years: AtYears): Lab {
-  return spectrumToLab(throughParts(skin, partedAt(skin, setting.depthMm, setting.veilShare), mixLayer(shares, dose, leftOf(ageing, years)), setting.coverage));
+export function plainPrediction(skin: SkinOptics, { shares, dose, setting, ageing }: Plan, years: AtYears, lamp: Lamp = 'D65'): Lab {
+  return spectrumToLab(throughParts(skin, partedAt(skin, setting.depthMm, setting.veilShare), mixLayer(shares, dose, leftOf(ageing, years)), setting.coverage), lamp);
 }
 
 /** Log-normal with median 1 and this spread. */

@@ -1,0 +1,24 @@
+import type { MixByDropsState } from '#calculators/mixByDropsFields.ts';
+import type { ComponentChildren } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+
+type Loaded = Readonly<{ MixFurther: (props: Readonly<{ id: string; state: MixByDropsState }>) => ComponentChildren }>;
+type Props = Readonly<{ id: string; state: MixByDropsState; /** What the page came with, good for the state it came with. */ still?: ComponentChildren }>;
+
+/** The plots of a mix, behind a fold: those of the first state may come with the page; others are fetched once somebody opens it. */
+export function LaterMixFurther({ id, state, still }: Props) {
+  const [isOpen, setOpen] = useState(false);
+  const [loaded, setLoaded] = useState<Loaded | 'failed'>();
+  const [first] = useState(state);
+  const isStill = still !== undefined && state === first;
+  useEffect(() => {
+    if (!isOpen || isStill || loaded) return;
+    import('./MixFurther.tsx').then(setLoaded, () => setLoaded('failed'));
+  }, [isOpen, isStill, loaded]);
+  return (
+    <details class="fold" onToggle={({ currentTarget: { open } }) => setOpen(open)}>
+      <summary>What matters most, spectrum, two years</summary>
+      {isStill ? still : loaded === 'failed' ? <a href="/calculators/mix-by-drops/">See the calculator’s own page</a> : isOpen && loaded ? <loaded.MixFurther id={id} state={state} /> : null}
+    </details>
+  );
+}

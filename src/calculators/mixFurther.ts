@@ -1,0 +1,44 @@
+import { bottleIds } from '#lib/colour/bottleIds.ts';
+import { bottles } from '#lib/colour/bottles.ts';
+import type { Spectrum } from '#lib/colour/bands.ts';
+import { drift, type DriftPoint } from '#lib/colour/drift.ts';
+import { pigmentedReflectance } from '#lib/colour/healedColour.ts';
+import { modelValues } from '#lib/colour/modelValues.ts';
+import { mixLayer } from '#lib/colour/pigments.ts';
+import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
+import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
+import { leftOf } from '#lib/colour/uncertainHealing.ts';
+import { whatMatters, type Matter } from '#lib/colour/whatMatters.ts';
+import type { MixByDropsState } from './mixByDropsFields.ts';
+import { skinOf } from './oldLooks.ts';
+
+export type MixFurther = Readonly<{
+  matters: readonly Matter[];
+  /** Reflectance by band: the skin or old work of today, the brow before anything is lost, the brow at six weeks. */
+  spectra: Readonly<{ today: Spectrum; fresh: Spectrum; healed: Spectrum }>;
+  points: readonly DriftPoint[];
+}>;
+
+const years = [0, 0.5, 1, 1.5, 2];
+const draws = 400;
+const seed = 1;
+
+/** More about one mix in one skin: what moves it most, its spectra, its way over two years. Nothing where there is no drop or no skin. */
+export function mixFurther(state: MixByDropsState): MixFurther | undefined {
+  const recipe = bottleIds.map((id) => Math.round(state[id]));
+  const skin = skinOf(state);
+  if (!skin.ok || recipe.every((count) => count === 0)) return undefined;
+  const shares = sharesOf(recipe, bottles);
+  const { dose, lamp } = state;
+  const setting = { depthMm: state.depth, coverage: state.coverage / 100, veilShare: modelValues.veilShare };
+  const left = leftOf(startAgeing, 0);
+  return {
+    matters: whatMatters(skin, { shares, dose, setting, left }, lamp),
+    spectra: {
+      today: skin.reflectance,
+      fresh: pigmentedReflectance(skin, mixLayer(shares, dose), setting),
+      healed: pigmentedReflectance(skin, mixLayer(shares, dose, left), setting),
+    },
+    points: drift(skin, { shares, dose, setting, ageing: startAgeing, doubts: startDoubts }, years, draws, seed, lamp),
+  };
+}

@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import { bottles } from '#lib/colour/bottles.ts';
+import { ciede2000 } from '#lib/colour/ciede2000.ts';
+import { spectrumToLab } from '#lib/colour/observe.ts';
+import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
+import { skinOptics } from '#lib/colour/skinOptics.ts';
+import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
+import { plainPrediction, type Plan } from '#lib/colour/uncertainHealing.ts';
+import { underLamps } from '#lib/colour/underLamps.ts';
+
+const plan: Plan = { shares: sharesOf([0, 0, 1, 0, 0, 3], bottles), dose: 0.3, setting: { depthMm: 0.1, coverage: 0.6, veilShare: 0.35 }, ageing: startAgeing, doubts: startDoubts };
+const skins = ([[72, 8, 16], [63, 10, 19], [54, 11, 18], [45, 11, 17], [36, 10, 14]] as const).map(([l, a, b]) => {
+  const skin = skinOptics({ l, a, b });
+  if (!skin.ok) throw new Error(skin.reason);
+  return skin;
+});
+
+test('[property] each look is the plain prediction under its lamp, and each step counts from the first time under the same lamp', () => {
+  for (const skin of skins) {
+    for (const lamp of ['D50', 'A', 'LED-B3'] as const) {
+      const found = underLamps(skin, plan, [0, 1, 2], lamp);
+      expect(found.skin).toEqual({ day: spectrumToLab(skin.reflectance, 'D65'), seen: spectrumToLab(skin.reflectance, lamp) });
+      expect(found.times).toEqual([0, 1, 2].map((years) => ({
+        years,
+        day: plainPrediction(skin, plan, years, 'D65'),
+        seen: plainPrediction(skin, plan, years, lamp),
+        sinceDay: ciede2000(plainPrediction(skin, plan, 0, 'D65'), plainPrediction(skin, plan, years, 'D65')),
+        sinceSeen: ciede2000(plainPrediction(skin, plan, 0, lamp), plainPrediction(skin, plan, years, lamp)),
+      })));
+    }
+  }
+});
+
+test('[property] daylight against daylight is no change; no time is no move', () => {
+  const [skin] = skins;
+  if (!skin) throw new Error('no skin');
+  const { skin: bare, times: [first] } = underLamps(skin, plan, [0], 'D65');
+  expect(bare.day).toEqual(bare.seen);
+  expect(first).toMatchObject({ sinceDay: 0, sinceSeen: 0 });
+});
+
+test('[property] on five skins tungsten adds 3 to 7 in a*, more to skin than to the brow; two years move the brow alike under both lamps', () => {
+  for (const skin of skins) {
+    const { skin: bare, times: [first, last] } = underLamps(skin, plan, [0, 2], 'A');
+    if (!first || !last) throw new Error('no times');
+    const [ofSkin, ofBrow] = [bare.seen.a - bare.day.a, first.seen.a - first.day.a];
+    expect(ofBrow).toBeGreaterThan(3);
+    expect(ofSkin).toBeGreaterThan(ofBrow);
+    expect(ofSkin).toBeLessThan(7);
+    expect(Math.abs(last.sinceDay - last.sinceSeen)).toBeLessThan(0.3);
+    expect(last.sinceDay).toBeGreaterThan(1);
+  }
+});
