@@ -1,9 +1,8 @@
 import type { MixByDrops as Result } from '#calculators/mixByDrops.ts';
-import { mixByDropsFields, type MixByDropsState } from '#calculators/mixByDropsFields.ts';
+import { lookAgainUnder, mixByDropsFields, type MixByDropsState } from '#calculators/mixByDropsFields.ts';
 import { DropCard } from '#components/pictures/DropCard.tsx';
 import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
 import { bottleWords, lampWords, labWords, mixCaution, mixSays, timeWords } from '#words/mixByDrops.ts';
-import { lookAgainUnder } from '#calculators/lookAgainUnder.ts';
 import { fixed } from '#words/number.ts';
 import { lampInWords, looksSay, three } from '#words/underLamps.ts';
 import type { ComponentChildren } from 'preact';

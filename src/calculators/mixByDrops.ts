@@ -7,8 +7,7 @@ import { mixOutlook, type MixOutlook } from '#lib/colour/mixOutlook.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
 import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
 import { underLamps, type UnderLamps } from '#lib/colour/underLamps.ts';
-import { lookAgainUnder } from './lookAgainUnder.ts';
-import { mixByDropsFields, type MixByDropsState } from './mixByDropsFields.ts';
+import { lookAgainUnder, mixByDropsFields, type MixByDropsState } from './mixByDropsFields.ts';
 import { skinOf } from './oldLooks.ts';
 import type { Calculator } from './spec.ts';
 
