@@ -16,18 +16,16 @@ export type SideRoom = Readonly<{ rows: readonly Row[]; at: readonly number[] }>
  */
 export function levelSides(now: Both<readonly number[]>, weights: SideWeights, room: Both<SideRoom>): LevelSides {
   const rows = { right: room.right.rows, left: room.left.rows };
-  const meanOf = (differences: readonly number[]) =>
-    now.right.map((right, i) => {
-      const half = (differences[i] ?? 0) / 2;
-      return (weights.right * (right + half) + weights.left * ((now.left[i] ?? right) - half)) / (weights.right + weights.left);
-    });
-  const equal = now.right.map(() => 0);
-  const level = nearest(meanOf(equal), now.right.map(() => 1), [...rows.right, ...rows.left]);
+  const mean = now.right.map((right, i) => (weights.right * right + weights.left * (now.left[i] ?? right)) / (weights.right + weights.left));
+  const ones = mean.map(() => 1);
+  const level = nearest(mean, ones, [...rows.right, ...rows.left]);
   if (level.ok) return { heights: { right: level.unknowns, left: level.unknowns }, heldBy: level.heldBy };
 
-  const apart = leastApart(meanOf(equal), rows);
-  if (!apart.ok) return eachAlone(meanOf(equal), room);
-  const moved = nearest(meanOf(apart.differences), now.right.map(() => 1), [...heldApart(rows.right, apart.differences, -1), ...heldApart(rows.left, apart.differences, 1)]);
+  const apart = leastApart(mean, rows);
+  if (!apart.ok) return eachAlone(mean, room);
+  // The middle nearest to the mean, as before: the differences would shift the mean along themselves, and how far the middle
+  // reaches that way is settled by the very rows that hold them.
+  const moved = nearest(mean, ones, [...heldApart(rows.right, apart.differences, -1), ...heldApart(rows.left, apart.differences, 1)]);
   const middle = moved.ok ? moved.unknowns : apart.middle;
   return {
     heights: { right: middle.map((v, i) => v - (apart.differences[i] ?? 0) / 2), left: middle.map((v, i) => v + (apart.differences[i] ?? 0) / 2) },

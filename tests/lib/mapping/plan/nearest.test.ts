@@ -35,9 +35,9 @@ describe('the nearest unknowns', () => {
     return { rows, target: inside.map((value) => value + between(-6, 6)), weights: inside.map(() => between(0.5, 3)) };
   };
 
-  test('[library] 300 draws of 40 rows: the same answer, the same multipliers as the whole programme, whatever it begins with', () => {
+  test('[library] 100 draws of 40 rows: the same answer, the same multipliers as the whole programme, whatever it begins with', () => {
     let held = 0;
-    for (let i = 0; i < 300; i++) {
+    for (let i = 0; i < 100; i++) {
       const { rows, target, weights } = drawn();
       const whole = wholeProgramme(target, weights, rows);
       const first = rows.flatMap((_, at) => (draw() < 0.2 ? [at] : []));
@@ -51,11 +51,11 @@ describe('the nearest unknowns', () => {
       }
       held += whole.Lagrangian.filter((pull) => pull > 1e-6).length;
     }
-    expect(held).toBeGreaterThan(600);
+    expect(held).toBeGreaterThan(200);
   });
 
   test('[library] rows that contradict are told at once or not at all', () => {
-    for (let i = 0; i < 60; i++) {
+    for (let i = 0; i < 20; i++) {
       const { rows, target, weights } = drawn();
       const [one] = rows;
       if (!one) throw new Error('rows');
@@ -63,6 +63,8 @@ describe('the nearest unknowns', () => {
       for (const first of [[], [0], [40, 0], rows.map((_, at) => at)]) {
         const found = nearest(target, weights, [...rows, against], first);
         if (found.ok) throw new Error('a row and its contrary');
+        // Where even the rows it was told to begin with contradict, it begins afresh.
+        if (first.includes(40)) expect(found).toEqual(nearest(target, weights, [...rows, against]));
         expect(found.atOdds.length).toBeGreaterThan(0);
         expect(found.atOdds.every((at) => at >= 0 && at <= 40)).toBe(true);
       }
@@ -74,6 +76,9 @@ describe('the nearest unknowns', () => {
     const below = (mm: number): Row => ({ coefficients: [-1], atLeast: -mm });
     // From 0 the first row is missed, then held; the second one is kept until then.
     expect(nearest([0], [1], [above(1), below(0.9), below(5)])).toEqual({ ok: false, reason: 'rows-contradict', atOdds: [0, 1] });
+    // A row taken in that does not hold is not at odds; of the missed ones the most missed comes first.
+    expect(nearest([0], [1], [above(1), above(0.5), below(0.9)])).toMatchObject({ atOdds: [0, 2] });
+    expect(nearest([0], [1], [above(1), below(0.9), below(0.5), below(0.7)])).toMatchObject({ atOdds: [0, 2, 3, 1] });
     expect(nearest([0], [1], [above(1), below(1 - 1.1e-6)]).ok).toBe(false);
     const thin = nearest([0], [1], [above(1), below(1 - 0.9e-6)]);
     expect(thin.ok && thin.unknowns[0]).toBeCloseTo(1, 5);
@@ -149,13 +154,45 @@ describe('least uncovered', () => {
     expect(least([most(2, 0, 1)], { rows, widthsMm: [4, 4, 9] }).at[0]).toBeCloseTo(1.25, 3);
   });
 
+  test('[hand] a place that was not at odds stays out where that is cheaper: 5 × 1 + 3 × 1, not 5 × 2', () => {
+    // The first mark reaches 2 of 3 at most; at 2 it leaves the second 0 of 1.
+    const limits = [most(2, 0), most(2, 0, 1)];
+    for (const second of [coverRow(1, 1, [1, 2]), coverRow(1, 1, [2, 1], 1)]) {
+      const cover = (widthsMm: readonly number[]): Cover => ({ rows: [coverRow(0, 3, [0, 2]), second], widthsMm });
+      const found = least(limits, cover([5, 3, 9]), 0, [0, 1, 0, 0, 0]);
+      expect(found.outMm2).toBeCloseTo(8, 3);
+      expect(found.at).toEqual([2, 0, 0, 0, 0].map((value) => expect.closeTo(value, 3)));
+      expect(least(limits, cover([3, 5, 9]), 0, [0, 1, 0, 0, 0]).outMm2).toBeCloseTo(6, 3);
+    }
+    // Half of the second place’s gap lies at its corner: 1 mm there costs 2 × 3, more than the 5 it saves.
+    expect(least(limits, { rows: [coverRow(0, 3, [0, 2]), coverRow(1, 1, [1, 2], 0.5)], widthsMm: [5, 3, 9] }, 0, [0, 1, 0, 0, 0]).outMm2).toBeCloseTo(10, 3);
+  });
+
+  test('[hand] a place that must stay out, too, though nothing said so at first: 3 × 1.5 + 5 × 0.5', () => {
+    // The first mark may not go below 1.5, which leaves the second 0.5 of 1.
+    const limits = [most(2, 0), most(2, 0, 1), { ...coverAsLimit(0), atLeast: 1.5 }];
+    const found = least(limits, { rows: [coverRow(0, 3, [0, 2]), coverRow(1, 1, [1, 2])], widthsMm: [3, 5, 9] }, 0, [0, 1, 0, 0, 0]);
+    expect(found.outMm2).toBeCloseTo(7, 3);
+    expect([found.at[0], found.at[1]]).toEqual([expect.closeTo(1.5, 3), expect.closeTo(0.5, 3)]);
+  });
+
+  test('[hand] what holds the shape is named before what holds the margin; less than 0.001 mm² is rounding', () => {
+    const limits = [most(2, 0), { ...most(1.2, 1), holder: limit('archTop') }];
+    const found = least(limits, { rows: [coverRow(0, 3, [0, 2]), coverRow(1, 1, [1, 2])], widthsMm: [4, 4, 4] }, 0.5);
+    expect(found.outMm2).toBeCloseTo(4, 3);
+    // 0.5 more over the first, 0.3 over the second.
+    expect(found.marginOutMm2).toBeCloseTo(3.2, 3);
+    expect(found.heldBy).toEqual([limit('tail')]);
+    expect(least([most(2, 0)], { rows: [coverRow(0, 2.00002, [0, 1])], widthsMm: [4, 6] }).outMm2).toBe(0);
+  });
+
   test('[hand] limits that contradict leave nothing to plan', () => {
     expect(leastUncovered(nought, [most(-1, 0), coverAsLimit(0)], { rows: [coverRow(0, 3, [0, 1])], widthsMm: [4, 6] }, 0)).toEqual({ ok: false, reason: 'limits-contradict' });
   });
 
   test('[library] over seeded old shapes as little stays out as in one programme in which every place may', () => {
     let out = 0;
-    for (let seed = 0; seed < 60; seed++) {
+    for (let seed = 0; seed < 30; seed++) {
       const task = seededTask(seed);
       const [brow, old] = [task.brows.left, task.old.left];
       if (!old) throw new Error('old work');
@@ -181,7 +218,7 @@ describe('least uncovered', () => {
       const outMm2 = cover.widthsMm.reduce((sum, width, knot) => sum + width * Math.max(0, whole.solution[6 + knot] ?? NaN), 0);
       expect(Math.abs(ours.outMm2 - outMm2), `seed ${seed}, ${knots} knots`).toBeLessThan(3e-3);
     }
-    expect(out).toBeGreaterThan(15);
+    expect(out).toBeGreaterThan(7);
   });
 });
 
@@ -217,6 +254,21 @@ describe('both sides together', () => {
     const { heights } = levelSides({ right: [0, 0], left: [4, 4] }, { right: 1, left: 3 }, { right: { rows: [right], at: [0, 0] }, left: { rows: [left], at: [4, 2] } });
     [3, 3].forEach((value, i) => expect(heights.right[i]).toBeCloseTo(value, 5));
     [4, 2].forEach((value, i) => expect(heights.left[i]).toBeCloseTo(value, 5));
+  });
+
+  test('[hand] the same with rows that weigh marks: (2t + 2)² + (t + 1)² + 3(2t − 1)² + 3(t − 5)² is least at 0.8', () => {
+    // Right: first at most twice the second; left: at least 5 more than twice the second. The least differences are 1 and −2.
+    const right: Row = { coefficients: [-1, 2], atLeast: 0 };
+    const left: Row = { coefficients: [1, -2], atLeast: 5 };
+    const { heights } = levelSides({ right: [0, 0], left: [4, 4] }, { right: 1, left: 3 }, { right: { rows: [right], at: [0, 0] }, left: { rows: [left], at: [5, 0] } });
+    [3.6, 1.8].forEach((value, i) => expect(heights.right[i]).toBeCloseTo(value, 7));
+    [4.6, -0.2].forEach((value, i) => expect(heights.left[i]).toBeCloseTo(value, 7));
+  });
+
+  test('[hand] far from where the rows let them stand, both still come as near to each other as they may: 1 and 1.01', () => {
+    const { heights } = levelSides({ right: [40], left: [40] }, { right: 1, left: 1 }, { right: { rows: [atMost(1)], at: [1] }, left: { rows: [atLeast(1.01), atMost(40)], at: [1.01] } });
+    expect(heights.right[0]).toBeCloseTo(1, 6);
+    expect(heights.left[0]).toBeCloseTo(1.01, 6);
   });
 
   test('[hand] a side whose own rows leave the method no room stays where it was said to fit; the other goes as near the mean as it may', () => {

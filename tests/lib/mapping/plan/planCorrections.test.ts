@@ -107,3 +107,38 @@ test('[property] seeded faces: left marks do not move, others move by more; leav
     }
   }
 });
+
+test('[hand] only the marks that are worth moving are moved: a tail 0.1 mm apart stays, the rest rises by 1.4', () => {
+  const left = { ...lifted(handBrow, 1.4), tail: { uMm: 64, vMm: 20.1 } };
+  const { moves, remainingMm, brows } = plan({ brows: { right: handBrow, left } });
+  expect(moves.right.tail).toEqual({ byMm: expect.closeTo(0, 6), halfMm: 0.5, isLeft: true });
+  expect(remainingMm.tail).toBeCloseTo(0.1, 6);
+  expect(brows.right.tail.vMm).toBeCloseTo(20, 6);
+  for (const mark of ['frontLower', 'frontTop', 'archTop', 'archLower'] as const) expect(moves.right[mark]).toEqual({ byMm: expect.closeTo(1.4, 6), halfMm: 0.5, isLeft: false });
+});
+
+test('[hand] a move too small to be worth making is made where leaving it would lay old work bare', () => {
+  // Old work stands 0.15 mm over the arch at 47 and half a mm beyond it, where the edge has fallen by 13 B; raising the arch
+  // raises the edge there by 1 − B of it.
+  const t = 16.5 / 17;
+  const fall = 1 - 1.5 * t + 0.5 * t ** 3;
+  const old = shapeOf([[46.5, 30], [47.5, 30], [47.5, 33.15], [46.5, 33.15]]);
+  for (const side of ['right', 'left'] as const) {
+    const { moves, cover } = plan({ brows: { right: handBrow, left: handBrow }, free: side, old: { [side]: old } });
+    expect(cover[side]?.outMm2).toBe(0);
+    expect(moves[side].archTop).toEqual({ byMm: expect.closeTo((0.15 + 13 * fall) / (1 - fall), 4), halfMm: 0.5, isLeft: false });
+    expect(moves[side].archLower).toEqual({ byMm: expect.closeTo(0, 6), halfMm: 0.5, isLeft: true });
+    expect(moves[side].frontTop.isLeft).toBe(true);
+  }
+});
+
+test('[hand] the left side alone may move: it comes down by what it stands higher; without an outline there is no plan', () => {
+  const { moves } = plan({ free: 'left' });
+  for (const mark of browMarks) {
+    expect(moves.left[mark].byMm).toBeCloseTo(-1.4, 6);
+    expect(moves.right[mark].byMm).toBe(0);
+  }
+  const bent = { ...handBrow, tail: { uMm: 10, vMm: 20 } };
+  for (const free of ['right', 'both'] as const) expect(planCorrections({ ...task, free, brows: { ...task.brows, right: bent } }, 'quiet', half(0.5))).toEqual({ ok: false, reason: 'tail-inside-front' });
+  expect(planCorrections({ ...task, free: 'both', brows: { ...task.brows, left: bent } }, 'quiet', half(0.5))).toEqual({ ok: false, reason: 'tail-inside-front' });
+});

@@ -56,6 +56,10 @@ test('[library] the fitted midline of the three eye pairs sees the same nose bas
   }
 });
 
+test('[hand] a posed picture counts as taken at rest, sitting, the skin as usual: only the pose is wrong with it', () => {
+  expect(posedMarks({ ...straightPose, turnDeg: 20 }).taken).toEqual({ pose: 'rest', posture: 'sitting', skin: 'normal' });
+});
+
 test('[table] scale by iris, 11.7 ± 0.5 mm: ± 0.1 on a difference of 1.5 mm, ± 3 to 4 on a length of 45 mm', () => {
   const wide = { irisMm: 11.7, spreadMm: 0.5 };
   expect(scaleDoubtMm(1.5, wide, 2)).toBeCloseTo(0.128, 3);
