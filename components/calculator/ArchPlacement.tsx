@@ -20,6 +20,7 @@ type Handle = Exclude<Name, 'iris'>;
 const handles = { front: 11.4, share: 21.2, tail: 14, inner: -1, pupil: 0, outer: 1.6 } as const satisfies Readonly<Record<Handle, number>>;
 const isHandle = (key: string): key is Handle => Object.hasOwn(handles, key);
 const nameOf = (key: string) => (Object.entries(archLabels).find(([name]) => name === key)?.[1] ?? key);
+const marks = Object.keys(handles).map((value) => ({ value, label: nameOf(value) }));
 const options = archRules.map((value, i) => ({ value, label: `${i + 1}. ${archRuleWords[value]}` }));
 
 /** Ratio placement of the arch: the island. The still face comes in as children, drawn at build. */
@@ -27,6 +28,7 @@ export function ArchPlacement({ id = 'arch', open = false, legend, children }: R
   const desk = useCalculator(archPlacement, nameOf);
   const { state, result } = desk;
   const [active, setActive] = useState<Handle>('share');
+  const pick = (key: string) => isHandle(key) && setActive(key);
   const ahead = useAhead(state);
   const lengthMm = state.tail - state.front;
   const placeOf = (key: Handle) => (key === 'share' ? state.front + (state.share / 100) * lengthMm : state[key]);
@@ -66,7 +68,7 @@ export function ArchPlacement({ id = 'arch', open = false, legend, children }: R
               marks={Object.entries(handles).flatMap(([key, yMm]) => (isHandle(key) ? [{ key, point: { xMm: placeOf(key), yMm } }] : []))}
               active={active}
               activeLabel={`${nameOf(active)}: ${fixed(placeOf(active))} millimetres from the midline. Arrow keys move it in and out.`}
-              onPick={(key) => isHandle(key) && setActive(key)}
+              onPick={pick}
               onMove={(key, { xMm }) => isHandle(key) && move(key, xMm)}
             >
               {result.ok && <ArchOverlay places={result.places} {...shown} />}
@@ -85,10 +87,10 @@ export function ArchPlacement({ id = 'arch', open = false, legend, children }: R
           </div>
           {box('share', '%')}
           <div class="mark-two">{box('front')}{box('tail')}</div>
+          <ChoiceBox id={`${id}-mark`} label="Mark to move" value={active} options={marks} onType={pick} />
           <div class="stepper">
             <button class="btn line" type="button" aria-label={`In 0.1 millimetres: ${nameOf(active)}`} onClick={() => step(active, -0.1)}>In 0.1</button>
             <button class="btn line" type="button" aria-label={`Out 0.1 millimetres: ${nameOf(active)}`} onClick={() => step(active, 0.1)}>Out 0.1</button>
-            <span class="plain tiny quiet">{nameOf(active)}</span>
           </div>
           <details class="fold">
             <summary>Eye marks</summary>

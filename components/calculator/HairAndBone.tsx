@@ -18,6 +18,7 @@ type Handle = Exclude<keyof HairAndBoneState, 'cowlick'>;
 const handles = ['hairFrom', 'thinFrom', 'hairTo', 'boneArch', 'boneTail', 'cowlickAt'] as const satisfies readonly Handle[];
 const isHandle = (key: string): key is Handle => handles.some((handle) => handle === key);
 const nameOf = (key: string) => (Object.entries(hairAndBoneLabels).find(([name]) => name === key)?.[1] ?? key);
+const marks = handles.map((value) => ({ value, label: nameOf(value) }));
 const rows = ['hair', 'thin', 'bareFront', 'bareTail', 'offBone', 'nothing'] as const;
 const options = (['none', 'turned'] as const).map((value) => ({ value, label: cowlickWords[value] }));
 
@@ -26,6 +27,7 @@ export function HairAndBone({ id = 'under', brow, open = false, legend, children
   const desk = useCalculator(hairAndBone, nameOf);
   const { state, result } = desk;
   const [active, setActive] = useState<Handle>('hairTo');
+  const pick = (key: string) => isHandle(key) && setActive(key);
   const ahead = useAhead(state);
   const lowerEdge = (placeMm: number) => brow.lowerEdgeMm[Math.round((placeMm / plannedLeft.lengthMm) * 20)] ?? 0;
   const bonePlace = { boneArch: plannedLeft.archMm, boneTail: plannedLeft.lengthMm } as const;
@@ -69,7 +71,7 @@ export function HairAndBone({ id = 'under', brow, open = false, legend, children
               marks={handles.map((key) => ({ key, point: pointOf(key) }))}
               active={active}
               activeLabel={`${nameOf(active)}: ${fixed(state[active])} millimetres. Arrow keys move it.`}
-              onPick={(key) => isHandle(key) && setActive(key)}
+              onPick={pick}
               onMove={(key, to) => isHandle(key) && move(key, to)}
             >
               {result.ok && <UnderOverlay id={id} brow={brow} state={state} under={result.under} />}
@@ -84,10 +86,11 @@ export function HairAndBone({ id = 'under', brow, open = false, legend, children
           {box('thinFrom', hairAndBoneHints.hairFrom)}
           <div class="mark-two">{box('boneArch')}{box('boneTail')}</div>
           <p class="hint plain">{hairAndBoneHints.boneArch}</p>
+          <ChoiceBox id={`${id}-mark`} label="Mark to move" value={active} options={marks} onType={pick} />
           <div class="stepper">
             <button class="btn line" type="button" aria-label={`Less 0.1 millimetres: ${nameOf(active)}`} onClick={() => step(active, -0.1)}>Less</button>
             <button class="btn line" type="button" aria-label={`More 0.1 millimetres: ${nameOf(active)}`} onClick={() => step(active, 0.1)}>More</button>
-            <span class="plain tiny quiet">{nameOf(active)}, 0.1 mm a step</span>
+            <span class="plain tiny quiet">0.1 mm a step</span>
           </div>
           <details class="fold">
             <summary>Cowlick</summary>

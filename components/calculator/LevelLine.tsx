@@ -7,6 +7,7 @@ import type { ComponentChildren } from 'preact';
 import { Frame } from './Frame.tsx';
 import { MarkStage } from './MarkStage.tsx';
 import { NumberBox } from './NumberBox.tsx';
+import { useAhead } from './useAhead.ts';
 import { useCalculator } from './useCalculator.ts';
 
 const labels = {
@@ -26,8 +27,21 @@ const mostDeg = 6;
 export function LevelLine({ id = 'level', children }: Readonly<{ id?: string; children?: ComponentChildren }>) {
   const desk = useCalculator(levelLine, (key) => (isName(key) ? labels[key] : key));
   const { state, result } = desk;
-  const tiltTo = (deg: number) => desk.type('tilt', String(Math.min(mostDeg, Math.max(0, Math.round(deg * 10) / 10))));
+  const ahead = useAhead(state);
+  const tiltTo = (deg: number) => {
+    const tilt = Math.min(mostDeg, Math.max(0, Math.round(deg * 10) / 10));
+    ahead.ask('tilt', tilt);
+    desk.type('tilt', String(tilt));
+  };
+  const step = (byDeg: number) => tiltTo(ahead.from('tilt', state.tilt) + byDeg);
   const turn = (state.tilt * Math.PI) / 180;
+  const end = { xMm: reachMm * Math.cos(turn), yMm: archHeightMm + reachMm * Math.sin(turn) };
+  /** A tenth of a millimetre by key is a tenth of a degree. */
+  const move = ({ xMm, yMm }: typeof end) => {
+    const keyed = ahead.keyed(yMm - end.yMm);
+    if (keyed !== undefined) step(keyed);
+    else if (yMm !== end.yMm) tiltTo((Math.atan2(yMm - archHeightMm, Math.max(1, xMm)) * 180) / Math.PI);
+  };
   const box = (name: Name) => (
     <NumberBox key={name} id={`${id}-${name}`} label={labels[name]} unit={units[name]} shown={String(state[name])} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
   );
@@ -43,11 +57,11 @@ export function LevelLine({ id = 'level', children }: Readonly<{ id?: string; ch
           <MarkStage
             view={tiltedView}
             label="Two equal brows, a thread over their arches, and below what the thread says about two level points"
-            marks={[{ key: 'tilt', point: { xMm: reachMm * Math.cos(turn), yMm: archHeightMm + reachMm * Math.sin(turn) } }]}
+            marks={[{ key: 'tilt', point: end }]}
             active="tilt"
             activeLabel={`End of the thread: ${fixed(state.tilt)} degrees off level. Arrow keys move it up and down.`}
             onPick={() => undefined}
-            onMove={(_, { xMm, yMm }) => tiltTo((Math.atan2(yMm - archHeightMm, Math.max(1, xMm)) * 180) / Math.PI)}
+            onMove={(_, to) => move(to)}
           >
             <TiltedThread tiltDeg={state.tilt} spanMm={state.span} fakedMm={result.fakedMm} />
           </MarkStage>
@@ -57,8 +71,8 @@ export function LevelLine({ id = 'level', children }: Readonly<{ id?: string; ch
         <>
           {box('tilt')}
           <div class="stepper">
-            <button class="btn line" type="button" aria-label="0.1 degrees less" onClick={() => tiltTo(state.tilt - 0.1)}>− 0.1</button>
-            <button class="btn line" type="button" aria-label="0.1 degrees more" onClick={() => tiltTo(state.tilt + 0.1)}>+ 0.1</button>
+            <button class="btn line" type="button" aria-label="0.1 degrees less" onClick={() => step(-0.1)}>− 0.1</button>
+            <button class="btn line" type="button" aria-label="0.1 degrees more" onClick={() => step(0.1)}>+ 0.1</button>
           </div>
           {box('span')}
           {box('seen')}

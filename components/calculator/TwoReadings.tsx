@@ -10,6 +10,7 @@ import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { MarkStage } from './MarkStage.tsx';
 import { NumberBox } from './NumberBox.tsx';
+import { useAhead } from './useAhead.ts';
 import { rounded, useCalculator } from './useCalculator.ts';
 
 type Name = keyof TwoReadingsState;
@@ -21,6 +22,7 @@ const optionsOf = (words: Readonly<Record<string, string>>) => Object.entries(wo
 const choices = { pose: optionsOf(spokenPoses), posture: optionsOf(postureWords), skin: optionsOf(skinWords), lately: optionsOf(latelyWords) } as const;
 const arches = ['right1', 'left1', 'right2', 'left2'] as const;
 type Arch = (typeof arches)[number];
+const marks = arches.map((value) => ({ value, label: fullName(value) }));
 const isArch = (key: string): key is Arch => arches.some((arch) => arch === key);
 /** How far down the picture a row's pupils lie. */
 const dropMm = (arch: Arch) => (arch.endsWith('2') ? rowMm : 0);
@@ -42,8 +44,19 @@ export function TwoReadings({ id = 'two', children }: Readonly<{ id?: string; ch
       <div class="mark-two">{box(`right${n}`)}{box(`left${n}`)}</div>
     </div>
   );
-  const heightTo = (arch: Arch, yMm: number) => desk.type(arch, String(rounded(Math.min(40, Math.max(5, yMm + dropMm(arch))), 1)));
-  const stepBy = (mm: number) => heightTo(active, state[active] - dropMm(active) + mm);
+  const pick = (key: string) => isArch(key) && setActive(key);
+  const ahead = useAhead(state);
+  const heightTo = (arch: Arch, mm: number) => {
+    const height = rounded(Math.min(40, Math.max(5, mm)), 1);
+    ahead.ask(arch, height);
+    desk.type(arch, String(height));
+  };
+  const step = (arch: Arch, byMm: number) => heightTo(arch, ahead.from(arch, state[arch]) + byMm);
+  const move = (arch: Arch, mm: number) => {
+    const keyed = ahead.keyed(mm - state[arch]);
+    if (keyed !== undefined) step(arch, keyed);
+    else if (mm !== state[arch]) heightTo(arch, mm);
+  };
   return (
     <div class="two-up">
       <Frame
@@ -62,8 +75,8 @@ export function TwoReadings({ id = 'two', children }: Readonly<{ id?: string; ch
               marks={arches.map((key) => ({ key, point: { xMm: key.startsWith('right') ? -archAcrossMm : archAcrossMm, yMm: state[key] - dropMm(key) } }))}
               active={active}
               activeLabel={`${fullName(active)}: ${fixed(state[active])} millimetres above the pupils. Arrow keys move it up and down.`}
-              onPick={(key) => isArch(key) && setActive(key)}
-              onMove={(key, { yMm }) => isArch(key) && heightTo(key, yMm)}
+              onPick={pick}
+              onMove={(key, { yMm }) => isArch(key) && move(key, yMm + dropMm(key))}
             >
               <ReadingRows
                 rows={[
@@ -79,10 +92,13 @@ export function TwoReadings({ id = 'two', children }: Readonly<{ id?: string; ch
             {reading(1)}
             {reading(2)}
             {list('lately', 'lately')}
-            <div class="stepper">
-              <button class="btn line" type="button" aria-label={`${fullName(active)}: 0.1 millimetres lower`} onClick={() => stepBy(-0.1)}>− 0.1</button>
-              <button class="btn line" type="button" aria-label={`${fullName(active)}: 0.1 millimetres higher`} onClick={() => stepBy(0.1)}>+ 0.1</button>
-              <span class="plain tiny quiet">{fullName(active)}, ringed in the picture</span>
+            <div class="mark-panel">
+              <ChoiceBox id={`${id}-mark`} label="Mark to move, ringed in the picture" value={active} options={marks} onType={pick} />
+              <div class="stepper">
+                <button class="btn line" type="button" aria-label={`${fullName(active)}: 0.1 millimetres lower`} onClick={() => step(active, -0.1)}>− 0.1</button>
+                <button class="btn line" type="button" aria-label={`${fullName(active)}: 0.1 millimetres higher`} onClick={() => step(active, 0.1)}>+ 0.1</button>
+                <span class="plain tiny quiet">0.1 mm a step</span>
+              </div>
             </div>
             <details class="fold">
               <summary>How they were read</summary>

@@ -5,7 +5,8 @@ import { placeWords, usualSays } from '#words/usualDifference.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { NumberBox } from './NumberBox.tsx';
-import { useCalculator } from './useCalculator.ts';
+import { useAhead } from './useAhead.ts';
+import { rounded, useCalculator } from './useCalculator.ts';
 
 const options = (['front', 'middle', 'tail'] as const).map((value) => ({ value, label: placeWords[value] }));
 const labels = { difference: 'Height difference', place: 'Where on the brow' } as const;
@@ -16,7 +17,12 @@ const nameOf = (key: string) => (key === 'difference' || key === 'place' ? label
 export function UsualDifference({ id = 'usual' }: Readonly<{ id?: string }>) {
   const desk = useCalculator(usualDifference, nameOf);
   const { state, result } = desk;
-  const step = (by: number) => desk.type('difference', String(Math.min(8, Math.max(0, Math.round((state.difference + by) * 10) / 10))));
+  const ahead = useAhead(state);
+  const step = (byMm: number) => {
+    const difference = Math.min(8, Math.max(0, rounded(ahead.from('difference', state.difference) + byMm, 1)));
+    ahead.ask('difference', difference);
+    desk.type('difference', String(difference));
+  };
   return (
     <Frame
       desk={desk}

@@ -1,83 +1,164 @@
 import type { Page } from 'puppeteer-core';
 import { expect, test } from 'vitest';
-import { fromAddress } from '#calculators/address.ts';
-import { namedMarks } from '#calculators/marks.ts';
-import { midlineAndSides } from '#calculators/midlineAndSides.ts';
-import { fixed } from '#words/number.ts';
-import { onScreen, retype, bringToTop, wake } from './onPage.ts';
+import { calculators } from '#calculators/index.ts';
+import type { Value } from '#calculators/spec.ts';
+import { type AnyField, backToStart, changed, countOf, focusOn, gripKeys, gripPlace, pickMark, pressSteps, sliders, stepButtons, typeInto, unfold } from './movable.ts';
+import { bringToTop, placesOf, standStill, wake } from './onPage.ts';
 import { slackMm, withBrowsers } from './withBrowsers.ts';
 
-const calculator = '/calculators/midline-and-sides/';
-const steps = { x: 7, y: -4 };
+const every = Object.values(calculators).map(({ id, fields }) => ({ id, fields: Object.values<AnyField>(fields) }));
 
-/** The link that "Copy link" would copy, as the state it holds. */
-async function copied(page: Page) {
-  const link = await page.evaluate(async () => {
-    let text = '';
-    Object.defineProperty(navigator, 'clipboard', { configurable: true, value: { writeText: async (given: string) => { text = given; } } });
-    [...document.querySelectorAll<HTMLButtonElement>('.calc-tools button')].find((button) => button.innerText.includes('Copy link'))?.click();
-    for (let tries = 0; text === '' && tries < 200; tries++) await new Promise((done) => setTimeout(done, 10));
-    return text;
-  });
-  const { state, refused } = fromAddress(midlineAndSides, new URL(link).search);
-  expect(refused).toEqual([]);
-  return state;
+/** How far a mark of two numbers is moved, tenths of a millimetre across and down; a number in the picture by so many steps. */
+const [across, down, along] = [11, 3, 5];
+
+const pointOf = (value: Value | undefined) => (typeof value === 'object' ? value : { xMm: Number(value), yMm: 0 });
+function apart(one: Value | undefined, other: Value | undefined): number {
+  const [a, b] = [pointOf(one), pointOf(other)];
+  return Math.max(Math.abs(a.xMm - b.xMm), Math.abs(a.yMm - b.yMm));
+}
+const rounded = (value: number, decimals = 1) => Number(value.toFixed(decimals));
+const inWords = (value: number, decimals: number) => value.toFixed(decimals).replace('.', ',');
+
+/** Where the arrow keys should bring a field, as far as its spec can say: a share moves by millimetres, not by its own unit. */
+function keyedTo({ start, control }: AnyField): Value | undefined {
+  if (control.kind === 'mark') return { xMm: rounded(pointOf(start).xMm + across / 10), yMm: rounded(pointOf(start).yMm - down / 10) };
+  return control.kind === 'number' && control.unit !== '%' ? rounded(Number(start) + along / 10) : undefined;
 }
 
-const reset = (page: Page) => page.evaluate(() => [...document.querySelectorAll<HTMLButtonElement>('.calc-tools button')].find((button) => button.innerText.includes('Back to the start'))?.click());
+async function pressKeys(page: Page, { key, control }: AnyField): Promise<void> {
+  expect(await focusOn(page, '.calculator .handle'), `${key}: its handle takes the focus`).toBe(true);
+  const press = async (arrow: 'ArrowRight' | 'ArrowDown' | 'ArrowUp', times: number) => {
+    for (let i = 0; i < times; i++) await page.keyboard.press(arrow);
+  };
+  if (control.kind === 'mark') {
+    await page.keyboard.down('Shift');
+    await press('ArrowRight', Math.floor(across / 10));
+    await page.keyboard.up('Shift');
+    await press('ArrowRight', across % 10);
+    await press('ArrowDown', down);
+  } else {
+    // It lies on a line across or up, and the other arrow does nothing.
+    await press('ArrowRight', along);
+    await press('ArrowUp', along);
+  }
+}
 
-withBrowsers('five ways to move a mark', ({ open, site, name }) => {
-  test('[hand] every mark of the spec: dragged, tapped, by arrow keys, by buttons and typed give one address', async () => {
-    const { page, faults } = await open(1280, 1000);
-    await page.goto(site().origin + calculator);
-    await wake(page, '.stage');
-    await bringToTop(page, '.stage');
-    const { fields } = midlineAndSides;
-    for (const { key } of namedMarks) {
-      const from = fields[key].start;
-      const to = { xMm: Number((from.xMm + steps.x / 10).toFixed(1)), yMm: Number((from.yMm + steps.y / 10).toFixed(1)) };
-      const { start, end } = await onScreen(page, from, to);
-      const ways: Readonly<Record<string, () => Promise<void>>> = {
-        drag: async () => {
-          await page.mouse.move(start.left, start.top);
-          await page.mouse.down();
-          await page.mouse.move((start.left + end.left) / 2, (start.top + end.top) / 2);
-          await page.mouse.move(end.left, end.top);
-          await page.mouse.up();
-        },
-        tap: async () => {
-          await page.mouse.click(start.left, start.top);
-          await page.mouse.click(end.left, end.top);
-        },
-        keys: async () => {
-          await page.select('.mark-panel select', key);
-          await page.$eval('.handle', (handle) => handle instanceof SVGElement && handle.focus());
-          for (let i = 0; i < steps.x; i++) await page.keyboard.press('ArrowRight');
-          for (let i = 0; i < -steps.y; i++) await page.keyboard.press('ArrowDown');
-        },
-        buttons: async () => {
-          await page.select('.mark-panel select', key);
-          const [, right, , down] = await page.$$('.stepper .step');
-          for (let i = 0; i < steps.x; i++) await right?.evaluate((button) => button instanceof HTMLElement && button.click());
-          for (let i = 0; i < -steps.y; i++) await down?.evaluate((button) => button instanceof HTMLElement && button.click());
-        },
-        typed: async () => {
-          await page.select('.mark-panel select', key);
-          await retype(page, '.calculator [id$="-x"]', to.xMm.toFixed(1));
-          await retype(page, '.calculator [id$="-y"]', to.yMm.toFixed(1).replace('.', ','));
-          await page.waitForFunction((words) => document.querySelector('.handle')?.getAttribute('aria-label')?.includes(words), {}, `across ${fixed(to.xMm)}, up ${fixed(to.yMm)} `);
-        },
-      };
-      for (const [way, move] of Object.entries(ways)) {
-        await reset(page);
-        await move();
-        const state = await copied(page);
-        const slack = slackMm(name, way);
-        expect(Math.abs(state[key].xMm - to.xMm), `${key}, ${way}, across: ${state[key].xMm}, not ${to.xMm}`).toBeLessThanOrEqual(slack);
-        expect(Math.abs(state[key].yMm - to.yMm), `${key}, ${way}, up: ${state[key].yMm}, not ${to.yMm}`).toBeLessThanOrEqual(slack);
+/** Moves one mark in five ways, each from the start: one address. */
+async function fiveWays(page: Page, id: string, fields: readonly AnyField[], field: AnyField, slack: (way: string) => number): Promise<void> {
+  const { key, control, start } = field;
+  expect(await pickMark(page, key), `${key} can be chosen without a pointer`).toBe(true);
+  const from = await gripPlace(page, key);
+  const wanted = keyedTo(field);
+  await pressKeys(page, field);
+  let before: Value | undefined;
+  const keyed = await changed(page, fields, ({ [key]: now }) => {
+    const isThere = now !== undefined && (wanted === undefined ? now === before : apart(now, wanted) === 0);
+    before = now;
+    return isThere;
+  });
+  const to = keyed[key];
+  expect(keyed, `${key}, by arrow keys`).toEqual({ [key]: wanted ?? to });
+  expect(apart(to, start), `${key} is moved by arrow keys`).toBeGreaterThan(0);
+  const end = await gripPlace(page, key);
+  await backToStart(page);
+
+  const screen = await placesOf(page, from, end);
+  const perMm = apart(to, start) / apart(end, from);
+  const halfStep = control.kind === 'number' ? 10 ** -control.decimals / 2 : 0;
+  const ways: Readonly<Record<string, () => Promise<void>>> = {
+    drag: async () => {
+      await page.mouse.move(screen.start.left, screen.start.top);
+      await page.mouse.down();
+      await page.mouse.move((screen.start.left + screen.end.left) / 2, (screen.start.top + screen.end.top) / 2);
+      await page.mouse.move(screen.end.left, screen.end.top);
+      await page.mouse.up();
+    },
+    tap: async () => {
+      await page.mouse.click(screen.start.left, screen.start.top);
+      await page.mouse.click(screen.end.left, screen.end.top);
+    },
+    buttons: () => pressSteps(page, control.kind === 'mark' ? [...Array<number>(across).fill(1), ...Array<number>(down).fill(3)] : Array<number>(along).fill(1)),
+    typed: async () => {
+      const { xMm, yMm } = pointOf(to);
+      const texts = control.kind === 'mark' ? { x: xMm.toFixed(1), y: inWords(yMm, 1) } : { [key]: inWords(xMm, 1) };
+      for (const [box, text] of Object.entries(texts)) expect(await typeInto(page, `#${id}-${box}`, text), `${key} has a box to type in`).toBe(true);
+    },
+  };
+  for (const [way, move] of Object.entries(ways)) {
+    await move();
+    const most = slack(way) * perMm + (control.kind === 'number' && slack(way) > halfStep ? halfStep : 0);
+    const values = await changed(page, fields, ({ [key]: now, ...others }) => now !== undefined && apart(now, to) <= most && Object.keys(others).length === 0);
+    expect(Object.keys(values), `${key}, ${way}: what changed`).toEqual([key]);
+    expect(apart(values[key], to), `${key}, ${way}: ${JSON.stringify(values[key])}, not ${JSON.stringify(to)}`).toBeLessThanOrEqual(most);
+    await backToStart(page);
+  }
+}
+
+/** Every number typed one step off, together: the address holds them all. A number that only some answer asks for gets that answer first. */
+async function typeNumbers(page: Page, id: string, fields: readonly AnyField[]): Promise<void> {
+  const wanted: Record<string, Value> = {};
+  for (const { key, start, control } of fields) {
+    if (control.kind !== 'number') continue;
+    const { step, hi, decimals } = control;
+    const to = rounded(Number(start) + step > hi ? Number(start) - step : Number(start) + step, decimals);
+    if ((await countOf(page, `#${id}-${key}`)) === 0) {
+      for (const choice of fields) {
+        if (choice.control.kind !== 'choice') continue;
+        const last = choice.control.options.at(-1) ?? '';
+        await page.select(`#${id}-${choice.key}`, last);
+        if ((await countOf(page, `#${id}-${key}`)) > 0) wanted[choice.key] = last;
+        else await page.select(`#${id}-${choice.key}`, String(choice.start));
       }
     }
-    expect(faults).toEqual([]);
-    await page.close();
+    expect(await typeInto(page, `#${id}-${key}`, inWords(to, decimals)), `${key} has a box to type in`).toBe(true);
+    wanted[key] = to;
+  }
+  const values = await changed(page, fields, (now) => Object.entries(wanted).every(([key, to]) => now[key] === to));
+  expect(values).toEqual(wanted);
+  await backToStart(page);
+}
+
+/** What slides by arrow keys or steps by buttons: the numbers it gives, typed, give the same address. */
+async function slideAndStep(page: Page, id: string, fields: readonly AnyField[], steppers: number): Promise<void> {
+  const slide = async (nth: number) => {
+    expect(await focusOn(page, sliders, nth)).toBe(true);
+    const isAtItsEnd = await page.$$eval(sliders, (all, which) => all[which] instanceof HTMLInputElement && all[which].value === all[which].max, nth);
+    await page.keyboard.press(isAtItsEnd ? 'ArrowLeft' : 'ArrowRight');
+  };
+  const moves = [
+    ...Array.from({ length: await countOf(page, sliders) }, (_, nth) => ({ what: `slide ${nth + 1}`, move: () => slide(nth) })),
+    ...Array.from({ length: steppers }, (_, nth) => ({ what: `step button ${nth + 1}`, move: () => pressSteps(page, [nth]) })),
+  ];
+  for (const { what, move } of moves) {
+    await move();
+    const values = await changed(page, fields, (now) => Object.keys(now).length > 0);
+    expect(Object.keys(values).length, `${what} moves a number`).toBeGreaterThan(0);
+    await backToStart(page);
+    for (const [key, value] of Object.entries(values)) expect(await typeInto(page, `#${id}-${key}`, String(value)), `${key} has a box to type in`).toBe(true);
+    const typed = await changed(page, fields, (now) => Object.entries(values).every(([key, value]) => now[key] === value));
+    expect(typed, `${what}, then typed`).toEqual(values);
+    await backToStart(page);
+  }
+}
+
+withBrowsers('five ways to move a mark', ({ open, site, name }) => {
+  let shared: ReturnType<typeof open> | undefined;
+  test.each(every)('[hand] $id: marks dragged, tapped, by arrow keys, by buttons and typed, numbers typed, slid and stepped: one address', async ({ id, fields }) => {
+    const { page, faults } = await (shared ??= open(1280, 1000));
+    await page.goto(`${site().origin}/calculators/${id}/`);
+    await wake(page, '.calculator .says');
+    await unfold(page);
+    const island = await page.$eval('.calculator', (calculator) => calculator.id);
+    expect(await changed(page, fields, () => true)).toEqual({});
+    const grips = await gripKeys(page);
+    const inPicture = fields.filter(({ key, control }) => control.kind === 'mark' || grips.includes(key));
+    if (inPicture.length > 0) {
+      await bringToTop(page, '.stage');
+      await standStill(page);
+    }
+    for (const field of inPicture) await fiveWays(page, island, fields, field, (way) => slackMm(name, way));
+    await typeNumbers(page, island, fields);
+    await slideAndStep(page, island, fields, inPicture.length > 0 ? 0 : await countOf(page, stepButtons));
+    expect(faults.splice(0)).toEqual([]);
   });
 });

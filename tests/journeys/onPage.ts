@@ -60,22 +60,26 @@ export const bringToTop = (page: Page, selector: string): Promise<void> =>
 
 type Place = Readonly<{ xMm: number; yMm: number }>;
 
-/** Where two points of the picture lie on the screen, once the page has stood still for three frames. */
-export const onScreen = (page: Page, from: Place, to: Place) =>
+/** Waits until the picture has stood still for three frames. */
+export const standStill = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    const stage = document.querySelector('.stage');
+    let before = '';
+    for (let still = 0; stage && still < 3; ) {
+      await new Promise(requestAnimationFrame);
+      const { x, y, width } = stage.getBoundingClientRect();
+      const now = `${x} ${y} ${width}`;
+      still = now === before ? still + 1 : 0;
+      before = now;
+    }
+  });
+
+/** Where two points of the picture lie on the screen. */
+export const placesOf = (page: Page, from: Place, to: Place) =>
   page.evaluate(
-    async (start, end) => {
-      const stage = document.querySelector<SVGSVGElement>('.stage');
-      if (!stage) throw new Error('The page has no stage.');
-      let before = '';
-      for (let still = 0; still < 3; ) {
-        await new Promise(requestAnimationFrame);
-        const { x, y, width } = stage.getBoundingClientRect();
-        const now = `${x} ${y} ${width}`;
-        still = now === before ? still + 1 : 0;
-        before = now;
-      }
-      const matrix = stage.getScreenCTM();
-      if (!matrix) throw new Error('The stage is not drawn.');
+    (start, end) => {
+      const matrix = document.querySelector<SVGSVGElement>('.stage')?.getScreenCTM();
+      if (!matrix) throw new Error('The page has no stage, or it is not drawn.');
       const place = ({ xMm, yMm }: { xMm: number; yMm: number }) => {
         const { x, y } = new DOMPoint(xMm, -yMm).matrixTransform(matrix);
         return { left: x, top: y };
@@ -85,3 +89,9 @@ export const onScreen = (page: Page, from: Place, to: Place) =>
     from,
     to,
   );
+
+/** Where two points of the picture lie on the screen, once the page has stood still. */
+export async function onScreen(page: Page, from: Place, to: Place) {
+  await standStill(page);
+  return placesOf(page, from, to);
+}
