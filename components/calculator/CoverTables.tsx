@@ -5,6 +5,8 @@ import { fixed, signed } from '#words/number.ts';
 import type { CoverTablesProps } from './LaterCoverTables.tsx';
 
 const sides = ['right', 'left'] as const;
+/** A number and its unit stay on one line. */
+const whole = (words: string) => words.replaceAll(/(\d) (mm|%)/g, '$1\u00a0$2');
 
 /** The plan mark by mark, what stays outside, the growth, and all that holds the plan. */
 export function CoverTables({ plan, sides: seen }: CoverTablesProps) {
@@ -18,7 +20,7 @@ export function CoverTables({ plan, sides: seen }: CoverTablesProps) {
           {browMarks.map((mark) => (
             <tr key={mark}>
               <th scope="row">{capital(browMarkWords[mark])}</th>
-              {sides.map((side) => <td key={side}>{moveWords(plan.moves[side][mark])}</td>)}
+              {sides.map((side) => <td key={side}>{whole(moveWords(plan.moves[side][mark]))}</td>)}
               <td>{signed(plan.remainingMm[mark])}</td>
             </tr>
           ))}
@@ -28,16 +30,16 @@ export function CoverTables({ plan, sides: seen }: CoverTablesProps) {
         <caption>Old work and the outline</caption>
         <thead><tr><th scope="col">Measure</th><th scope="col">Right</th><th scope="col">Left</th></tr></thead>
         <tbody>
-          <tr><th scope="row">Stays outside</th>{sides.map((side) => <td key={side}>{outsideWords(side, seen[side].outside).join('; ') || 'nothing'}</td>)}</tr>
+          <tr><th scope="row">Stays outside</th>{sides.map((side) => <td key={side}>{whole(outsideWords(side, seen[side].outside).join('; ')) || 'nothing'}</td>)}</tr>
           <tr><th scope="row">Stays outside, mm²</th>{sides.map((side) => <td key={side}>{fixed(seen[side].outside.areaMm2)}</td>)}</tr>
-          <tr><th scope="row">Growth since the old work</th>{sides.map((side) => <td key={side}>{growthWords(seen[side].growth)}</td>)}</tr>
+          <tr><th scope="row">Growth since the old work</th>{sides.map((side) => <td key={side}>{whole(growthWords(seen[side].growth))}</td>)}</tr>
         </tbody>
       </table>
       {held.length > 0 && (
-        <>
-          <p class="plain small"><b>Held by</b></p>
-          <ul class="plain small">{held.map((words) => <li key={words}>{words}</li>)}</ul>
-        </>
+        <div class="plain small">
+          <p><b>Held by</b></p>
+          <ul>{held.map((words) => <li key={words}>{words}</li>)}</ul>
+        </div>
       )}
     </>
   );
