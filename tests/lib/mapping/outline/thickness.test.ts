@@ -92,6 +92,21 @@ describe('thickness along the normal', () => {
       { endOnFailure: true },
     );
   });
+  it.each([
+    // Outward: the normal leaves the lower edge near the arch and meets it again where it falls steeply to a low tail.
+    ['outward', { frontLower: at(0, 0), frontTop: at(0, 8), archTop: at(11, 15), archLower: at(10, 6), tail: at(18, -20) }, 8],
+    // Inward: the same towards a front that stands far below.
+    ['inward', { frontLower: at(0, -20), frontTop: at(0, -10), archTop: at(7, 15), archLower: at(8, 9), tail: at(18, -6) }, 10],
+  ] as const)('[library] %s an edge that the normal meets twice is met first where bezier-js meets it nearest', (_, brow, uMm) => {
+    const { centre, normal, lower } = thick(brow, uMm);
+    const line = { p1: { x: centre.uMm, y: centre.vMm }, p2: { x: centre.uMm - 60 * normal.u, y: centre.vMm - 60 * normal.v } };
+    const far = outlineCurves(outlined(brow)).slice(0, 2).flatMap((points) => {
+      const curve = new Bezier(...points.flatMap((point) => [point.uMm, point.vMm]));
+      return curve.intersects(line).map((t) => Math.hypot(curve.get(t).x - centre.uMm, curve.get(t).y - centre.vMm));
+    });
+    expect(far).toHaveLength(2);
+    expect(Math.hypot(lower.uMm - centre.uMm, lower.vMm - centre.vMm)).toBeCloseTo(Math.min(...far), 6);
+  });
   it('[property] mirrored brows give equal numbers: marks to the picture, over the midline, and back', () => {
     const frame = { midline: { normal: { x: 1, y: 0 }, offsetMm: 0 }, level: { x: 1, y: 0 }, pupilLevelMm: 0 };
     fc.assert(
