@@ -54,4 +54,6 @@ test('[hand] strokes for a share: 30 % of 287.625 mm² by strokes of 1.44 mm² i
   expect(strokesForShare(1.1, sixty)).toBeUndefined();
   expect(strokesForShare(-0.1, sixty)).toBeUndefined();
   expect(strokesForShare(0.5, { ...sixty, widthMm: 0 })).toBeUndefined();
+  expect(strokesForShare(0.5, { ...sixty, areaMm2: 0 })).toBeUndefined();
+  expect(strokesForShare(1, { lengthMm: 10, widthMm: 0.2, areaMm2: 200 })).toBe(100);
 });

@@ -12,6 +12,11 @@ test('[table] one pigment alone, too thick to see through, has the colour of its
   }
 });
 
+test('[table] under tungsten, too', () => {
+  const [ours, measured] = [masstone({ ...none, '77491': 1 }, 'A'), spectrumToLab(pigmentPowders.ironRed, 'A')];
+  for (const axis of ['l', 'a', 'b'] as const) expect(ours[axis]).toBeCloseTo(measured[axis], 6);
+});
+
 test('[property] half as much of everything in the bottle is the same colour; black makes it darker', () => {
   const [whole, half] = [masstone({ ...none, '77492': 0.6, '77491': 0.4 }), masstone({ ...none, '77492': 0.3, '77491': 0.2 })];
   expect(half.l).toBeCloseTo(whole.l, 9);

@@ -92,6 +92,10 @@ test('[hand] a colour outside the screen is flagged and held, white and black ar
   expect(srgbToHex(labToSrgb({ l: 100, a: 0, b: 0 }))).toBe('#ffffff');
   expect(labToSrgb({ l: 100, a: 0, b: 0 }).isClipped).toBe(false);
   expect(srgbToHex(labToSrgb({ l: 0, a: 0, b: 0 }))).toBe('#000000');
+  expect(labToSrgb({ l: 0, a: 0, b: 0 }).isClipped).toBe(false);
+  // Grey lighter than white lies above all three ends and below none.
+  expect(labToSrgb({ l: 101, a: 0, b: 0 }).isClipped).toBe(true);
+  expect(srgbToHex(labToSrgb({ l: 101, a: 0, b: 0 }))).toBe('#ffffff');
   expect(srgbToHex({ r: 0.5, g: 0, b: 1, isClipped: false })).toBe('#8000ff');
 });
 
