@@ -1,24 +1,7 @@
-import { fixed } from './number.ts';
+import { clientWords } from './workedClients.ts';
+import { reader, type WorkedNumbers, type WorkedWords } from './workedReader.ts';
 
-/** A worked example in words: its heading, its steps, the answer line and what to see next. */
-export type WorkedWords = Readonly<{
-  title: string;
-  steps: readonly string[];
-  answer: string;
-  after: string;
-  /** Whose numbers they are, where they were measured and not invented. */
-  whose?: string;
-}>;
-
-type Numbers = Readonly<Record<string, number>>;
-
-function reader(numbers: Numbers) {
-  return (name: string, digits = 1): string => {
-    const value = numbers[name];
-    if (value === undefined) throw new Error(`The worked example has no number called "${name}".`);
-    return fixed(value, digits);
-  };
-}
+type Numbers = WorkedNumbers;
 
 /** Text for each worked example, from its inputs and the numbers the library returned. */
 export const workedWords = {
@@ -206,7 +189,7 @@ export const workedWords = {
   'grey-blue-wants-orange': (numbers: Numbers): WorkedWords => {
     const n = reader(numbers);
     return {
-      title: `The potter: skin of L* ${n('l', 0)}, old work grey-blue`,
+      title: `The weaver: skin of L* ${n('l', 0)}, old work grey-blue`,
       steps: [
         `Her skin has a* ${n('a')}, b* ${n('b')}; the old work a* ${n('oldA')}, b* ${n('oldB')}. The way back is +${n('wayA')} in a* and +${n('wayB')} in b*.`,
         `In this model one dose of ${n('dose')} of yellow oxide goes +${n('yellowA')} and +${n('yellowB')}: cosine ${n('yellowCos', 2)}. Much yellow, hardly any red.`,
@@ -232,7 +215,7 @@ export const workedWords = {
   'pink-gets-darker': (numbers: Numbers): WorkedWords => {
     const n = reader(numbers);
     return {
-      title: `The bell-ringer: a pink remnant in skin of L* ${n('l', 0)}`,
+      title: `The florist: a pink remnant in skin of L* ${n('l', 0)}`,
       steps: [
         `Her skin has a* ${n('a')}, the remnant ${n('oldA')}: it has to lose ${n('oldA')} − ${n('a')} in a*. No bottle here holds green or blue.`,
         `A dark brown with iron black at ${n('dose')} leaves a* ${n('leftA')}. It takes red away by letting less light come back.`,
@@ -240,32 +223,6 @@ export const workedWords = {
       ],
       answer: `Less pink, for ${n('answer')} in L*`,
       after: 'A brown dark enough for the remnant, and not darker than needed.',
-    };
-  },
-  'orange-can-be-covered': (numbers: Numbers): WorkedWords => {
-    const n = reader(numbers);
-    return {
-      title: `The choir leader: old orange in skin of L* ${n('l', 0)}`,
-      steps: [
-        `The old work is light: L* ${n('oldL')}. She wants a brown of L* ${n('targetL')}, a* ${n('targetA')}, b* ${n('targetB')}, clearly darker.`,
-        'Every recipe of at most four drops from three bottles is tried at five doses, at six weeks and at two years.',
-        `The nearest stays ${n('answer')} away at the worse date. Under ${n('limit', 0)} counts.`,
-      ],
-      answer: `Cover is predicted to work: ${n('answer')}`,
-      after: 'There was room to go darker. That made the difference.',
-    };
-  },
-  'do-not-cover': (numbers: Numbers): WorkedWords => {
-    const n = reader(numbers);
-    return {
-      title: `The ferry pilot: grey-blue in deep skin, L* ${n('l', 0)}`,
-      steps: [
-        `The old work has L* ${n('oldL')}, b* ${n('oldB')}. She wants a warm brown of L* ${n('targetL')}, a* ${n('targetA')}, b* ${n('targetB')}: hardly darker, much warmer.`,
-        'Every recipe of at most four drops from three bottles is tried at five doses, at six weeks and at two years.',
-        `The nearest stays ${n('answer')} away at the worse date. Under ${n('limit', 0)} would count.`,
-      ],
-      answer: `Do not cover: ${n('answer')} away`,
-      after: 'This skin lies outside the measured skins, so the model is less sure here. The distance is three times the limit.',
     };
   },
   'heals-alike': (numbers: Numbers): WorkedWords => {
@@ -310,6 +267,7 @@ export const workedWords = {
       after: `On the day they cover only ${n('freshThen')} %. It will look thin to her. Show her the picture of both days before you begin.`,
     };
   },
+  ...clientWords,
 } satisfies Readonly<Record<string, (numbers: Numbers) => WorkedWords>>;
 
 export type WorkedId = keyof typeof workedWords;

@@ -8,7 +8,6 @@ import { healedColour } from '#lib/colour/healedColour.ts';
 import { modelValues } from '#lib/colour/modelValues.ts';
 import { spectrumToLab } from '#lib/colour/observe.ts';
 import { mixLayer } from '#lib/colour/pigments.ts';
-import { findRecipe } from '#lib/colour/recipe/findRecipe.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
 import { startAgeing } from '#lib/colour/startPlan.ts';
 import { leftOf } from '#lib/colour/uncertainHealing.ts';
@@ -31,15 +30,7 @@ function moveOf(bare: Skin, oldWork: OldWork, dose: number, bottle: BottleId) {
   return { ...found.move, cosine: found.cosine ?? 0 };
 }
 
-/** The nearest recipe of at most four drops from three bottles, at six weeks and two years. */
-function nearestOver(bare: Skin, oldWork: OldWork, target: Skin): number {
-  const { skin } = oldWorkIn(bare, oldWork);
-  const found = findRecipe({ skin, setting, bottles, ageing: startAgeing, doses: [0.05, 0.1, 0.2, 0.45, 0.65], target, times: [0, 2], mostBottles: 3, mostDrops: 4, mostWhiteShare: 0.1 });
-  if (!found.ok) throw new Error(found.reason);
-  return found.best.score;
-}
-
-/** Invented: the potter, grey-blue over medium skin. */
+/** Invented: the weaver, grey-blue over medium skin. */
 const greyBlueWantsOrange = worked({
   id: 'grey-blue-wants-orange',
   inputs: { l: 63, a: 10, b: 19, dose: 0.1 },
@@ -72,7 +63,7 @@ const yellowTurnsGreen = worked({
   facts: [],
 });
 
-/** Invented: the bell-ringer, pink over brown skin: darker and cooler, at a price. */
+/** Invented: the florist, pink over brown skin: darker and cooler, at a price. */
 const pinkGetsDarker = worked({
   id: 'pink-gets-darker',
   inputs: { l: 45, a: 11, b: 17, dose: 0.1 },
@@ -85,32 +76,9 @@ const pinkGetsDarker = worked({
   facts: ['remnant-brown-dark-enough'],
 });
 
-/** Invented: the choir leader, orange over light skin: a brown reaches its target. */
-const orangeCanBeCovered = worked({
-  id: 'orange-can-be-covered',
-  inputs: { l: 72, a: 8, b: 16, targetL: 50.4, targetA: 9, targetB: 12, limit: modelValues.reachedBelow },
-  run: ({ l, a, b, targetL, targetA, targetB }) => ({ oldL: oldWorkIn({ l, a, b }, 'orange').today.l, answer: nearestOver({ l, a, b }, 'orange', { l: targetL, a: targetA, b: targetB }) }),
-  shown: { digits: 1, unit: '1' },
-  facts: ['cover-counts-below'],
-});
-
-/** Invented: the ferry pilot, grey-blue over deep skin: nothing reaches the brown she wants. */
-const doNotCover = worked({
-  id: 'do-not-cover',
-  inputs: { l: 36, a: 10, b: 14, targetL: 25, targetA: 9, targetB: 12, limit: modelValues.reachedBelow },
-  run: ({ l, a, b, targetL, targetA, targetB }) => {
-    const { today } = oldWorkIn({ l, a, b }, 'grey-blue');
-    return { oldL: today.l, oldB: today.b, answer: nearestOver({ l, a, b }, 'grey-blue', { l: targetL, a: targetA, b: targetB }) };
-  },
-  shown: { digits: 1, unit: '1' },
-  facts: ['cover-counts-below'],
-});
-
-/** Old pigment on five skins, from light to deep. */
+/** What takes an old hue away, what turns it green, and what it costs. */
 export const oldPigmentWorked = {
-  'orange-can-be-covered': orangeCanBeCovered,
   'grey-blue-wants-orange': greyBlueWantsOrange,
   'yellow-turns-green': yellowTurnsGreen,
   'pink-gets-darker': pinkGetsDarker,
-  'do-not-cover': doNotCover,
 } as const;

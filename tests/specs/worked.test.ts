@@ -121,9 +121,7 @@ test('[hand] two measured people: arctan(12.82/10.91) and arctan(17.37/16.6); hu
   expect(numbers.answer).toBeCloseTo(21.6, 1);
 });
 
-test('[property] old pigment on five skins, light to deep: cover counts under 3, not cover from 3, prices are positive', () => {
-  expect(workedExamples['orange-can-be-covered'].numbers.answer).toBeLessThan(3);
-  expect(workedExamples['do-not-cover'].numbers.answer).toBeGreaterThan(2.5 * workedExamples['do-not-cover'].numbers.limit);
+test('[property] old pigment: orange goes back more nearly than yellow, pink gets less red by getting darker, yellow alone stays red', () => {
   for (const id of ['grey-blue-wants-orange', 'pink-gets-darker'] as const) expect(workedExamples[id].numbers.answer).toBeGreaterThan(0);
   const { orangeCos, yellowCos, wayA, wayB, orangeA, orangeB } = workedExamples['grey-blue-wants-orange'].numbers;
   expect(orangeCos).toBeGreaterThan(yellowCos);
@@ -133,6 +131,40 @@ test('[property] old pigment on five skins, light to deep: cover counts under 3,
   const { aloneA, answer } = workedExamples['yellow-turns-green'].numbers;
   expect(aloneA).toBeGreaterThan(0);
   expect(answer).toBeGreaterThan(0.3);
+});
+
+test('[property] an ordinary brown is reached on four skins; on the deepest a smaller step is', () => {
+  const { on72, on63, on54, on45, on36, answer, limit } = workedExamples['brown-on-five-skins'].numbers;
+  for (const reached of [on72, on63, on54, on45, answer]) expect(reached).toBeLessThan(limit);
+  expect(on36).toBeGreaterThan(limit);
+});
+
+test('[property] clients that a brown may correct: under 3 at both dates, darker than before, farther off today', () => {
+  const { answer, now, price, newL, oldL, limit } = workedExamples['baker-orange'].numbers;
+  expect(answer).toBeLessThan(limit);
+  expect(now).toBeGreaterThan(2 * limit);
+  expect(price).toBeGreaterThan(0);
+  expect(newL).toBeCloseTo(oldL - price, 9);
+  const violinist = workedExamples['violinist-salmon'].numbers;
+  expect(violinist.inside).toBeLessThan(violinist.limit);
+  expect(violinist.answer).toBeGreaterThan(1.5 * violinist.limit);
+});
+
+test('[property] clients that no recipe may cover: from 3 even with white, and pigment helps the potter less than none', () => {
+  const pilot = workedExamples['pilot-grey-blue'].numbers;
+  expect(Math.min(pilot.answer, pilot.white)).toBeGreaterThan(2 * pilot.limit);
+  expect(pilot.oldL).toBeLessThan(pilot.wantL);
+  const choir = workedExamples['choir-leader-ash-grey'].numbers;
+  expect(choir.answer).toBeGreaterThan(2 * choir.limit);
+  const potter = workedExamples['potter-darkened'].numbers;
+  expect(potter.answer).toBeGreaterThan(potter.now);
+});
+
+test('[table] the bell-ringer is 2.1 from her wish, near enough, though a recipe could come nearer', () => {
+  const { answer, could, limit } = workedExamples['bell-ringer-leave-it'].numbers;
+  expect(answer).toBeCloseTo(2.1, 1);
+  expect(answer).toBeLessThan(limit);
+  expect(could).toBeLessThan(answer);
 });
 
 test('[property] the same mix is lighter and less red in skin than in the bottle, and deeper is lighter and less red still', () => {
