@@ -283,6 +283,8 @@ export const factNames = {
   'cover-counts-below': 'Colour difference below which a recipe counts as reaching its target',
   'old-red-heals-pink': 'Old red heals pink or salmon',
   'remnant-brown-dark-enough': 'A thin pink remnant wants a brown dark enough, not darker',
+  'white-hides-for-a-while': 'White and skin colour hide for a while only',
+  'recipes-in-drops': 'Recipes counted in drops',
   'brown-with-orange': 'Over grey-blue: brown with a part of orange',
   'pigment-put-in-least': 'Pigment in tattooed skin, the least in one study',
   'pigment-put-in-most': 'Pigment in tattooed skin, the most in that study',

@@ -122,6 +122,11 @@ export const colourQuestionWords = {
   'widening-planned': 'Were the strokes planned for the width they will have once they have spread?',
   'bare-skin-once-widened': 'Will there be bare skin between the strokes once they have widened?',
   'cause-said-from-colour': 'Was a cause named from the healed colour alone?',
+  'white-put-in-to-hide': 'Is white or skin colour put in to hide old work?',
+  'old-work-pink-or-salmon': 'Is the old work pink or salmon?',
+  'brown-as-dark-as-needed': 'Is the brown dark enough for the remnant, and not darker than needed?',
+  'recipe-written-in-drops': 'Is the recipe written down in drops?',
+  'undertone-and-overtone-asked': 'Was the skin judged at a place with little sun as well as beside the brow?',
 } as const satisfies Readonly<Record<ColourQuestion, string>>;
 
 /** The titles of the cards of colour. */
@@ -135,6 +140,11 @@ export const colourRuleTitles = {
   'plan-for-the-wide-line': 'Plan for the wide line',
   'leave-bare-skin-between': 'Leave bare skin between strokes',
   'many-healings-look-alike': 'Many depths and doses heal alike',
+  'white-hides-nothing': 'White and skin colour hide nothing for long',
+  'old-red-heals-pink': 'Old red heals pink or salmon',
+  'a-brown-dark-enough': 'A brown dark enough, and not darker',
+  'count-in-drops': 'Count recipes in drops',
+  'undertone-and-overtone': 'Undertone and overtone both matter',
 } as const satisfies Readonly<Record<ColourRuleId, string>>;
 
 /** Every question and every title, whatever the subject. */

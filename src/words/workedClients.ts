@@ -59,7 +59,7 @@ export const clientWords = {
     return {
       title: `The choir leader: ash-grey in deep skin, L* ${n('l', 0)}, and an itchy lump`,
       steps: [
-        'Finger before eye: her right tail is lumpy and has itched for three months. That decides. A physician sees it first, and she stops no medicine for anyone but the prescriber.',
+        'Finger before eye: her right tail is lumpy and has itched for three months. That decides. A physician sees it first. Her medicine is not for us to change.',
         `For the file, the colour: L* ${n('oldL')}, a* ${n('oldA')}, ${n('now')} from a brown of L* ${n('wantL')}.`,
         `Were the skin quiet, the nearest recipe would stay ${n('answer')} away. Under ${n('limit', 0)} would count.`,
       ],

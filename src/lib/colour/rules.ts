@@ -3,7 +3,7 @@ import type { ColourFactId } from './facts.ts';
 import { modelValues } from './modelValues.ts';
 
 /** What the rules of colour ask. Answers: yes/no, a number, or one of the words given. */
-export const colourQuestions = ['skin-read-untouched', 'class-scheme-named', 'skin-colour-taken-from', 'photo-holds-grey-card', 'cover-nearest-difference', 'old-work-grey-blue', 'mix-holds-brown', 'widening-planned', 'bare-skin-once-widened', 'cause-said-from-colour'] as const;
+export const colourQuestions = ['skin-read-untouched', 'class-scheme-named', 'skin-colour-taken-from', 'photo-holds-grey-card', 'cover-nearest-difference', 'old-work-grey-blue', 'mix-holds-brown', 'widening-planned', 'bare-skin-once-widened', 'cause-said-from-colour', 'white-put-in-to-hide', 'old-work-pink-or-salmon', 'brown-as-dark-as-needed', 'recipe-written-in-drops', 'undertone-and-overtone-asked'] as const;
 export type ColourQuestion = (typeof colourQuestions)[number];
 
 const anywhere = { jurisdiction: 'anywhere' } as const;
@@ -40,6 +40,17 @@ export const colourRules = [
     id: 'many-healings-look-alike', when: { question: 'cause-said-from-colour', is: true }, outcome: 'refuse',
     facts: ['model-depth-mm', 'one-reading-doubt', 'pigment-put-in-least', 'pigment-put-in-most', 'losses-looked-at'], disputedBy: [], ...anywhere,
   },
+  {
+    id: 'white-hides-nothing', when: { question: 'white-put-in-to-hide', is: true }, outcome: 'refuse',
+    facts: ['white-hides-for-a-while', 'laser-darkened', 'laser-tattoos-biopsied'], disputedBy: [], ...anywhere,
+  },
+  { id: 'old-red-heals-pink', when: { question: 'old-work-pink-or-salmon', is: true }, outcome: 'tell', facts: ['old-red-heals-pink'], disputedBy: [], ...anywhere },
+  {
+    id: 'a-brown-dark-enough', when: { all: [{ question: 'old-work-pink-or-salmon', is: true }, { question: 'brown-as-dark-as-needed', is: false }] }, outcome: 'ask',
+    facts: ['remnant-brown-dark-enough', 'cover-counts-below'], disputedBy: [], ...anywhere,
+  },
+  { id: 'count-in-drops', when: { question: 'recipe-written-in-drops', is: false }, outcome: 'ask', facts: ['recipes-in-drops'], disputedBy: [], ...anywhere },
+  { id: 'undertone-and-overtone', when: { question: 'undertone-and-overtone-asked', is: false }, outcome: 'measure-again', facts: ['overtone-and-undertone', 'sun-two-weeks-apart'], disputedBy: [], ...anywhere },
 ] as const satisfies readonly Rule<ColourQuestion, ColourFactId>[];
 
 export type ColourRuleId = (typeof colourRules)[number]['id'];

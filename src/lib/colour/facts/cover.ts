@@ -16,5 +16,7 @@ export const coverFacts = {
   'cover-counts-below': { value: modelValues.reachedBelow, unit: '1', backing: assumed('Colour difference below which a recipe counts as reaching its target.'), reviewed },
   'old-red-heals-pink': { value: 'practice', unit: '1', backing: commonPractice('Old red heals pink or salmon.'), reviewed },
   'remnant-brown-dark-enough': { value: 'practice', unit: '1', backing: commonPractice('A thin pink remnant is covered by a brown dark enough for it, and not darker than needed.'), reviewed },
+  'white-hides-for-a-while': { value: 'practice', unit: '1', backing: commonPractice('White and skin-coloured layers hide old work for a while only, and make the next step harder.'), reviewed },
+  'recipes-in-drops': { value: 'practice', unit: '1', backing: commonPractice('Recipes are counted in drops from the bottles, and written down.'), reviewed },
   'brown-with-orange': { value: 'practice', unit: '1', backing: commonPractice('Over grey-blue, artists add a part of orange to a brown rather than put orange in alone.'), reviewed },
 } as const satisfies Readonly<Record<string, Fact | Practice>>;
