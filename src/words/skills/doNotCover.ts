@@ -48,7 +48,7 @@ export const doNotCoverWords: ProblemWords<DoNotCoverGiven> = {
     nearest: { hint: 'If not: take the nearest recipe at its worse date. White and skin colour do not count: they hide nothing for long.', done: (v) => `The nearest recipe stays ${say(v, 'worse')} away at its worse date: ${say(v, 'verdict')}.` },
     decide: { hint: 'Reached at both dates: cover. Not reached: do not cover. Near enough already: leave it.', done: (v) => `So: ${say(v, 'answer')}.` },
   },
-  right: (given, reply) => `${reply}. ${begun(where(given))}`,
+  right: (given, reply) => `${reply}. ${begun(where(given))}${given.now < 3 ? ' Nearer is nearly always possible, and no reason.' : ''}`,
   slips: {
     'covered-anyway': (given, reply) => ({
       title: given.now < 3 ? 'There is nothing to cover' : 'No recipe gets there',
@@ -59,7 +59,7 @@ export const doNotCoverWords: ProblemWords<DoNotCoverGiven> = {
       text: `“${reply}”: ${given.now < 3 ? `the old work is only ${fixed(given.now)} from what she wants. A laser has its own risks; near enough is a good ending.` : `${worseWords(given)}, and that counts as reached. Lightening has its own risks: offer it where cover fails.`}`,
     }),
     'left-anyway': (given, reply) => ({ title: 'She would still see it', text: `“${reply}”: ${where(given)} ${worseDate(given) < 3 ? 'It can be covered, so tell her so.' : 'Leaving it is her choice too, but say first that cover fails and lightening exists.'}` }),
-    'hid-under-skin-colour': (given, reply) => ({ title: 'White and skin colour hide nothing for long', text: `“${reply}”: with white the table says ${fixed(given.white)}, and that is the trap. Such layers look chalky, some darken under a laser, and they make the next step harder. Without white, ${worseWords(given)}.` }),
+    'hid-under-skin-colour': (given, reply) => ({ title: 'White and skin colour hide nothing for long', text: `“${reply}”: with white the table says ${fixed(given.white)}, ${given.white < 3 ? 'and that is the trap' : 'too far even so'}. Such layers look chalky, some darken under a laser, and they make the next step harder. Without white, ${worseWords(given)}.` }),
     'hid-by-darkness': (given, reply) => ({ title: 'Darkness is not cover', text: `“${reply}”: she asked for L* ${fixed(given.wanted[0])}, and the old work has L* ${fixed(given.today[0])}. A darker brow is another brow, and it leaves less room for everyone after you. ${begun(where(given))}` }),
   },
   other: (given, reply) => ({ title: 'Not that', text: `“${reply}”: ${where(given)}` }),

@@ -27,6 +27,12 @@ const option = (code: string, { mixes }: GreenTrapGiven) => {
 /** "0.0 + 0.8 = 0.8" */
 export const sumWords = (given: GreenTrapGiven, mix: GivenMix): string => `${fixed(given.today[1])} ${mix.move[0] < 0 ? '−' : '+'} ${fixed(Math.abs(mix.move[0]))} = ${fixed(aAfter(given, mix))}`;
 
+/** Why this mix ends below nought: it starts there and is given too little red, or black takes the red that was there. */
+const whyGreen = ({ today }: GreenTrapGiven, { id }: GivenMix): string => {
+  if (id === 'yellow') return 'So little yellow brings too little red to leave the green.';
+  return today[1] < 0 ? 'It starts below nought, and with black in it the mix brings too little red.' : 'The black takes red out, and yellow has little to give.';
+};
+
 const slip = (code: GivenMix['id'], title: string, why: string) => (given: GreenTrapGiven, reply: string): Feedback => {
   const mix = given.mixes.find(({ id }) => id === code);
   return { title, text: `“${reply}” gives a* ${mix ? sumWords(given, mix) : ''}: not below nought. ${why}` };
@@ -50,7 +56,7 @@ export const greenTrapWords: ProblemWords<GreenTrapGiven> = {
   },
   right: (given, reply) => {
     const fallen = given.mixes.find((mix) => aAfter(given, mix) < 0);
-    return fallen ? `${reply}: yes, a* ${sumWords(given, fallen)}. The black takes red out, and yellow has little to give. A part of orange or a brown keeps it out of the trap.` : `${reply}: yes. Every a* stays above nought. Her skin has a* ${fixed(given.skin[1])}, so it may still look olive beside it.`;
+    return fallen ? `${reply}: yes, a* ${sumWords(given, fallen)}. ${whyGreen(given, fallen)} A part of orange, or a brown, keeps such a mix out of the trap.` : `${reply}: yes. Every a* stays above nought. Her skin has a* ${fixed(given.skin[1])}, so it may still look olive beside it.`;
   },
   slips: {
     'blamed-yellow': slip('yellow', 'Olive, not green', 'Yellow oxide holds a little red of its own. It brings yellow and leaves red behind: beside skin, that is olive.'),
@@ -60,7 +66,7 @@ export const greenTrapWords: ProblemWords<GreenTrapGiven> = {
     'blamed-orange': slip('with-orange', 'The orange keeps red in', 'A part of orange is what holds such a mix out of the trap.'),
     'saw-no-trap': (given, reply) => {
       const fallen = given.mixes.find((mix) => aAfter(given, mix) < 0);
-      return { title: 'One of them falls in', text: `“${reply}”: but ${fallen ? `${option(fallen.id, given)} gives a* ${sumWords(given, fallen)}` : ''}. Below nought is green.` };
+      return { title: 'One of them falls in', text: `“${reply}”: but ${fallen ? `“${option(fallen.id, given)}” gives a* ${sumWords(given, fallen)}` : ''}. Below nought is green.` };
     },
   },
   other: (_, reply) => ({ title: 'Not that one', text: `You chose “${reply}”. Add each change in a* to today’s a*, and look for a sum below nought.` }),
