@@ -26,7 +26,8 @@ export function mutation(scope) {
     bySubject[subject].missed += row.missed.length;
   }
   for (const subject of Object.values(bySubject)) subject.percent = percent(subject.caught, subject.missed);
-  return { percent: percent(noticed, survived), caught: noticed, missed: survived, bySubject, survivors };
+  const byFile = Object.fromEntries(rows.map(({ file, caught: hit, missed: list }) => [file, { caught: hit, missed: list.length, percent: percent(hit, list.length) }]));
+  return { percent: percent(noticed, survived), caught: noticed, missed: survived, bySubject, byFile, survivors };
 }
 
 const percent = (hit, miss) => (hit + miss === 0 ? 100 : Math.round((1000 * hit) / (hit + miss)) / 10);

@@ -16,7 +16,7 @@ const stepMm = 1;
 
 /**
  * Walks along the edge from above or below the centre until it has crossed the normal, then closes in on the crossing
- * (false position, Illinois: the end that stays put counts half).
+ * (false position, Illinois: the end that stays put counts half). The two ends lie on either side of it all the while.
  */
 function hitOn(edge: Edge, centre: FacePoint, slope: number): FacePoint | undefined {
   /** How far a point of the edge lies outward of the normal, times a constant. */
@@ -31,7 +31,7 @@ function hitOn(edge: Edge, centre: FacePoint, slope: number): FacePoint | undefi
     const uMm = way > 0 ? Math.min(lastMm, near.uMm + stepMm) : Math.max(lastMm, near.uMm - stepMm);
     far = { uMm, off: way * offMm(uMm) };
   }
-  for (let i = 0; i < 60 && far.off !== near.off && Math.abs(far.off) > 1e-13; i++) {
+  for (let i = 0; i < 60 && Math.abs(far.off) > 1e-13; i++) {
     const uMm = far.uMm - (far.off * (far.uMm - near.uMm)) / (far.off - near.off);
     const middle = { uMm, off: way * offMm(uMm) };
     near = middle.off * far.off < 0 ? far : { ...near, off: near.off / 2 };

@@ -1,14 +1,13 @@
 import type { FacePoint } from '../faceFrame.ts';
-import { edgeHeightMm, edgeSlope } from './edge.ts';
+import { edgeAt } from './edge.ts';
 import type { Edges } from './edges.ts';
 
-/** A place on the centreline, and the centreline's slope there, mm up for each mm outward. */
-export type CentrePoint = Readonly<{ point: FacePoint; slope: number }>;
+/** A place on the centreline, the centreline's slope there, mm up for each mm outward, and from edge to edge straight up, mm. */
+export type CentrePoint = Readonly<{ point: FacePoint; slope: number; straightUpMm: number }>;
 
 /** The line half way between the two edges, straight up and down; undefined where one of the edges has not begun or has ended. */
 export function centreAt({ upper, lower }: Edges, uMm: number): CentrePoint | undefined {
-  const [top, foot] = [edgeHeightMm(upper, uMm), edgeHeightMm(lower, uMm)];
-  const [over, under] = [edgeSlope(upper, uMm), edgeSlope(lower, uMm)];
-  if (top === undefined || foot === undefined || over === undefined || under === undefined) return undefined;
-  return { point: { uMm, vMm: (top + foot) / 2 }, slope: (over + under) / 2 };
+  const [over, under] = [edgeAt(upper, uMm), edgeAt(lower, uMm)];
+  if (!over || !under) return undefined;
+  return { point: { uMm, vMm: (over.heightMm + under.heightMm) / 2 }, slope: (over.slope + under.slope) / 2, straightUpMm: over.heightMm - under.heightMm };
 }

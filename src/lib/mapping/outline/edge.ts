@@ -24,10 +24,10 @@ export function edgeHeightMm(edge: Edge, uMm: number): number | undefined {
   return half && halfEdgeHeightMm(half, uMm);
 }
 
-/** Slope of the edge at u, mm up for each mm outward; undefined beyond its ends. */
-export function edgeSlope(edge: Edge, uMm: number): number | undefined {
+/** Height of the edge at u, mm, and its slope there, mm up for each mm outward; undefined beyond its ends. */
+export function edgeAt(edge: Edge, uMm: number): Readonly<{ heightMm: number; slope: number }> | undefined {
   const half = halfAt(edge, uMm);
-  return half && halfEdgeSlope(half, uMm);
+  return half && { heightMm: halfEdgeHeightMm(half, uMm), slope: halfEdgeSlope(half, uMm) };
 }
 
 /** How the edge's height at u is made of the heights of its three marks; undefined beyond its ends. */

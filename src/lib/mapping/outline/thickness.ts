@@ -1,7 +1,6 @@
 import type { FacePoint } from '../faceFrame.ts';
 import { acrossAt } from './acrossAt.ts';
 import { centreAt } from './centreline.ts';
-import { edgeHeightMm } from './edge.ts';
 import type { Edges } from './edges.ts';
 
 /** Thickness at one place: along the normal of the centreline, which is straight across the brow, and straight up for comparison. */
@@ -24,16 +23,15 @@ export type NoThickness = Readonly<{ ok: false; reason: 'off-the-outline' | 'too
 /** Thickness of a brow at u. Each hit is the first one met from the centreline; exact to about 1e-12 mm. */
 export function thicknessAt({ upper, lower }: Edges, uMm: number): Thickness | NoThickness {
   const centre = centreAt({ upper, lower }, uMm);
-  const [top, foot] = [edgeHeightMm(upper, uMm), edgeHeightMm(lower, uMm)];
-  if (!centre || top === undefined || foot === undefined) return { ok: false, reason: 'off-the-outline' };
-  const { point, slope } = centre;
+  if (!centre) return { ok: false, reason: 'off-the-outline' };
+  const { point, slope, straightUpMm } = centre;
   const hits = acrossAt({ upper, lower }, point, slope);
   if (!hits) return { ok: false, reason: 'too-near-the-front' };
   const length = Math.hypot(1, slope);
   return {
     ok: true,
     thicknessMm: Math.hypot(hits.upper.uMm - hits.lower.uMm, hits.upper.vMm - hits.lower.vMm),
-    straightUpMm: top - foot,
+    straightUpMm,
     centre: point,
     slope,
     normal: { u: -slope / length, v: 1 / length },

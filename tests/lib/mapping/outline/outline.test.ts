@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Brow } from '#lib/mapping/brow.ts';
 import type { FacePoint } from '#lib/mapping/faceFrame.ts';
-import { edgeHeightMm, edgeShares, edgeSlope, type Edge } from '#lib/mapping/outline/edge.ts';
+import { edgeAt, edgeHeightMm, edgeShares, type Edge } from '#lib/mapping/outline/edge.ts';
 import { halfEdgeCurve, type Cubic, type HalfEdge } from '#lib/mapping/outline/halfEdge.ts';
 import { outlineOf, type NoOutline } from '#lib/mapping/outline/outline.ts';
 import { outlineCurves, outlinePolygon } from '#lib/mapping/outline/outlineCurves.ts';
@@ -19,18 +19,18 @@ describe('an edge', () => {
   const { upper, lower } = outlined(example);
   it('[hand] half way from the front (25 at 14) to the arch (33 at 47): B(½) = 0.3125, so 30.5; slope 12/33 · 0.75', () => {
     expect(edgeHeightMm(upper, 30.5)).toBeCloseTo(33 - 8 * 0.3125, 12);
-    expect(edgeSlope(upper, 30.5)).toBeCloseTo((12 / 33) * 0.75, 12);
-    expect(edgeSlope(upper, 14)).toBeCloseTo(12 / 33, 12);
+    expect(edgeAt(upper, 30.5)?.slope).toBeCloseTo((12 / 33) * 0.75, 12);
+    expect(edgeAt(upper, 14)?.slope).toBeCloseTo(12 / 33, 12);
   });
   it('[hand] half way from the tail (20 at 64) to the lower arch (27 at 46): 24.8125; slope −10.5/18 · 0.75', () => {
     expect(edgeHeightMm(lower, 55)).toBeCloseTo(27 - 7 * 0.3125, 12);
-    expect(edgeSlope(lower, 55)).toBeCloseTo((-10.5 / 18) * 0.75, 12);
+    expect(edgeAt(lower, 55)?.slope).toBeCloseTo((-10.5 / 18) * 0.75, 12);
   });
   it('[hand] passes its marks, level at the arch; nothing beyond its ends', () => {
     expect([14, 47, 64].map((u) => edgeHeightMm(upper, u))).toEqual([25, 33, 20]);
     expect([15, 46, 64].map((u) => edgeHeightMm(lower, u))).toEqual([17, 27, 20]);
-    expect(edgeSlope(upper, 47)).toBeCloseTo(0, 12);
-    for (const u of [13.999, 64.001, Number.NaN]) expect([edgeHeightMm(upper, u), edgeSlope(upper, u), edgeShares(upper, u)]).toEqual([undefined, undefined, undefined]);
+    expect(edgeAt(upper, 47)?.slope).toBeCloseTo(0, 12);
+    for (const u of [13.999, 64.001, Number.NaN]) expect([edgeHeightMm(upper, u), edgeAt(upper, u), edgeShares(upper, u)]).toEqual([undefined, undefined, undefined]);
   });
   it('[hand] shares of the three marks half way: 0.3125 of the end, 0.6875 of the arch, none of the other end', () => {
     expect(edgeShares(upper, 30.5)).toEqual({ front: 0.3125, arch: 0.6875, tail: 0 });
@@ -47,7 +47,7 @@ describe('an edge', () => {
             const { x, y } = curve.get(t);
             const along = curve.derivative(t);
             expect(edgeHeightMm(edge, x)).toBeCloseTo(y, 9);
-            expect(edgeSlope(edge, x)).toBeCloseTo(along.y / along.x, 9);
+            expect(edgeAt(edge, x)?.slope).toBeCloseTo(along.y / along.x, 9);
           }
         }
       }),
@@ -184,6 +184,9 @@ describe('the outline as data', () => {
     expect(spanAt(outlined(bar), 15.99)).toBeUndefined();
     expect(spanAt(outlined(bar), 16)).toEqual({ lowerMm: 10, upperMm: 18 });
     expect(spanAt(outlined(example), 64)).toEqual({ lowerMm: 20, upperMm: 20 });
+    // At the very tip of a leaning front both borders stand on its mark.
+    expect(spanAt(outlined(example), 14)).toEqual({ lowerMm: 25, upperMm: 25 });
+    expect(spanAt(outlined({ ...example, frontTop: at(17, 25) }), 15)).toEqual({ lowerMm: 17, upperMm: 17 });
   });
 });
 
