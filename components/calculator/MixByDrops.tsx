@@ -2,7 +2,7 @@ import type { MixByDrops as Result } from '#calculators/mixByDrops.ts';
 import { lookAgainUnder, mixByDropsFields, type MixByDropsState } from '#calculators/mixByDropsFields.ts';
 import { DropCard } from '#components/pictures/DropCard.tsx';
 import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
-import { bottleWords, lampWords, labWords, mixCaution, mixSays, timeWords } from '#words/mixByDrops.ts';
+import { bottleWords, lampWords, labWords, mixCaution, mixSays, partsWords, rangesWords, timeWords } from '#words/mixByDrops.ts';
 import { fixed } from '#words/number.ts';
 import { lampInWords, looksSay, three } from '#words/underLamps.ts';
 import type { ComponentChildren } from 'preact';
@@ -18,9 +18,9 @@ const labels = { ...skinLabels, dose: 'Dose', lamp: 'Seen under' } as const;
 const isBottle = (key: string): key is BottleId => Object.hasOwn(bottleWords, key);
 const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
 const nameOf = (key: string) => (isBottle(key) ? `Drops of ${bottleWords[key]}` : isLabel(key) ? labels[key] : key);
-const load = () => import('#calculators/mixByDrops.ts').then(({ mixByDrops }) => mixByDrops.solve);
+const load = () => import('./askMixWorker.ts').then(({ askMixWorker }) => askMixWorker);
 
-/** Mix by drops: the island. The prediction for the first state is made at build; the model is fetched at the first change. `children`: the plots of the first state. */
+/** Mix by drops: the island. The prediction for the first state is made at build; later ones are worked out beside the page. `children`: the plots of the first state. */
 export function MixByDrops({ id = 'drops', start, children }: Readonly<{ id?: string; start: Result; children?: ComponentChildren }>) {
   const desk = useCalculator(mixByDropsFields, nameOf);
   const { state } = desk;
@@ -40,7 +40,7 @@ export function MixByDrops({ id = 'drops', start, children }: Readonly<{ id?: st
       picture={
         <>
           {result.ok && <DropCard bottle={result.bottle} times={result.outlook.times} today={result.outlook.today} coverage={state.coverage / 100} isLate={is !== 'fresh'} />}
-          <p class="card-key plain">Each date, from the top: strokes close up; the colour from arm’s length; five of the simulated healings, darkest to lightest.</p>
+          <p class="card-key plain">Each date, from the top: strokes close up; the colour from arm’s length; five of the simulated healings, darkest to lightest; what would be left if all yellow and red went first.</p>
         </>
       }
       side={
@@ -80,6 +80,13 @@ export function MixByDrops({ id = 'drops', start, children }: Readonly<{ id?: st
                 {result.outlook.times.map(({ years, plain, lightness: [lo, hi], covered, leanRed, leanGreen }) => (
                   <tr key={years}><th scope="row">{timeWords(years)}</th><td>{labWords(plain)}</td><td>{fixed(lo)} to {fixed(hi)}</td><td>{labWords(covered)}</td><td>{fixed(100 * leanRed, 0)} / {fixed(100 * leanGreen, 0)} of 100</td></tr>
                 ))}
+              </tbody>
+            </table>
+            <table class="meas trust">
+              <caption>If all yellow and red went first. {partsWords(result)}</caption>
+              <thead><tr><th scope="col">When</th><th scope="col">What is left</th><th scope="col">9 in 10 healings</th></tr></thead>
+              <tbody>
+                {result.outlook.times.map(({ years, dark }) => <tr key={years}><th scope="row">{timeWords(years)}</th><td>{labWords(dark.plain)}</td><td>{rangesWords(dark.ranges)}</td></tr>)}
               </tbody>
             </table>
           </div>

@@ -16,6 +16,8 @@ export type MixByDrops =
       ok: true;
       drops: number;
       whiteShare: number;
+      /** Yellow and red together. */
+      warmShare: number;
       isOutsideMeasured: boolean;
       outlook: MixOutlook;
       /** In the bottle, under the lamp. */
@@ -43,7 +45,7 @@ export const mixByDrops: Calculator<MixByDropsState, MixByDrops> = {
     const plan = { shares, dose: state.dose, setting, ageing: startAgeing, doubts: startDoubts };
     const { lamp } = state;
     return {
-      ok: true, drops, whiteShare: shares['77891'], isOutsideMeasured: skin.isOutsideMeasured,
+      ok: true, drops, whiteShare: shares['77891'], warmShare: shares['77492'] + shares['77491'], isOutsideMeasured: skin.isOutsideMeasured,
       outlook: mixOutlook(skin, plan, years, draws, seed, lamp),
       bottle: masstone(shares, lamp),
       looks: underLamps(skin, plan, years, lookAgainUnder(lamp)),

@@ -46,9 +46,11 @@ export function labWords({ l, a, b }: Lab): string {
   return `L* ${fixed(l)}, a* ${fixed(a)}, b* ${fixed(b)}`;
 }
 
-type Outlook = Readonly<{ years: number; plain: Lab; lightness: readonly [number, number]; leanRed: number; leanGreen: number }>;
+type Ends = readonly [number, number];
+type Ranges = Readonly<{ l: Ends; a: Ends; b: Ends }>;
+type Outlook = Readonly<{ years: number; plain: Lab; lightness: Ends; leanRed: number; leanGreen: number; dark: Readonly<{ plain: Lab }> }>;
 type Result =
-  | Readonly<{ ok: true; drops: number; whiteShare: number; isOutsideMeasured: boolean; outlook: Readonly<{ times: readonly Outlook[]; today: Lab; withoutWarm: Lab; changes: number }> }>
+  | Readonly<{ ok: true; drops: number; whiteShare: number; isOutsideMeasured: boolean; warmShare: number; outlook: Readonly<{ times: readonly Outlook[]; today: Lab; changes: number }> }>
   | Readonly<{ ok: false; reason: 'no-drops' | 'no-skin-like-spectrum' | 'old-pigment-not-reached' }>;
 
 const ofHundred = (share: number) => `${fixed(100 * share, 0)} of 100`;
@@ -63,14 +65,26 @@ const refusals = {
 /** What the mix is predicted to look like at six weeks and at two years, and how sure that is. */
 export function mixSays(result: Result): Readonly<{ answer: string; doubt: string }> {
   if (!result.ok) return refusals[result.reason];
-  const { times, withoutWarm } = result.outlook;
+  const { times } = result.outlook;
   const [first, last] = [times[0], times.at(-1)];
   if (!first || !last) return refusals['no-drops'];
   const lean = Math.max(first.leanRed, first.leanGreen) < 0.1 ? '' : ` In ${ofHundred(Math.max(first.leanRed, first.leanGreen))} it leans ${first.leanRed > first.leanGreen ? 'redder' : 'greener'}.`;
   return {
     answer: `In this model, at six weeks: ${labWords(first.plain)}.`,
-    doubt: `9 in 10 simulated healings land between L* ${fixed(first.lightness[0])} and ${fixed(first.lightness[1])}.${lean} At two years: ${labWords(last.plain)}. If all yellow and red went first, L* ${fixed(withoutWarm.l)}, a* ${fixed(withoutWarm.a)}, b* ${fixed(withoutWarm.b)} would be left.`,
+    doubt: `9 in 10 simulated healings land between L* ${fixed(first.lightness[0])} and ${fixed(first.lightness[1])}.${lean} At two years: ${labWords(last.plain)}. If all yellow and red went first, ${labWords(last.dark.plain)} would be left.`,
   };
+}
+
+/** "L* 44.1 to 52.0, a* 9.8 to 12.1, b* 13.0 to 16.4": in a narrow cell it breaks between coordinates only. */
+export function rangesWords({ l, a, b }: Ranges): string {
+  const whole = (name: string, [lo, hi]: Ends) => `${name} ${fixed(lo)} to ${fixed(hi)}`.replaceAll(' ', '\u00a0');
+  return [whole('L*', l), whole('a*', a), whole('b*', b)].join(', ');
+}
+
+/** "Of 100 parts of pigment: 68 yellow and red, 30 dark, 2 white." */
+export function partsWords({ warmShare, whiteShare }: Readonly<{ warmShare: number; whiteShare: number }>): string {
+  const [warm, white] = [Math.round(100 * warmShare), Math.round(100 * whiteShare)];
+  return `Of 100 parts of pigment: ${warm} yellow and red, ${100 - warm - white} dark, ${white} white.`;
 }
 
 /** What has to be said before anybody uses the number. */

@@ -4,6 +4,7 @@ import { mixByDrops } from '#calculators/mixByDrops.ts';
 import { startState } from '#calculators/startState.ts';
 import { whyItHealed } from '#calculators/whyItHealed.ts';
 import type { WhyItHealedState } from '#calculators/whyItHealedFields.ts';
+import { partsWords, rangesWords } from '#words/mixByDrops.ts';
 import { endsWords, lossWords, mapLabel, whyCaution, whySays } from '#words/whyItHealed.ts';
 
 const start = startState(whyItHealed);
@@ -80,4 +81,13 @@ test('[property] an address of this page, as far as mix, skin and plan go, is re
   const { state: read, refused } = fromAddress(mixByDrops, toAddress(whyItHealed, state));
   expect(refused).toEqual([]);
   expect(read).toMatchObject({ skinL: 48, oldWork: 'ash-grey', depth: 0.14, dose: 0.4, coverage: 80, orange: 0, 'black-iron': 2 });
+});
+
+test('[hand] the parts of a mix add to 100, and a range breaks between coordinates only', () => {
+  // Three drops of 5 : 2 : 3 and one of 5 : 4 with 1 white: (3 × 0.7 + 0.9) ÷ 4 warm, 0.1 ÷ 4 white.
+  const mix = mixByDrops.solve(startState(mixByDrops));
+  if (!mix.ok) throw new Error(mix.reason);
+  expect(mix.warmShare).toBeCloseTo(0.75, 12);
+  expect(partsWords(mix)).toBe('Of 100 parts of pigment: 75 yellow and red, 22 dark, 3 white.');
+  expect(rangesWords({ l: [44.12, 52], a: [-0.04, 2], b: [3, 4] }).split(' ')).toEqual(['L*\u00a044.1\u00a0to\u00a052.0,', 'a*\u00a00.0\u00a0to\u00a02.0,', 'b*\u00a03.0\u00a0to\u00a04.0']);
 });

@@ -1,4 +1,5 @@
 import { ciede2000 } from './ciede2000.ts';
+import { rangesOf, withoutWarm, type Predicted } from './darkPart.ts';
 import { healedColour, throughParts, type Setting } from './healedColour.ts';
 import type { Lab } from './lab.ts';
 import type { Lamp } from './lamps.ts';
@@ -15,6 +16,8 @@ export type Outlook = Readonly<{
   /** The twentieth darkest, a quarter, the middle, three quarters, and the twentieth lightest of the healings. */
   band: readonly Lab[];
   lightness: readonly [number, number];
+  /** What the dark part alone would show if all yellow and red had gone first. */
+  dark: Predicted;
   /** Share of healings whose hue lies 15° or more to the red, or to the green, of the plain prediction. */
   leanRed: number;
   leanGreen: number;
@@ -26,8 +29,6 @@ export type MixOutlook = Readonly<{
   times: readonly Outlook[];
   /** The skin or old work as it is today, under the lamp. */
   today: Lab;
-  /** Two years on if all yellow and red were gone: what the dark part alone leaves. */
-  withoutWarm: Lab;
   /** How far the mix changes today's colour at six weeks, ΔE00. */
   changes: number;
 }>;
@@ -39,6 +40,9 @@ const lean = 15;
 export function mixOutlook(skin: SkinOptics, plan: Plan, times: readonly number[], draws: number, seed: number, lamp: Lamp = 'D65'): MixOutlook {
   const { shares, dose, setting, ageing } = plan;
   const healings = simulatedHealings(skin, plan, times, draws, seed, lamp);
+  // Half as many draws for what is only printed as a range: the same first healings, with other pigments left.
+  const darkAgeing = withoutWarm(ageing);
+  const darkHealings = simulatedHealings(skin, { ...plan, ageing: darkAgeing }, times, Math.ceil(draws / 2), seed, lamp);
   const parts = partedAt(skin, setting.depthMm, setting.veilShare);
   const colour = (years: number, coverage: number, factors: Shares = leftOf(ageing, years)) => spectrumToLab(throughParts(skin, parts, mixLayer(shares, dose, factors), coverage), lamp);
   const today = spectrumToLab(skin.reflectance, lamp);
@@ -51,14 +55,13 @@ export function mixOutlook(skin: SkinOptics, plan: Plan, times: readonly number[
       years, plain,
       band: bandShares.flatMap((at) => seen[Math.round(at * (seen.length - 1))] ?? []),
       lightness: ninetyOf(seen.map(({ l }) => l)),
+      dark: { plain: colour(years, setting.coverage, leftOf(darkAgeing, years)), ranges: rangesOf(darkHealings.flatMap((one) => one[time] ?? [])) },
       leanRed: share((lab) => turn(lab) < -lean),
       leanGreen: share((lab) => turn(lab) > lean),
       covered: colour(years, 1),
     };
   });
-  const last = times.at(-1) ?? 0;
-  const withoutWarm = colour(last, setting.coverage, { ...leftOf(ageing, last), '77492': 0, '77491': 0 });
-  return { times: outlooks, today, withoutWarm, changes: ciede2000(outlooks[0]?.plain ?? today, today) };
+  return { times: outlooks, today, changes: ciede2000(outlooks[0]?.plain ?? today, today) };
 }
 
 function hue({ a, b }: Lab): number {

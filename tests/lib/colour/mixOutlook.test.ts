@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { bottles } from '#lib/colour/bottles.ts';
+import { rangesOf, withoutWarm } from '#lib/colour/darkPart.ts';
 import { healedColour } from '#lib/colour/healedColour.ts';
 import { asPutIn, mixOutlook } from '#lib/colour/mixOutlook.ts';
 import { mixLayer } from '#lib/colour/pigments.ts';
@@ -32,11 +33,22 @@ test('[property] one stroke is darker than the brow from arm’s length, and the
   }
 });
 
-test('[property] without yellow and red what is left is less yellow and less red', () => {
+test('[property] without yellow and red what is left is lighter and less red at every date, less yellow in the end, each with its range', () => {
+  for (const { plain, dark } of outlook.times) {
+    expect(dark.plain.a).toBeLessThan(plain.a);
+    expect(dark.plain.l).toBeGreaterThan(plain.l);
+    for (const axis of ['l', 'a', 'b'] as const) expect(dark.ranges[axis][0] < dark.plain[axis] && dark.plain[axis] < dark.ranges[axis][1]).toBe(true);
+  }
   const last = outlook.times.at(-1);
-  expect(outlook.withoutWarm.b).toBeLessThan(last?.plain.b ?? NaN);
-  expect(outlook.withoutWarm.a).toBeLessThan(last?.plain.a ?? NaN);
-  expect(outlook.withoutWarm.l).toBeGreaterThan(last?.plain.l ?? NaN);
+  expect(last?.dark.plain.b).toBeLessThan(last?.plain.b ?? NaN);
+});
+
+test('[hand] the dark part is what is left with yellow and red at nothing; a mix of black alone has no other part', () => {
+  const left = leftOf(startAgeing, 1);
+  expect(leftOf(withoutWarm(startAgeing), 1)).toEqual({ ...left, '77492': 0, '77491': 0 });
+  expect(outlook.times[1]?.dark.plain).toEqual(healedColour(skin, mixLayer(shares, 0.3, { ...left, '77492': 0, '77491': 0 }), plan.setting));
+  const black = mixOutlook(skin, { ...plan, shares: { '77891': 0, '77492': 0, '77491': 0, '77499': 1, '77266': 0 } }, [0], 40, 1);
+  expect(black.times[0]?.dark.plain).toEqual(black.times[0]?.plain);
 });
 
 test('[hand] nothing lost: the same as a layer of the whole dose; six weeks on, what is left', () => {
@@ -54,4 +66,9 @@ test('[property] under tungsten today is redder than under daylight', () => {
   const warm = mixOutlook(skin, plan, [0], 10, 1, 'A');
   expect(warm.today.a).toBeGreaterThan(outlook.today.a + 2);
   expect(warm.times[0]?.plain.a ?? NaN).toBeGreaterThan((outlook.times[0]?.plain.a ?? NaN) + 2);
+});
+
+test('[hand] ranges leave a twentieth out at both ends, each coordinate on its own', () => {
+  const labs = Array.from({ length: 21 }, (_, i) => ({ l: i, a: 2 * i, b: -i }));
+  expect(rangesOf(labs)).toEqual({ l: [1, 19], a: [2, 38], b: [-19, -1] });
 });
