@@ -20,6 +20,8 @@ test('[library] culori in lab65 says the same for 20,000 pairs', () => {
   const theirs = differenceCiede2000();
   fc.assert(
     fc.property(lab, lab, (one, other) => {
+      // Where two hues lie half a turn apart to the last digit, rounding decides which way round the mean lies: both are right.
+      fc.pre(Math.abs(one.a * other.b - one.b * other.a) > 1e-6 || one.a * other.a + one.b * other.b >= 0);
       expect(ciede2000(one, other)).toBeCloseTo(theirs({ mode: 'lab65', ...one }, { mode: 'lab65', ...other }), 9);
     }),
     { numRuns: 20_000 },
