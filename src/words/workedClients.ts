@@ -9,7 +9,7 @@ export const clientWords = {
       steps: [
         `Each wants a brown a fifth darker than her skin, a* ${n('wantA', 0)}, b* ${n('wantB', 0)}, in 60 of 100 of the skin. Every recipe of at most four drops from three bottles is tried.`,
         `Skins of L* 72, 63, 54 and 45: the nearest stays ${n('on72')}, ${n('on63')}, ${n('on54')} and ${n('on45')} away at the worse of six weeks and two years. Under ${n('limit', 0)} counts as reached.`,
-        `Skin of L* ${n('deepest', 0)}: ${n('on36')}. Dark skin is darkened less by the same layer. A brown an eighth darker, L* ${n('smallStep')}, is the better wish there.`,
+        `Skin of L* ${n('deepest', 0)}: ${n('on36')}. Dark skin is darkened less by the same layer. A brown an eighth darker, L* ${n('smallStep')}, is within reach there.`,
       ],
       answer: `On the deepest skin the smaller step is reached: ${n('answer')} away`,
       after: 'The two deepest skins lie outside the measured skins, so the model is less sure of them. That is a gap in the measurements, not in the skin.',

