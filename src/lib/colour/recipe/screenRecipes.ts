@@ -1,133 +1,150 @@
-import { foldedWeights } from '../../tables/foldedWeights.ts';
-import { bandCount } from '../bands.ts';
-import { ciede2000 } from '../ciede2000.ts';
-import { xyzToLab, type Lab } from '../lab.ts';
-import { whiteOf } from '../observe.ts';
-import { mixLayer } from '../pigments.ts';
-import { leftOf } from '../uncertainHealing.ts';
-import type { Recipe } from './recipes.ts';
+import { bandRows, bottleUnits, mixWidth } from './bandRows.ts';
+import { addUp, firstGuesses } from './firstGuesses.ts';
+import { keptRecipes, type KeptRecipes } from './keptRecipes.ts';
+import { mixBounds } from './mixBounds.ts';
+import { mixCells } from './mixCells.ts';
+import { firstBands, mixScorer, mostScreenError } from './mixScorer.ts';
 import { keepsWhiteLimit, type RecipeTask } from './recipeTask.ts';
-import { quickRise, rowLength, skinMap, type SkinMap } from './skinMap.ts';
+import { recipeCount } from './recipes.ts';
+import { scoreWindow } from './scoreWindow.ts';
 
-/** A recipe at a dose with its quick score: the largest ΔE00 of all times, within `screenError` of the definition's. */
-export type Screened = Readonly<{ recipe: Recipe; dose: number; drops: number; screen: number }>;
+/** One share of the search, for workers side by side: share `index` of `of`. */
+export type Part = Readonly<{ index: number; of: number }>;
+export type ScreenOptions = Readonly<{
+  /** Hears which share of all recipes this part has passed: the shares of all parts add to 1. */
+  onProgress?: ((share: number) => void) | undefined;
+  part?: Part | undefined;
+}>;
 
-/**
- * The screen's error. C is off by at most 7.8e-6 of itself, and R = (n1 S + n2 K + n3 C)/(m1 S + m2 K + C) with m1, m2
- * not below 0, n3 (the bare skin) and R between 0 and 1: dR = (n3 − R) dC/(m1 S + m2 K + C), so |dR| ≤ 7.8e-6, and X, Y, Z
- * stay within 7.8e-6 of white. Above L* 20 that is 0.003 in L*, 0.05 in a* and 0.02 in b* at most, and less than 0.06 in
- * ΔE00, whose weights only shrink them here. Below L* 20 no recipe is dropped by its score.
- */
-export const screenError = 0.06;
-const darkestScreened = 20;
-
-/** K and S of one part of a bottle, band after band: K, S, K, S … */
-type Unit = Float64Array;
+/** Cells of the space of mixes: many for a long search, few where working them out would take longer than the search. */
+const cellsFor = (recipes: number) => Math.min(400_000, Math.max(500, recipes / 24));
+const progressSteps = 100;
 
 /**
  * Every recipe that can still be the best, the simplest within max(farEnough, best + near), or the best of its number of
- * drops. The rest are dropped as soon as their lightness or their score is out of reach. Sums run along the tree of
- * recipes: one more drop is one addition a band. `onProgress` hears which share of the first bottles is done.
+ * drops, with its quick score; dropped is only what is proven to be none of these. In order: climbing gives good recipes and
+ * with them the limits; the cell of a recipe's place rules most out unseen (mixCells.ts); then the first bands bound its Y;
+ * then floors of lightness and chroma; then the quick score itself (mixScorer.ts). Sums run along the tree of recipes and are
+ * only made where a recipe asks for its colour.
  */
-export function screenRecipes(task: RecipeTask, { near, farEnough }: Readonly<{ near: number; farEnough: number }>, onProgress?: (share: number) => void): readonly Screened[] {
+export function screenRecipes(task: RecipeTask, limits: Readonly<{ near: number; farEnough: number }>, { onProgress, part = { index: 0, of: 1 } }: ScreenOptions = {}): KeptRecipes {
   const { bottles, mostBottles, mostDrops, times, doses, target } = task;
-  const score = quickScore(skinMap(task.skin, task.setting), target);
-  const units = times.map((years) => {
-    const left = leftOf(task.ageing, years);
-    return bottles.map(({ shares }): Unit => Float64Array.from(mixLayer(shares, 1, left).flatMap(({ k, s }) => [k, s])));
-  });
-  const kept: Screened[] = [];
-  const lowestOf = new Float64Array(mostDrops + 1).fill(Infinity);
-  let lowest = Infinity;
-  const recipe = new Array<number>(bottles.length).fill(0);
-  const sums = Array.from({ length: mostBottles + 1 }, () => times.map(() => new Float64Array(2 * bandCount)));
+  const bottleCount = bottles.length;
+  const rows = bandRows(task);
+  const units = bottleUnits(task);
+  const { quick } = mixScorer(task);
+  const reach = scoreWindow(target, mostDrops, limits);
+  const rest = restBounds(rows, units, task);
+  const scratch = new Float64Array(mixWidth);
+  const all = recipeCount(bottleCount, mostBottles, mostDrops);
 
-  const judge = (mixed: readonly Unit[], drops: number): void => {
-    for (const dose of doses) {
-      const limit = Math.max(farEnough, lowest + near, lowestOf[drops] ?? Infinity) + 2 * screenError;
-      let screen = 0;
-      for (const sum of mixed) {
-        screen = Math.max(screen, score(sum, dose / drops, limit));
-        if (screen > limit) break;
-      }
-      if (screen > limit) continue;
-      lowest = Math.min(lowest, screen);
-      lowestOf[drops] = Math.min(lowestOf[drops] ?? Infinity, screen);
-      kept.push({ recipe: recipe.slice(), dose, drops, screen });
+  firstGuesses(task, (recipe, drops, dose, isRough) => {
+    let worst = 0;
+    for (let time = 0; time < times.length; time++) {
+      addUp(recipe, units, time * bottleCount * mixWidth, scratch);
+      worst = Math.max(worst, quick(scratch, 0, scratch, 0, 0, (doses[dose] ?? 0) / drops, isRough ? -mostScreenError : Infinity, -Infinity, Infinity, 0, 0));
     }
-  };
+    return worst;
+  }, reach.hear);
+
+  const cells = mixCells(task, rows, units, cellsFor(all));
+  const { steps, floors, cellCount } = cells;
+  const [, size1, size2, size3] = cells.sizes;
+  const kept = keptRecipes(bottleCount);
+  const recipe = new Uint8Array(bottleCount);
   const white = bottles.map(({ shares }) => shares['77891']);
-  const from = (first: number, used: number, drops: number, whiteDrops: number): void => {
-    if (used === mostBottles) return;
-    const parent = sums[used] ?? [];
-    const own = sums[used + 1] ?? [];
-    for (let bottle = first; bottle < bottles.length; bottle++) {
-      own.forEach((sum, time) => sum.set(parent[time] ?? sum));
+  // Sums of the bottles chosen so far, one for each level of the tree and time; made when first asked for.
+  const sums = new Float64Array((mostBottles + 1) * times.length * mixWidth);
+  const isReady = new Uint8Array(mostBottles + 1).fill(0);
+  isReady[0] = 1;
+  const chosen = new Int32Array(mostBottles + 1);
+  const sumUp = (level: number): void => {
+    if (isReady[level] === 1) return;
+    sumUp(level - 1);
+    const bottle = chosen[level] ?? 0;
+    const count = recipe[bottle] ?? 0;
+    for (let time = 0; time < times.length; time++) {
+      const to = (level * times.length + time) * mixWidth;
+      const from = to - times.length * mixWidth;
+      const unit = (time * bottleCount + bottle) * mixWidth;
+      for (let i = 0; i < mixWidth; i++) sums[to + i] = (sums[from + i] ?? 0) + count * (units[unit + i] ?? 0);
+    }
+    isReady[level] = 1;
+  };
+
+  const judge = (level: number, bottle: number, count: number, drops: number, dose: number): void => {
+    sumUp(level);
+    const limit = reach.limits[drops] ?? 0;
+    const amount = (doses[dose] ?? 0) / drops;
+    let worst = 0;
+    for (let time = 0; time < times.length; time++) {
+      const at = 2 * (dose * times.length + time);
+      const score = quick(sums, (level * times.length + time) * mixWidth, units, (time * bottleCount + bottle) * mixWidth, count, amount, limit, reach.yLo[drops] ?? 0, reach.yHi[drops] ?? 0, rest[at] ?? 0, rest[at + 1] ?? 0);
+      if (score > limit) return;
+      if (score > worst) worst = score;
+    }
+    reach.hear(drops, worst);
+    kept.add(recipe, dose, worst);
+  };
+
+  let visited = 0;
+  let told = 0;
+  let branch = 0;
+  const pass = (recipes: number): void => {
+    visited += recipes;
+    if (visited - told < all / part.of / progressSteps) return;
+    told = visited;
+    onProgress?.(Math.min(1, visited / all));
+  };
+  const from = (first: number, level: number, drops: number, whiteDrops: number, p0: number, p1: number, p2: number, p3: number): void => {
+    isReady[level] = level === 0 ? 1 : 0;
+    for (let bottle = first; bottle < bottleCount; bottle++) {
+      const at = 4 * bottle;
+      const s0 = steps[at] ?? 0;
+      const s1 = steps[at + 1] ?? 0;
+      const s2 = steps[at + 2] ?? 0;
+      const s3 = steps[at + 3] ?? 0;
+      const whiteShare = white[bottle] ?? 0;
       for (let count = 1; drops + count <= mostDrops; count++) {
-        own.forEach((sum, time) => addTo(sum, units[time]?.[bottle]));
+        // Recipes of one bottle belong to the first part, branches from the second bottle on to all in turn.
+        if (level === 1 && branch++ % part.of !== part.index) continue;
+        const sum = drops + count;
+        const q0 = p0 + count * s0;
+        const q1 = p1 + count * s1;
+        const q2 = p2 + count * s2;
+        const q3 = p3 + count * s3;
         recipe[bottle] = count;
-        const nextWhite = whiteDrops + count * (white[bottle] ?? 0);
-        if (keepsWhiteLimit(nextWhite, drops + count, task)) judge(own, drops + count);
-        from(bottle + 1, used + 1, drops + count, nextWhite);
+        const nextWhite = whiteDrops + count * whiteShare;
+        if ((level > 0 || part.index === 0) && keepsWhiteLimit(nextWhite, sum, task)) {
+          const cell = ((Math.floor(q0 / sum) * size1 + Math.floor(q1 / sum)) * size2 + Math.floor(q2 / sum)) * size3 + Math.floor(q3 / sum);
+          for (let dose = 0, place = cell; dose < doses.length; dose++, place += cellCount) {
+            const byte = floors[place] ?? 0;
+            if ((byte === 0 ? cells.fill(cell, dose) : byte) <= (reach.bytes[sum] ?? 0)) judge(level, bottle, count, sum, dose);
+          }
+        }
+        if (level + 1 < mostBottles && sum < mostDrops && bottle + 1 < bottleCount) {
+          chosen[level + 1] = bottle;
+          from(bottle + 1, level + 1, sum, nextWhite, q0, q1, q2, q3);
+        }
+        if (level === 1) pass(1 + recipeCount(bottleCount - bottle - 1, mostBottles - 2, mostDrops - sum));
       }
       recipe[bottle] = 0;
-      if (used === 0) onProgress?.((bottle + 1) / bottles.length);
     }
   };
-  from(0, 0, 0, 0);
-  return kept;
+  from(0, 0, 0, 0, 0, 0, 0, 0);
+  onProgress?.(1 / part.of);
+  return kept.done();
 }
 
-function addTo(sum: Unit, unit: Unit | undefined): void {
-  if (!unit) return;
-  for (let i = 0; i < sum.length; i++) sum[i] = (sum[i] ?? 0) + (unit[i] ?? 0);
-}
-
-/** Bands in the order of their weight in lightness: after the first 16 the rest can move Y by a twentieth at most. */
-const byLuminance = foldedWeights.D65.y.map((weight, band) => ({ weight, band })).toSorted((one, other) => other.weight - one.weight);
-const firstBands = 16;
-const restOfY = byLuminance.slice(firstBands).reduce((sum, { weight }) => sum + weight, 0);
-
-/** Scores a mixed layer (K, S by band, times `times`) against the target; Infinity where lightness alone is beyond the limit. */
-function quickScore(map: SkinMap, target: Lab): (mixed: Unit, times: number, limit: number) => number {
-  const white = whiteOf('D65');
-  const { x: wx, y: wy, z: wz } = foldedWeights.D65;
-  // One row a band in the order of luminance: five numbers of the skin, three weights, and where its K stands.
-  const width = 9;
-  const rows = new Float64Array(width * bandCount);
-  byLuminance.forEach(({ band }, i) => {
-    rows.set(map.subarray(band * rowLength, band * rowLength + 5), i * width);
-    rows.set([wx[band] ?? 0, wy[band] ?? 0, wz[band] ?? 0, 2 * band], i * width + 5);
+/** The least and the most that the bands after the first add to Y, for each dose and time, over all mixes of the bottles. */
+function restBounds(rows: Float64Array, units: Float64Array, { bottles, times, doses, target }: RecipeTask): Float64Array {
+  const rest = new Float64Array(2 * doses.length * times.length);
+  const bounds = mixBounds(rows, target);
+  times.forEach((_, time) => {
+    const own = bottles.map((__, bottle) => units.subarray((time * bottles.length + bottle) * mixWidth));
+    const end = (of: (...values: number[]) => number) => Float64Array.from({ length: mixWidth }, (__, i) => of(...own.map((unit) => unit[i] ?? 0)));
+    const box = { lo: end(Math.min), hi: end(Math.max) };
+    doses.forEach((amount, dose) => rest.set(bounds.restOfY(box, amount, firstBands), 2 * (dose * times.length + time)));
   });
-  return (mixed, times, limit) => {
-    let [x, y, z] = [0, 0, 0];
-    for (let i = 0, at = 0; i < bandCount; i++, at += width) {
-      if (i === firstBands && isOutOfReach(lightness(y), lightness(y + restOfY), target.l, limit)) return Infinity;
-      const place = rows[at + 8] ?? 0;
-      const k = times * (mixed[place] ?? 0);
-      const s = times * (mixed[place + 1] ?? 0);
-      const c = quickRise(k * (k + 2 * s));
-      const r = ((rows[at] ?? 0) * s + (rows[at + 1] ?? 0) * k + (rows[at + 2] ?? 0) * c) / ((rows[at + 3] ?? 0) * s + (rows[at + 4] ?? 0) * k + c);
-      x += r * (rows[at + 5] ?? 0);
-      y += r * (rows[at + 6] ?? 0);
-      z += r * (rows[at + 7] ?? 0);
-    }
-    const lab = xyzToLab({ x, y, z }, white);
-    if (isOutOfReach(lab.l, lab.l, target.l, limit)) return Infinity;
-    const difference = ciede2000(lab, target);
-    return lab.l < darkestScreened ? Math.min(limit, difference) : difference;
-  };
-}
-
-/** L* of a Y above the straight line near black; below it, 0 stands in: nothing there is dropped. */
-function lightness(y: number): number {
-  return Math.max(0, 116 * Math.cbrt(y / 100) - 16);
-}
-
-/** True where a lightness between `lo` and `hi` is farther from the target than the limit: ΔE00 is at least |ΔL*|/S_L. */
-function isOutOfReach(lo: number, hi: number, targetL: number, limit: number): boolean {
-  if (lo < darkestScreened) return false;
-  const away = lo > targetL ? lo : hi < targetL ? hi : targetL;
-  const from50 = ((away + targetL) / 2 - 50) ** 2;
-  return Math.abs(away - targetL) > (limit + screenError) * (1 + (0.015 * from50) / Math.sqrt(20 + from50));
+  return rest;
 }

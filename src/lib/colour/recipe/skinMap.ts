@@ -37,13 +37,21 @@ export function skinMap(skin: SkinOptics, { depthMm, coverage, veilShare }: Sett
   return map;
 }
 
-const largestFitted = 200;
+/** The fraction below is fitted up to here; beyond, coth is 1 to the last digit. */
+export const largestFitted = 200;
+
+/** Above and below the line of the fraction that stands for √u coth √u, 0 ≤ u ≤ 200. Fitted once, never at run time. */
+export function riseOver(u: number): number {
+  return 1.00000759 + u * (0.456615773 + u * (0.0212898966 + u * (1.64242064e-4 + u * 1.06411643e-7)));
+}
+
+export function riseUnder(u: number): number {
+  return 1 + u * (0.12332576 + u * (0.00237164174 + u * 6.39518113e-6));
+}
 
 /**
- * √u coth √u by a fixed fraction of polynomials, 0 ≤ u ≤ 200: relative error at most 7.8e-6, no root, no exponential, no
- * special case at 0. Beyond, coth is 1 to the last digit. The constants are fitted once, never at run time.
+ * √u coth √u by a fixed fraction of polynomials: relative error at most 7.8e-6, no root, no exponential, no special case at 0.
  */
 export function quickRise(u: number): number {
-  if (u > largestFitted) return Math.sqrt(u);
-  return (1.00000759 + u * (0.456615773 + u * (0.0212898966 + u * (1.64242064e-4 + u * 1.06411643e-7)))) / (1 + u * (0.12332576 + u * (0.00237164174 + u * 6.39518113e-6)));
+  return u > largestFitted ? Math.sqrt(u) : riseOver(u) / riseUnder(u);
 }
