@@ -5,8 +5,8 @@ import { fixed, signed } from '#words/number.ts';
 import type { CoverTablesProps } from './LaterCoverTables.tsx';
 
 const sides = ['right', 'left'] as const;
-/** A number and its unit stay on one line. */
-const whole = (words: string) => words.replaceAll(/(\d) (mm|%)/g, '$1\u00a0$2');
+/** A number stays on one line with its unit, its sign and what is done by it. */
+const whole = (words: string) => words.replaceAll(/(?<=\d) (?=mm|%)|(?<=±|raise|lower) (?=\d)/g, '\u00a0');
 
 /** The plan mark by mark, what stays outside, the growth, and all that holds the plan. */
 export function CoverTables({ plan, sides: seen }: CoverTablesProps) {

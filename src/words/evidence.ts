@@ -52,6 +52,8 @@ export const methodNames = {
   'anchors-of-the-front': 'Fronts above the nose wing and the inner corner',
   'outline-edges': 'The outline’s edges: the curve of a lath held level at the arch',
   'thickness-across': 'Thickness straight across the brow',
+  'plan-inside-limits': 'The plan that moves the marks least inside all limits',
+  'least-left-uncovered': 'The plan that leaves least of the old shape outside',
   'tail-line': 'The line from the nose wing over the outer eye corner',
   'technical-error': 'Technical error from readings taken twice',
   repeatability: 'How far two readings may lie apart',

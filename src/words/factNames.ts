@@ -52,6 +52,7 @@ export const factNames = {
   'margin-adds-least-share': 'The same as a share of the old thickness, careful readings',
   'margin-adds-most-share': 'The same as a share of the old thickness, rough readings',
   'leave-below-mm': 'A move too small to be drawn',
+  'margin-taper-mm': 'Last part of the tail, over which the margin shrinks to nothing',
   'lower-raised-or-higher-lowered': 'Which side is moved',
   'lighten-what-does-not-fit': 'Old work that does not fit',
   'factor-95': 'Coverage factor of a single comparison at 95 %',

@@ -65,3 +65,10 @@ describe.each(lessons)('$name', ({ text }) => {
     expect(lengths.reduce((a, b) => a + b, 0) / lengths.length).toBeLessThanOrEqual(16);
   });
 });
+
+const cards = [...rules].map((name) => ({ name, text: readFileSync(new URL(`rules/${name}.mdx`, root), 'utf8') }));
+
+test.each(cards)('[hand] the card $name names the lessons that list it, and no other', ({ name, text }) => {
+  const listing = lessons.filter((lesson) => listedIn(lesson.text, 'rules').includes(name)).map((lesson) => lesson.name.replace(/^.*\/|\.mdx$/g, ''));
+  expect(listedIn(text, 'lessons').toSorted()).toEqual(listing.toSorted());
+});

@@ -14,6 +14,8 @@ export const mappingMethods = {
   'anchors-of-the-front': { sources: ['yalcinkaya-2014', 'alex-2004'], file: 'src/lib/mapping/placing/anchorDistances.ts' },
   'outline-edges': { sources: ['beam-tables'], file: 'src/lib/mapping/outline/halfEdge.ts' },
   'thickness-across': { sources: ['parallel-lines-up', 'parallel-lines-down'], file: 'src/lib/mapping/outline/thickness.ts' },
+  'plan-inside-limits': { sources: ['goldfarb-idnani-1983'], file: 'src/lib/mapping/plan/nearest.ts' },
+  'least-left-uncovered': { sources: ['mangasarian-meyer'], file: 'src/lib/mapping/plan/leastUncovered.ts' },
   'tail-line': { sources: ['yalcinkaya-2014', 'alex-2004'], file: 'src/lib/mapping/placing/tailLine.ts' },
 } as const satisfies Readonly<Record<string, Method>>;
 

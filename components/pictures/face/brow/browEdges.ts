@@ -1,13 +1,15 @@
+import { type HalfEdge, halfEdgeCurve, halfEdgeHeightMm } from '#lib/mapping/outline/halfEdge.ts';
 import type { BrowSpots } from '#lib/face/landmarks.ts';
 import { onPiece, reversed, type Curve, type Piece } from '../curve.ts';
 import { closedPath, type Path } from '../path.ts';
-import { blend, clamp, type Spot, type Spots } from '#lib/face/spot.ts';
+import { blend, type Spot, type Spots } from '#lib/face/spot.ts';
 
-/** Half an edge, from an end to the arch: level at the arch, no overshoot, the exact cubic of the outline's closed form. */
+const half = (end: Spot, arch: Spot): HalfEdge => ({ end: { uMm: end[0], vMm: end[1] }, arch: { uMm: arch[0], vMm: arch[1] } });
+
+/** Half an edge, from an end to the arch. */
 function halfEdge(end: Spot, arch: Spot): Piece {
-  const h = arch[0] - end[0];
-  const slope = (1.5 * (arch[1] - end[1])) / h;
-  return [end, [end[0] + h / 3, end[1] + (slope * h) / 3], [arch[0] - h / 3, arch[1]], arch];
+  const [, one, other] = halfEdgeCurve(half(end, arch));
+  return [end, [one.uMm, one.vMm], [other.uMm, other.vMm], arch];
 }
 
 function edgesOf(brow: BrowSpots): Curve {
@@ -26,9 +28,7 @@ export function browPolygon(brow: BrowSpots): Spots {
 }
 
 function edgeV(end: Spot, arch: Spot, tail: Spot, u: number): number {
-  const from = u <= arch[0] ? end : tail;
-  const t = clamp((u - from[0]) / (arch[0] - from[0]), 0, 1);
-  return arch[1] + (from[1] - arch[1]) * (1 - 1.5 * t + 0.5 * t ** 3);
+  return u <= arch[0] ? halfEdgeHeightMm(half(end, arch), Math.max(u, end[0])) : halfEdgeHeightMm(half(tail, arch), Math.min(u, tail[0]));
 }
 
 /** Height of the upper edge at u. */

@@ -2,7 +2,7 @@ import type { Source } from '../source.ts';
 
 const readOn = '2026-11-25';
 
-/** Thickness of brows, what people like of it, and the curves an outline is made of. */
+/** Thickness of brows, what people like of it, the curves an outline is made of, and how one is planned. */
 export const outlineSources = {
   'feminine-eyebrows': {
     kind: 'study', short: 'Eyebrows of 3600 women', authors: 'author list and year not in the copy read',
@@ -28,5 +28,13 @@ export const outlineSources = {
   'parallel-lines-down': {
     kind: 'data', short: 'Parallel lines, second exercise', authors: 'author not named', title: 'The distance between the parallel lines 3x + 4y + 7 = 0 and 3x + 4y − 5 = 0',
     where: 'vedantu.com', address: 'https://www.vedantu.com/question-answer/distance-between-the-parallel-lines-3x-class-12-maths-cbse-5eff55d4c820cf0a266f9b78', read: 'whole', readOn,
+  },
+  'goldfarb-idnani-1983': {
+    kind: 'study', authors: 'Goldfarb D, Idnani A', year: 1983, title: 'A numerically stable dual method for solving strictly convex quadratic programs',
+    where: 'Mathematical Programming 27:1–33', doi: '10.1007/BF02591962', read: 'abstract', readOn,
+  },
+  'mangasarian-meyer': {
+    kind: 'study', short: 'Mangasarian and Meyer', authors: 'Mangasarian O, Meyer R', title: 'Nonlinear perturbation of linear programs',
+    where: 'University of Wisconsin, Computer Sciences technical report 326; year not in the copy read', address: 'http://research.cs.wisc.edu/techreports/viewreport.php?report=326', read: 'abstract', readOn,
   },
 } as const satisfies Readonly<Record<string, Source>>;

@@ -1,6 +1,6 @@
 import { assumed, commonPractice, computed, published } from '../../evidence/backing.ts';
 import type { Fact, Practice } from '../../evidence/fact.ts';
-import { coverMarginFactor, leaveBelowMm } from '../plan/planValues.ts';
+import { coverMarginFactor, leaveBelowMm, marginTaperMm } from '../plan/planValues.ts';
 
 const reviewed = '2026-11-25';
 
@@ -22,6 +22,10 @@ export const coverFacts = {
   'margin-adds-least-share': { value: 15, unit: '%', backing: computed('Growth over the thickness it began with.', 'margin-adds-least-mm', 'old-brow-thickness-mm'), reviewed },
   'margin-adds-most-share': { value: 25, unit: '%', backing: computed('Growth over the thickness it began with.', 'margin-adds-most-mm', 'old-brow-thickness-mm'), reviewed },
   'leave-below-mm': { value: leaveBelowMm, unit: 'mm', backing: assumed('Half the width of a sharp pencil line: a smaller move cannot be drawn.'), range: [0.1, 0.5], reviewed },
+  'margin-taper-mm': {
+    value: marginTaperMm, unit: 'mm', range: [3, 8], reviewed,
+    backing: assumed('At the tail tip both edges meet and no margin has room: it shrinks to nothing over a stretch about as long as a brow is thick.'),
+  },
 } as const satisfies Readonly<Record<string, Fact>>;
 
 /** Habits of the trade for correcting over old work. */

@@ -32,6 +32,7 @@ const pieces = 32;
 /**
  * Length of half an upper edge, from its end to the arch: v = v_arch + (v_end − v_arch)(1 − 1.5t + 0.5t³) with t from 0 at
  * the end to 1 at the arch, level there. Simpson's rule on √(h² + (1.5 Δv (1 − t²))²); error below 1e-5 mm on any brow.
+ * The rise is written out and not taken from the half edge's slope: an upright half has a length, too, but no slope.
  */
 export function halfEdgeMm(end: FacePoint, arch: FacePoint): number {
   const acrossMm = arch.uMm - end.uMm;

@@ -2,6 +2,7 @@ import type { FacePoint } from '../faceFrame.ts';
 import type { Side } from '../markSet.ts';
 import { spanRow, type Edge, type EdgeSpan, type EdgeSpans } from './edgeSpans.ts';
 import { edgesOf, type OldShape } from './oldShape.ts';
+import { marginTaperMm } from './planValues.ts';
 import type { Holder, Row } from './row.ts';
 
 /**
@@ -21,8 +22,6 @@ export type CoverRow = Readonly<{
 /** What all rows of one side stand for: how many mm across each knot speaks for. */
 export type Cover = Readonly<{ rows: readonly CoverRow[]; widthsMm: readonly number[] }>;
 
-/** The margin shrinks to nought in a straight line over the last so many mm before the tail, where both edges meet. */
-export const taperMm = 5;
 /** Longest piece of an old edge that one set of rows answers for, mm. */
 const pieceMm = { upper: 8, lower: 2.5 } as const;
 
@@ -71,7 +70,7 @@ export function coverRows(old: OldShape, spans: EdgeSpans, side: Side, tailMm: n
           rows.push({
             coefficients: spanRow(span, place(3), place(2), place(1)).map((part) => sign * part),
             edgeMm: sign * vMm,
-            marginShare: span.isCurved ? Math.min(1, (tailMm - uMm) / taperMm) : 0,
+            marginShare: span.isCurved ? Math.min(1, (tailMm - uMm) / marginTaperMm) : 0,
             knots: [first, second],
             towardSecond: share,
             holder: { kind: 'old-work', side, edge, uMm },
@@ -88,7 +87,7 @@ function piecesOf(from: FacePoint, to: FacePoint, span: EdgeSpan, tailMm: number
   const startMm = Math.max(from.uMm, span.fromMm);
   const endMm = Math.min(to.uMm, span.toMm);
   if (!(endMm > startMm)) return [];
-  const cutMm = tailMm - taperMm;
+  const cutMm = tailMm - marginTaperMm;
   const stretches = startMm < cutMm && cutMm < endMm ? [[startMm, cutMm], [cutMm, endMm]] as const : [[startMm, endMm]] as const;
   return stretches.flatMap(([a, b]) => {
     const count = Math.ceil((b - a) / longestMm);

@@ -30,7 +30,7 @@ const leastWidthMm = 1e-2;
 /**
  * Covers as much of the old shape as the limits allow, then as much of the margin. Each is the least Σ width × way out: a linear
  * programme, solved as a quadratic one whose price on what stays out is so high that the least sum itself is reached, exactly
- * (Mangasarian & Meyer, SIAM J. Control Optim. 17:745, 1979). Where several spreads have the same sum, the most even is taken.
+ * (Mangasarian & Meyer, Nonlinear perturbation of linear programs). Where several spreads have the same sum, the most even is taken.
  */
 export function leastUncovered(heights: readonly number[], limits: readonly Row[], cover: Cover, marginMm: number): LeastUncovered | NoLimits {
   const none = cover.widthsMm.map(() => 0);
