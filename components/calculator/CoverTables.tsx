@@ -5,8 +5,10 @@ import { fixed, signed } from '#words/number.ts';
 import type { CoverTablesProps } from './LaterCoverTables.tsx';
 
 const sides = ['right', 'left'] as const;
-/** A number stays on one line with its unit, its sign and what is done by it. */
-const whole = (words: string) => words.replaceAll(/(?<=\d) (?=mm|%)|(?<=±|raise|lower) (?=\d)/g, '\u00a0');
+/** A number stays on one line with its sign and its unit. */
+const whole = (words: string) => words.replaceAll(/(?<=\d) (?=mm|%)|(?<=±) (?=\d)/g, '\u00a0');
+/** The caption holds the unit. */
+const bare = (words: string) => whole(words.replace(' mm', ''));
 
 /** The plan mark by mark, what stays outside, the growth, and all that holds the plan. */
 export function CoverTables({ plan, sides: seen }: CoverTablesProps) {
@@ -14,13 +16,13 @@ export function CoverTables({ plan, sides: seen }: CoverTablesProps) {
   return (
     <>
       <table class="meas place-table">
-        <caption>Corrections inside the limits</caption>
-        <thead><tr><th scope="col">Mark</th><th scope="col">Right</th><th scope="col">Left</th><th scope="col">L − R after, mm</th></tr></thead>
+        <caption>Corrections inside the limits, mm</caption>
+        <thead><tr><th scope="col">Mark</th><th scope="col">Right</th><th scope="col">Left</th><th scope="col">L − R after</th></tr></thead>
         <tbody>
           {browMarks.map((mark) => (
             <tr key={mark}>
               <th scope="row">{capital(browMarkWords[mark])}</th>
-              {sides.map((side) => <td key={side}>{whole(moveWords(plan.moves[side][mark]))}</td>)}
+              {sides.map((side) => <td key={side}>{bare(moveWords(plan.moves[side][mark]))}</td>)}
               <td>{signed(plan.remainingMm[mark])}</td>
             </tr>
           ))}
