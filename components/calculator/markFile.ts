@@ -1,5 +1,6 @@
 import { toAddress } from '#calculators/address.ts';
-import { mostBytes, readMarkFile, writeMarkFile } from '#calculators/markFile.ts';
+import { readMarkFile, writeMarkFile } from '#calculators/markFile.ts';
+import { mostBytes } from '#calculators/openOurs.ts';
 import { calculatorWords } from '#words/calculators.ts';
 import { markFileRefusal, markFileWords, otherCalculator } from '#words/markFile.ts';
 import { askDesk } from './askDesk.ts';

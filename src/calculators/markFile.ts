@@ -1,16 +1,14 @@
 import * as v from 'valibot';
 import { libraryVersion } from '#lib/version.ts';
+import { openOurs, writeOurs } from './openOurs.ts';
 import type { Calculator, Field, State, Value } from './spec.ts';
 
 /** The form of the files this version writes. Older forms stay readable; a newer one is refused, never guessed at. */
 export const markFileSchema = 1;
-/** The largest file that is looked into. One of ours has about 2 kB. */
-export const mostBytes = 100_000;
 /** An address longer than this is cut off by some servers. The largest of ours has about 1,000 characters. */
 const longestAddress = 8000;
 
 const text = (most: number) => v.pipe(v.string(), v.maxLength(most));
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> => typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const markFile = v.strictObject({
   schema: v.literal(markFileSchema),
@@ -35,16 +33,7 @@ export function writeMarkFile<S extends State, R>({ id, fields }: Calculator<S, 
   };
   for (const name in fields) write(fields[name], state[name]);
   const file: MarkFile = { schema: markFileSchema, holds: 'calculator', library: libraryVersion, calculator: id, fields: written };
-  return `${JSON.stringify(file, null, 1)}\n`;
-}
-
-function parsed(content: string): unknown {
-  try {
-    return JSON.parse(content);
-  } catch {
-    // Nesting that is too deep throws as well.
-    return undefined;
-  }
+  return writeOurs(file);
 }
 
 /**
@@ -52,12 +41,9 @@ function parsed(content: string): unknown {
  * Never throws. `known`: ids of the calculators of this version.
  */
 export function readMarkFile(content: string, known: readonly string[]): ReadMarkFile {
-  if (content.length > mostBytes) return { ok: false, reason: 'too-large' };
-  const value = parsed(content);
-  if (!isRecord(value) || value['holds'] !== 'calculator') return { ok: false, reason: 'not-a-file-of-ours' };
-  const schema = value['schema'];
-  if (typeof schema === 'number' && Number.isInteger(schema) && schema > markFileSchema) return { ok: false, reason: 'newer-schema', schema };
-  const read = v.safeParse(markFile, value);
+  const opened = openOurs(content, 'calculator', markFileSchema);
+  if (!opened.ok) return opened;
+  const read = v.safeParse(markFile, opened.value);
   if (!read.success) return { ok: false, reason: 'damaged' };
   const file = read.output;
   if (!known.includes(file.calculator)) return { ok: false, reason: 'unknown-calculator', calculator: file.calculator };

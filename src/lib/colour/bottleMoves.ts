@@ -3,7 +3,7 @@ import { hueCosine, type Move } from './hueCosine.ts';
 import { healedColour, type Setting } from './healedColour.ts';
 import type { Lab } from './lab.ts';
 import { spectrumToLab } from './observe.ts';
-import { mixLayer, type Shares } from './pigments.ts';
+import { type Factors, mixLayer } from './pigments.ts';
 import type { SkinOptics } from './skinOptics.ts';
 
 /** What one small dose of a bottle does, and how well its direction takes the old hue away. */
@@ -16,7 +16,7 @@ const between = (from: Lab, to: Lab): Move => ({ l: to.l - from.l, a: to.a - fro
  * bare skin beside it. Best first. This finds the hue that neutralises; which recipe reaches a target is another question.
  * `left` is what remains of each pigment at the time of interest.
  */
-export function bottleMoves(skin: SkinOptics, bare: Lab, bottles: readonly Bottle[], dose: number, setting: Setting, left: Shares): readonly BottleMove[] {
+export function bottleMoves(skin: SkinOptics, bare: Lab, bottles: readonly Bottle[], dose: number, setting: Setting, left: Factors): readonly BottleMove[] {
   const today = spectrumToLab(skin.reflectance);
   const way = between(today, bare);
   return bottles

@@ -4,16 +4,24 @@ import { pigmentIds, type PigmentId, type Shares } from './pigments.ts';
 /** One bottle: what its pigment is made of. Named in words by what is in it. */
 export type Bottle = Readonly<{ id: string; shares: Shares }>;
 
-const none: Shares = { '77891': 0, '77492': 0, '77491': 0, '77499': 0, '77266': 0 };
+export const noPigment: Shares = { '77891': 0, '77492': 0, '77491': 0, '77499': 0, '77266': 0 };
 
-function bottle(id: string, parts: Partial<Readonly<Record<PigmentId, number>>>): Bottle {
-  const whole = pigmentIds.reduce((sum, pigment) => sum + (parts[pigment] ?? 0), 0);
-  const shares = { ...none };
-  return { id, shares: pigmentIds.reduce<Shares>((all, pigment) => ({ ...all, [pigment]: (parts[pigment] ?? 0) / whole }), shares) };
+/** Parts of each pigment, in any unit: only their ratio counts. */
+export type Parts = Readonly<Partial<Record<PigmentId, number>>>;
+
+/** All parts of a bottle together. */
+export function wholeOf(parts: Parts): number {
+  return pigmentIds.reduce((sum, pigment) => sum + (parts[pigment] ?? 0), 0);
+}
+
+/** A bottle from the parts of its pigments; one at least must be above 0. */
+export function bottleOf(id: string, parts: Parts): Bottle {
+  const whole = wholeOf(parts);
+  return { id, shares: pigmentIds.reduce<Shares>((all, pigment) => ({ ...all, [pigment]: (parts[pigment] ?? 0) / whole }), noPigment) };
 }
 
 /** Parts by weight of pigment in each bottle. Invented: no shop sells these. */
-const parts: Readonly<Record<BottleId, Partial<Readonly<Record<PigmentId, number>>>>> = {
+const parts: Readonly<Record<BottleId, Parts>> = {
   'yellow-oxide-some-white': { '77492': 8, '77891': 2 },
   'mostly-yellow-some-red': { '77492': 7, '77491': 3 },
   orange: { '77492': 5, '77491': 4, '77891': 1 },
@@ -29,4 +37,4 @@ const parts: Readonly<Record<BottleId, Partial<Readonly<Record<PigmentId, number
 };
 
 /** The teaching palette: twelve bottles of our own over five pigments. An artist's own bottles join them by their label. */
-export const bottles: readonly Bottle[] = bottleIds.map((id) => bottle(id, parts[id]));
+export const bottles: readonly Bottle[] = bottleIds.map((id) => bottleOf(id, parts[id]));

@@ -4,7 +4,7 @@ import { healedColour, throughParts, type Setting } from './healedColour.ts';
 import type { Lab } from './lab.ts';
 import type { Lamp } from './lamps.ts';
 import { spectrumToLab } from './observe.ts';
-import { mixLayer, type Shares } from './pigments.ts';
+import { type Factors, mixLayer, type Shares } from './pigments.ts';
 import { partedAt, type SkinOptics } from './skinOptics.ts';
 import { leftOf, ninetyOf, simulatedHealings, type Plan } from './uncertainHealing.ts';
 
@@ -44,7 +44,7 @@ export function mixOutlook(skin: SkinOptics, plan: Plan, times: readonly number[
   const darkAgeing = withoutWarm(ageing);
   const darkHealings = simulatedHealings(skin, { ...plan, ageing: darkAgeing }, times, Math.ceil(draws / 2), seed, lamp);
   const parts = partedAt(skin, setting.depthMm, setting.veilShare);
-  const colour = (years: number, coverage: number, factors: Shares = leftOf(ageing, years)) => spectrumToLab(throughParts(skin, parts, mixLayer(shares, dose, factors), coverage), lamp);
+  const colour = (years: number, coverage: number, factors: Factors = leftOf(ageing, years)) => spectrumToLab(throughParts(skin, parts, mixLayer(shares, dose, factors), coverage), lamp);
   const today = spectrumToLab(skin.reflectance, lamp);
   const outlooks = times.map((years, time): Outlook => {
     const seen = healings.flatMap((one) => one[time] ?? []).toSorted((one, other) => one.l - other.l);

@@ -8,6 +8,8 @@ export const startAgeing: Ageing = {
   '77491': { keptAtSixWeeks: 0.7, lostPerYear: 0.12 },
   '77499': { keptAtSixWeeks: 0.65, lostPerYear: 0.2 },
   '77266': { keptAtSixWeeks: 0.75, lostPerYear: 0.08 },
+  // A swatch does not say what is in the bottle: the middle of the five.
+  own: { keptAtSixWeeks: 0.68, lostPerYear: 0.16 },
 };
 
 /** How far each healing may differ from the next, to begin with. */

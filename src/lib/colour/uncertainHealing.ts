@@ -4,11 +4,11 @@ import { throughParts, type Setting } from './healedColour.ts';
 import type { Lab } from './lab.ts';
 import type { Lamp } from './lamps.ts';
 import { spectrumToLab } from './observe.ts';
-import { mixLayer, pigmentIds, type PigmentId, type Shares } from './pigments.ts';
+import { mixLayer, pigmentIds, type Factors, type PigmentId, type Shares } from './pigments.ts';
 import { partedAt, type SkinOptics } from './skinOptics.ts';
 
 /** What is left of each pigment after six weeks, and what it loses each year after: assumed, shown, and changeable. */
-export type Ageing = Readonly<Record<PigmentId, Readonly<{ keptAtSixWeeks: number; lostPerYear: number }>>>;
+export type Ageing = Readonly<Record<PigmentId | 'own', Readonly<{ keptAtSixWeeks: number; lostPerYear: number }>>>;
 
 /** Spreads of what nobody knows for one healing, as shares (log-normal), and the range of the veil (even). Assumed. */
 export type Doubts = Readonly<{ strength: number; dose: number; depth: number; kept: number; lost: number; veilLo: number; veilHi: number }>;
@@ -19,9 +19,9 @@ export type Plan = Readonly<{ shares: Shares; dose: number; setting: Setting; ag
 export type AtYears = number;
 
 /** What is left of each pigment, as a factor. */
-export function leftOf(ageing: Ageing, years: AtYears): Shares {
-  const left = (id: PigmentId) => ageing[id].keptAtSixWeeks * (1 - ageing[id].lostPerYear) ** years;
-  return { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266') };
+export function leftOf(ageing: Ageing, years: AtYears): Factors {
+  const left = (id: PigmentId | 'own') => ageing[id].keptAtSixWeeks * (1 - ageing[id].lostPerYear) ** years;
+  return { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266'), own: left('own') };
 }
 
 /** The colour predicted when every number is as assumed. */
@@ -39,20 +39,22 @@ const about1 = (draw: Draw, spread: number) => Math.exp(spread * drawNormal(draw
 export function simulatedHealings(skin: SkinOptics, plan: Plan, times: readonly AtYears[], draws: number, seed: number, lamp: Lamp = 'D65'): readonly (readonly Lab[])[] {
   const draw = drawFrom(seed);
   const { doubts, setting, shares, dose, ageing } = plan;
+  // A mix without a bottle of one's own draws nothing for it: its healings stay as they were.
+  const drawn: readonly (PigmentId | 'own')[] = shares.own ? [...pigmentIds, 'own'] : pigmentIds;
   return Array.from({ length: draws }, () => {
-    const strength = new Map(pigmentIds.map((id) => [id, about1(draw, doubts.strength)]));
-    const aged = new Map(pigmentIds.map((id) => [id, { kept: about1(draw, doubts.kept), lost: about1(draw, doubts.lost) }]));
+    const strength = new Map(drawn.map((id) => [id, about1(draw, doubts.strength)]));
+    const aged = new Map(drawn.map((id) => [id, { kept: about1(draw, doubts.kept), lost: about1(draw, doubts.lost) }]));
     const thisDose = dose * about1(draw, doubts.dose);
     const depthMm = setting.depthMm * about1(draw, doubts.depth);
     const veilShare = doubts.veilLo + (doubts.veilHi - doubts.veilLo) * draw();
     const parts = partedAt(skin, depthMm, veilShare);
     return times.map((years) => {
-      const left = (id: PigmentId) => {
+      const left = (id: PigmentId | 'own') => {
         const { kept = 1, lost = 1 } = aged.get(id) ?? {};
         const { keptAtSixWeeks, lostPerYear } = ageing[id];
         return (strength.get(id) ?? 1) * Math.min(1, keptAtSixWeeks * kept) * Math.max(0, 1 - Math.min(1, lostPerYear * lost)) ** years;
       };
-      const factors: Shares = { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266') };
+      const factors: Factors = { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266'), own: left('own') };
       return spectrumToLab(throughParts(skin, parts, mixLayer(shares, thisDose, factors), setting.coverage), lamp);
     });
   });

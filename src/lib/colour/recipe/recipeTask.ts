@@ -1,6 +1,8 @@
 import { ciede2000 } from '../ciede2000.ts';
 import { throughParts, type Setting } from '../healedColour.ts';
 import type { Bottle } from '../bottles.ts';
+import { bandsNm } from '../bands.ts';
+import { mixedLayer } from '../kubelkaMunk.ts';
 import type { Lab } from '../lab.ts';
 import { spectrumToLab } from '../observe.ts';
 import { mixLayer, pigmentIds, type PigmentId, type Shares } from '../pigments.ts';
@@ -34,7 +36,11 @@ export function keepsWhiteLimit(whiteDrops: number, drops: number, { mostWhiteSh
 export function sharesOf(recipe: Recipe, bottles: readonly Bottle[]): Shares {
   const whole = totalDrops(recipe);
   const share = (id: PigmentId) => recipe.reduce((sum, drops, i) => sum + drops * (bottles[i]?.shares[id] ?? 0), 0) / whole;
-  return pigmentIds.reduce<Shares>((all, id) => ({ ...all, [id]: share(id) }), { '77891': 0, '77492': 0, '77491': 0, '77499': 0, '77266': 0 });
+  const shares = pigmentIds.reduce<Shares>((all, id) => ({ ...all, [id]: share(id) }), { '77891': 0, '77492': 0, '77491': 0, '77499': 0, '77266': 0 });
+  const own = bottles.flatMap(({ shares: { own: layer } }, i) => (layer && (recipe[i] ?? 0) > 0 ? { layer, share: (recipe[i] ?? 0) / whole } : []));
+  if (own.length === 0) return shares;
+  const part = (band: number) => mixedLayer(own.map(({ layer, share: amount }) => ({ layer: layer[band] ?? { k: 0, s: 0 }, share: amount })));
+  return { ...shares, own: bandsNm.map((_, band) => part(band)) };
 }
 
 /** The colour of a recipe at each time. What depends on the task alone is worked out once, for many recipes. */

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { bottles } from '#lib/colour/bottles.ts';
+import { pigmentIds } from '#lib/colour/pigments.ts';
 import { bottlesUsed, compareSimplicity, forEachRecipe, isSimplestRatio, recipeCount, totalDrops, type Recipe } from '#lib/colour/recipe/recipes.ts';
 
 test('[hand] 12 bottles, 4 used, 8 drops: 48,914 recipes, 46,993 ratios; 24, 4, 16: 20,506,264', () => {
@@ -36,5 +37,5 @@ test('[hand] the simpler recipe has fewer drops, then fewer bottles, then comes 
 test('[property] the palette has twelve bottles, named once, whose shares add to 1', () => {
   expect(bottles).toHaveLength(12);
   expect(new Set(bottles.map(({ id }) => id)).size).toBe(12);
-  for (const { id, shares } of bottles) expect(Object.values(shares).reduce((sum, share) => sum + share, 0), id).toBeCloseTo(1, 12);
+  for (const { id, shares } of bottles) expect(pigmentIds.reduce((sum, pigment) => sum + shares[pigment], 0), id).toBeCloseTo(1, 12);
 });
