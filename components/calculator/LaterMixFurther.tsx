@@ -1,12 +1,13 @@
 import type { MixByDropsState } from '#calculators/mixByDropsFields.ts';
+import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
-type Loaded = Readonly<{ MixFurther: (props: Readonly<{ id: string; state: MixByDropsState }>) => ComponentChildren }>;
-type Props = Readonly<{ id: string; state: MixByDropsState; /** What the page came with, good for the state it came with. */ still?: ComponentChildren }>;
+type Loaded = Readonly<{ MixFurther: (props: Readonly<{ id: string; state: MixByDropsState; shelf: readonly OwnBottle[] }>) => ComponentChildren }>;
+type Props = Readonly<{ id: string; state: MixByDropsState; shelf: readonly OwnBottle[]; /** What the page came with, good for the state it came with. */ still?: ComponentChildren }>;
 
 /** The plots of a mix, behind a fold: those of the first state may come with the page; others are fetched once somebody opens it. */
-export function LaterMixFurther({ id, state, still }: Props) {
+export function LaterMixFurther({ id, state, shelf, still }: Props) {
   const [isOpen, setOpen] = useState(false);
   const [loaded, setLoaded] = useState<Loaded | 'failed'>();
   const [first] = useState(state);
@@ -18,7 +19,7 @@ export function LaterMixFurther({ id, state, still }: Props) {
   return (
     <details class="fold" onToggle={({ currentTarget: { open } }) => setOpen(open)}>
       <summary>What matters most, spectrum, two years</summary>
-      {isStill ? still : loaded === 'failed' ? <a href="/calculators/mix-by-drops/">See the calculator’s own page</a> : isOpen && loaded ? <loaded.MixFurther id={id} state={state} /> : null}
+      {isStill ? still : loaded === 'failed' ? <a href="/calculators/mix-by-drops/">See the calculator’s own page</a> : isOpen && loaded ? <loaded.MixFurther id={id} state={state} shelf={shelf} /> : null}
     </details>
   );
 }

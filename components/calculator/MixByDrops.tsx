@@ -2,10 +2,13 @@ import type { MixByDrops as Result } from '#calculators/mixByDrops.ts';
 import { lookAgainUnder, mixByDropsFields, type MixByDropsState } from '#calculators/mixByDropsFields.ts';
 import { DropCard } from '#components/pictures/DropCard.tsx';
 import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
+import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
+import { type OwnSlot, ownSlots } from '#lib/colour/own/ownSlots.ts';
 import { bottleWords, lampWords, labWords, mixCaution, mixSays, partsWords, rangesWords, timeWords } from '#words/mixByDrops.ts';
 import { fixed } from '#words/number.ts';
 import { lampInWords, looksSay, three } from '#words/underLamps.ts';
 import type { ComponentChildren } from 'preact';
+import { useMemo } from 'preact/hooks';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { LaterMixFurther } from './LaterMixFurther.tsx';
@@ -17,17 +20,29 @@ import { useLater } from './useLater.ts';
 const labels = { ...skinLabels, dose: 'Dose', lamp: 'Seen under' } as const;
 const isBottle = (key: string): key is BottleId => Object.hasOwn(bottleWords, key);
 const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
-const nameOf = (key: string) => (isBottle(key) ? `Drops of ${bottleWords[key]}` : isLabel(key) ? labels[key] : key);
+const nameOf = (key: string) => (isBottle(key) ? `Drops of ${bottleWords[key]}` : isLabel(key) ? labels[key] : key.replace(/^own/, 'Your bottle '));
 const load = () => import('./askMixWorker.ts').then(({ askMixWorker }) => askMixWorker);
 
+type Props = Readonly<{
+  id?: string;
+  start: Result;
+  /** Bottles of one's own, on the calculator's page. */
+  shelf?: readonly OwnBottle[];
+  /** What stands below: given a way to take all drops of a bottle out of the mix. */
+  panel?: (empty: (slot: OwnSlot) => void) => ComponentChildren;
+  children?: ComponentChildren;
+}>;
+const noShelf: readonly OwnBottle[] = [];
+
 /** Mix by drops: the island. The prediction for the first state is made at build; later ones are worked out beside the page. `children`: the plots of the first state. */
-export function MixByDrops({ id = 'drops', start, children }: Readonly<{ id?: string; start: Result; children?: ComponentChildren }>) {
+export function MixByDrops({ id = 'drops', start, shelf = noShelf, panel, children }: Props) {
   const desk = useCalculator(mixByDropsFields, nameOf);
   const { state } = desk;
-  const { result, is } = useLater(state, start, load);
+  const asked = useMemo(() => ({ state, shelf }), [state, shelf]);
+  const { result, is } = useLater(asked, start, load);
   const lamp = lampInWords[lookAgainUnder(state.lamp)];
-  const number = (name: Exclude<keyof MixByDropsState, 'oldWork' | 'lamp'>, unit: string, hint?: string) => (
-    <NumberBox key={name} id={`${id}-${name}`} label={isBottle(name) ? bottleWords[name] : nameOf(name)} unit={unit} shown={String(state[name])} hint={hint} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
+  const number = (name: Exclude<keyof MixByDropsState, 'oldWork' | 'lamp'>, unit: string, hint?: string, label = isBottle(name) ? bottleWords[name] : nameOf(name)) => (
+    <NumberBox key={name} id={`${id}-${name}`} label={label} unit={unit} shown={String(state[name])} hint={hint} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
   );
   return (
     <Frame
@@ -45,13 +60,19 @@ export function MixByDrops({ id = 'drops', start, children }: Readonly<{ id?: st
       }
       side={
         <>
-          <fieldset class="drops"><legend>Drops of each bottle</legend>{bottleIds.map((bottle) => number(bottle, ''))}</fieldset>
+          <fieldset class="drops"><legend>Drops of each bottle</legend>{bottleIds.map((bottle) => number(bottle, ''))}
+            {ownSlots.map((slot) => {
+              const own = shelf.find((bottle) => bottle.slot === slot);
+              return (own || state[slot] > 0) && number(slot, '', undefined, own?.name);
+            })}
+          </fieldset>
           {number('dose', '', 'Pigment in the skin, in the model’s own unit.')}
           <SkinBoxes id={id} state={state} draft={desk.draft} onType={desk.type} />
           <ChoiceBox id={`${id}-lamp`} label={labels.lamp} value={state.lamp} options={Object.entries(lampWords).map(([value, label]) => ({ value, label }))} onType={(text) => desk.type('lamp', text)} />
         </>
       }
     >
+      {panel?.((slot) => desk.type(slot, '0'))}
       {result.ok && (
         <div class="tables">
           <div>
@@ -67,7 +88,7 @@ export function MixByDrops({ id = 'drops', start, children }: Readonly<{ id?: st
           </div>
         </div>
       )}
-      {result.ok && <LaterMixFurther id={id} state={state} still={children} />}
+      {result.ok && <LaterMixFurther id={id} state={state} shelf={shelf} still={children} />}
       {result.ok && (
         <details class="fold numbers">
           <summary>All numbers</summary>
@@ -82,13 +103,13 @@ export function MixByDrops({ id = 'drops', start, children }: Readonly<{ id?: st
                 ))}
               </tbody>
             </table>
-            <table class="meas trust">
+            {!result.hasSwatch && <table class="meas trust">
               <caption>If all yellow and red went first. {partsWords(result)}</caption>
               <thead><tr><th scope="col">When</th><th scope="col">What is left</th><th scope="col">9 in 10 healings</th></tr></thead>
               <tbody>
                 {result.outlook.times.map(({ years, dark }) => <tr key={years}><th scope="row">{timeWords(years)}</th><td>{labWords(dark.plain)}</td><td>{rangesWords(dark.ranges)}</td></tr>)}
               </tbody>
-            </table>
+            </table>}
           </div>
         </details>
       )}

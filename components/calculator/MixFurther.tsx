@@ -2,6 +2,7 @@ import { mixFurther } from '#calculators/mixFurther.ts';
 import type { MixByDropsState } from '#calculators/mixByDropsFields.ts';
 import { DriftPlot } from '#components/pictures/DriftPlot.tsx';
 import { SpectrumPlot } from '#components/pictures/SpectrumPlot.tsx';
+import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { bandsNm } from '#lib/colour/bands.ts';
 import { causeWords, mattersSay, weeksWords } from '#words/mixFurther.ts';
 import { fixed } from '#words/number.ts';
@@ -9,8 +10,8 @@ import { fixed } from '#words/number.ts';
 const span = ([lo, hi]: readonly [number, number]) => `${fixed(lo)} to ${fixed(hi)}`;
 
 /** What matters most, the spectra, the way over two years: each drawn, and each as numbers. */
-export function MixFurther({ id, state }: Readonly<{ id: string; state: MixByDropsState }>) {
-  const further = mixFurther(state);
+export function MixFurther({ id, state, shelf = [] }: Readonly<{ id: string; state: MixByDropsState; shelf?: readonly OwnBottle[] }>) {
+  const further = mixFurther(state, shelf);
   if (!further) return null;
   const { matters, spectra, points } = further;
   const most = Math.max(1e-9, ...matters.map(({ change }) => change));

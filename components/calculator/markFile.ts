@@ -4,6 +4,7 @@ import { mostBytes } from '#calculators/openOurs.ts';
 import { calculatorWords } from '#words/calculators.ts';
 import { markFileRefusal, markFileWords, otherCalculator } from '#words/markFile.ts';
 import { askDesk } from './askDesk.ts';
+import { handOut } from './handOut.ts';
 
 type Say = (sentence: string, link?: Readonly<{ href: string; label: string }>) => void;
 
@@ -12,9 +13,7 @@ const titles: Readonly<Record<string, Readonly<{ title: string }>>> = calculator
 /** Hands the reader a file with every number of the page's calculator. */
 export function saveMarks(say: Say): void {
   const isReady = askDesk(({ calculator, state }) => {
-    const address = URL.createObjectURL(new Blob([writeMarkFile(calculator, state)], { type: 'application/json' }));
-    Object.assign(document.createElement('a'), { href: address, download: `tautline-${calculator.id}.json` }).click();
-    setTimeout(() => URL.revokeObjectURL(address), 10_000);
+    handOut(`tautline-${calculator.id}.json`, writeMarkFile(calculator, state));
   });
   say(isReady ? markFileWords.saved : markFileWords.notReady);
 }

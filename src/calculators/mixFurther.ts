@@ -1,15 +1,14 @@
-import { bottleIds } from '#lib/colour/bottleIds.ts';
-import { bottles } from '#lib/colour/bottles.ts';
 import type { Spectrum } from '#lib/colour/bands.ts';
 import { drift, type DriftPoint } from '#lib/colour/drift.ts';
 import { pigmentedReflectance } from '#lib/colour/healedColour.ts';
 import { modelValues } from '#lib/colour/modelValues.ts';
+import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { mixLayer } from '#lib/colour/pigments.ts';
-import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
 import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
 import { leftOf } from '#lib/colour/uncertainHealing.ts';
 import { whatMatters, type Matter } from '#lib/colour/whatMatters.ts';
 import type { MixByDropsState } from './mixByDropsFields.ts';
+import { mixedOf } from './mixedOf.ts';
 import { skinOf } from './oldLooks.ts';
 
 export type MixFurther = Readonly<{
@@ -24,11 +23,11 @@ const draws = 400;
 const seed = 1;
 
 /** More about one mix in one skin: what moves it most, its spectra, its way over two years. Nothing where there is no drop or no skin. */
-export function mixFurther(state: MixByDropsState): MixFurther | undefined {
-  const recipe = bottleIds.map((id) => Math.round(state[id]));
+export function mixFurther(state: MixByDropsState, shelf: readonly OwnBottle[] = []): MixFurther | undefined {
+  const mixed = mixedOf(state, shelf);
   const skin = skinOf(state);
-  if (!skin.ok || recipe.every((count) => count === 0)) return undefined;
-  const shares = sharesOf(recipe, bottles);
+  if (!skin.ok || !mixed.ok) return undefined;
+  const { shares } = mixed;
   const { dose, lamp } = state;
   const setting = { depthMm: state.depth, coverage: state.coverage / 100, veilShare: modelValues.veilShare };
   const left = leftOf(startAgeing, 0);

@@ -1,13 +1,13 @@
 import { readingValues } from '#lib/colour/reading/readingValues.ts';
 import { choiceField, numberField } from './fields.ts';
-import { mixByDropsFields, type MixByDropsState } from './mixByDropsFields.ts';
+import { paletteFields, type PaletteMix } from './mixByDropsFields.ts';
 import type { Calculator } from './spec.ts';
 
 /** How old the work was at a reading. Six weeks is where the assumed yearly loss begins. */
 export const workAges = ['six-weeks', 'three-months', 'six-months', 'one-year', 'eighteen-months', 'two-years', 'three-years'] as const;
 export type WorkAge = (typeof workAges)[number];
 
-export type WhyItHealedState = Omit<MixByDropsState, 'lamp'> &
+export type WhyItHealedState = PaletteMix &
   Readonly<{
     age: WorkAge;
     healedL: number; healedA: number; healedB: number;
@@ -17,7 +17,6 @@ export type WhyItHealedState = Omit<MixByDropsState, 'lamp'> &
     secondL: number; secondA: number; secondB: number;
   }>;
 
-const { lamp: _, ...mixFields } = mixByDropsFields.fields;
 const lightness = (key: string, start: number) => numberField(key, start, { unit: '1', lo: 15, hi: 85, step: 1, decimals: 1 });
 const red = (key: string, start: number) => numberField(key, start, { unit: '1', lo: -10, hi: 30, step: 1, decimals: 1 });
 const yellow = (key: string, start: number) => numberField(key, start, { unit: '1', lo: -10, hi: 35, step: 1, decimals: 1 });
@@ -37,7 +36,7 @@ export const whyItHealedFields: Calculator<WhyItHealedState, undefined> = {
     secondB: yellow('secondB', 15),
     doseLo: numberField('doseLo', 0.1, { unit: '1', lo: 0.02, hi: 1, step: 0.05, decimals: 2 }),
     doseHi: numberField('doseHi', 0.8, { unit: '1', lo: 0.05, hi: 2, step: 0.05, decimals: 2 }),
-    ...mixFields,
+    ...paletteFields,
   },
   solve: () => undefined,
 };

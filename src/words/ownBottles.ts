@@ -3,14 +3,15 @@ import type { Lab } from '#lib/colour/lab.ts';
 import { fixed } from './number.ts';
 
 export const ownWords = {
-  title: 'Your own bottles',
   opens: 'Up to twelve bottles of your own stand beside the twelve of this site. They stay on this device. A copied link holds their drops and not what is in them.',
   none: 'There is none yet.',
-  loading: 'The part for your own bottles did not arrive. Look at the connection and open it again.',
   name: 'Name, for yourself',
   nameHint: 'At most 40 letters. It never leaves this device unless you save a file.',
   known: 'What do you know about it?',
+  one: 'One more bottle',
   add: 'Add this bottle',
+  noName: 'Give it a name, so that you know it again.',
+  longName: 'Use at most 40 letters.',
   remove: 'Take away',
   bring: 'Bring it back',
   save: 'Save bottles as a file',
@@ -78,7 +79,8 @@ export function readyWords(content: Readonly<{ from: keyof typeof fromWords; par
 function sharesSaid(parts: Readonly<Partial<Record<PigmentId, number>>>): string {
   const whole = Object.values(parts).reduce((sum, part) => sum + part, 0);
   const named = isPigment(parts).filter(([, part]) => part > 0).sort(([, one], [, other]) => other - one);
-  return `${named.map(([id, part]) => `${pigmentWords[id].split(',')[0]?.toLowerCase()} ${fixed((100 * part) / whole, 0)} %`).join(', ')}.`;
+  const said = named.map(([id, part]) => `${pigmentWords[id].split(',')[0] ?? id} ${fixed((100 * part) / whole, 0)} %`).join(', ');
+  return `${said.charAt(0)}${said.slice(1).toLowerCase()}.`;
 }
 
 function isPigment(parts: Readonly<Partial<Record<PigmentId, number>>>): (readonly [PigmentId, number])[] {

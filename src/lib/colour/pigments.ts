@@ -37,14 +37,14 @@ export const pigmentLayers: Readonly<Record<PigmentId, LayerSpectrum>> = {
  */
 export type Shares = Readonly<Record<PigmentId, number>> & Readonly<{ own?: LayerSpectrum }>;
 /** A factor for each pigment, and one for what is known by its swatch alone. */
-export type Factors = Readonly<Record<PigmentId, number>> & Readonly<{ own?: number }>;
+export type Factors = Readonly<Record<PigmentId, number>> & Readonly<{ ownLeft?: number }>;
 
 /** The layer of a mix: each pigment by its share times the dose, strengthened or faded by a factor of its own. */
 export function mixLayer(shares: Shares, dose: number, factors?: Partial<Factors>): LayerSpectrum {
   const parts = pigmentIds.map((id) => ({ amount: shares[id] * dose * (factors?.[id] ?? 1), unit: pigmentLayers[id] })).filter(({ amount }) => amount !== 0);
   return pigmentLayers['77891'].map((_, band): Layer => {
     const own = shares.own?.[band];
-    const amountOfOwn = own ? dose * (factors?.own ?? 1) : 0;
+    const amountOfOwn = own ? dose * (factors?.ownLeft ?? 1) : 0;
     let [k, s] = [amountOfOwn * (own?.k ?? 0), amountOfOwn * (own?.s ?? 0)];
     for (const { amount, unit } of parts) {
       k += amount * (unit[band]?.k ?? 0);

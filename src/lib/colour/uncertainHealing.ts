@@ -8,7 +8,8 @@ import { mixLayer, pigmentIds, type Factors, type PigmentId, type Shares } from 
 import { partedAt, type SkinOptics } from './skinOptics.ts';
 
 /** What is left of each pigment after six weeks, and what it loses each year after: assumed, shown, and changeable. */
-export type Ageing = Readonly<Record<PigmentId | 'own', Readonly<{ keptAtSixWeeks: number; lostPerYear: number }>>>;
+export type Ageing = Readonly<Record<PigmentId, Kept>> & Readonly<{ /** What is known by its swatch alone; nothing of it is lost where this is not said. */ own?: Kept }>;
+type Kept = Readonly<{ keptAtSixWeeks: number; lostPerYear: number }>;
 
 /** Spreads of what nobody knows for one healing, as shares (log-normal), and the range of the veil (even). Assumed. */
 export type Doubts = Readonly<{ strength: number; dose: number; depth: number; kept: number; lost: number; veilLo: number; veilHi: number }>;
@@ -18,10 +19,15 @@ export type Plan = Readonly<{ shares: Shares; dose: number; setting: Setting; ag
 /** Years after the treatment; 0 stands for six weeks. */
 export type AtYears = number;
 
+const neverLost: Kept = { keptAtSixWeeks: 1, lostPerYear: 0 };
+
 /** What is left of each pigment, as a factor. */
 export function leftOf(ageing: Ageing, years: AtYears): Factors {
-  const left = (id: PigmentId | 'own') => ageing[id].keptAtSixWeeks * (1 - ageing[id].lostPerYear) ** years;
-  return { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266'), own: left('own') };
+  const left = (id: PigmentId | 'own') => {
+    const { keptAtSixWeeks, lostPerYear } = ageing[id] ?? neverLost;
+    return keptAtSixWeeks * (1 - lostPerYear) ** years;
+  };
+  return { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266'), ownLeft: left('own') };
 }
 
 /** The colour predicted when every number is as assumed. */
@@ -51,10 +57,10 @@ export function simulatedHealings(skin: SkinOptics, plan: Plan, times: readonly 
     return times.map((years) => {
       const left = (id: PigmentId | 'own') => {
         const { kept = 1, lost = 1 } = aged.get(id) ?? {};
-        const { keptAtSixWeeks, lostPerYear } = ageing[id];
+        const { keptAtSixWeeks, lostPerYear } = ageing[id] ?? neverLost;
         return (strength.get(id) ?? 1) * Math.min(1, keptAtSixWeeks * kept) * Math.max(0, 1 - Math.min(1, lostPerYear * lost)) ** years;
       };
-      const factors: Factors = { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266'), own: left('own') };
+      const factors: Factors = { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266'), ownLeft: left('own') };
       return spectrumToLab(throughParts(skin, parts, mixLayer(shares, thisDose, factors), setting.coverage), lamp);
     });
   });

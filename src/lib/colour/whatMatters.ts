@@ -2,7 +2,7 @@ import { ciede2000 } from './ciede2000.ts';
 import { healedColour, type Setting } from './healedColour.ts';
 import type { Lamp } from './lamps.ts';
 import { modelValues } from './modelValues.ts';
-import { mixLayer, pigmentIds, type PigmentId, type Shares } from './pigments.ts';
+import { type Factors, mixLayer, pigmentIds, type PigmentId, type Shares } from './pigments.ts';
 import type { SkinOptics } from './skinOptics.ts';
 import type { LayerSpectrum } from './veil.ts';
 
@@ -12,7 +12,7 @@ export type Cause = 'dose' | 'coverage' | 'depth' | 'veil' | 'backscatter' | Pig
 /** How far apart two healed colours lie, ΔE00, when this one thing is changed and all else stays. */
 export type Matter = Readonly<{ cause: Cause; change: number }>;
 
-type Mix = Readonly<{ shares: Shares; dose: number; setting: Setting; /** What is left of each pigment at the time of interest. */ left: Shares }>;
+type Mix = Readonly<{ shares: Shares; dose: number; setting: Setting; /** What is left of each pigment at the time of interest. */ left: Factors }>;
 type Healing = Readonly<{ layer: LayerSpectrum; setting: Setting }>;
 
 /** How far each is changed: a quarter either way, doubled, halved and doubled, a fifth more. */
@@ -25,7 +25,7 @@ export const matterSteps = { either: 0.25, depthTimes: 2, backscatterTimes: 2, s
  * between two calls of `healedColour`. Causes of one size keep this order.
  */
 export function whatMatters(skin: SkinOptics, { shares, dose, setting, left }: Mix, lamp: Lamp = 'D65'): readonly Matter[] {
-  const layerOf = (doseTimes: number, factors: Shares = left) => mixLayer(shares, dose * doseTimes, factors);
+  const layerOf = (doseTimes: number, factors: Factors = left) => mixLayer(shares, dose * doseTimes, factors);
   const plain: Healing = { layer: layerOf(1), setting };
   const set = (changed: Partial<Setting>): Healing => ({ ...plain, setting: { ...setting, ...changed } });
   const scattering = (times: number): Healing => ({ ...plain, layer: plain.layer.map(({ k, s }) => ({ k, s: s * times })) });

@@ -1,11 +1,11 @@
-import { pigmentIds, type Shares } from '../pigments.ts';
+import { pigmentIds, type Factors } from '../pigments.ts';
 import { leftOf, type Ageing, type AtYears } from '../uncertainHealing.ts';
 
 /**
  * What is left of each pigment when the loss is `times` the assumed one: the assumed share to that power, so that 1 is as
  * assumed, 2 loses as if everything had happened twice, 0 loses nothing, and nothing ever grows.
  */
-export function leftWithLoss(ageing: Ageing, years: AtYears, times: number): Shares {
+export function leftWithLoss(ageing: Ageing, years: AtYears, times: number): Factors {
   const left = leftOf(ageing, years);
-  return pigmentIds.reduce<Shares>((all, id) => ({ ...all, [id]: left[id] ** times }), left);
+  return pigmentIds.reduce<Factors>((all, id) => ({ ...all, [id]: left[id] ** times }), { ...left, ownLeft: (left.ownLeft ?? 1) ** times });
 }

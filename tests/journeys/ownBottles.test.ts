@@ -1,0 +1,47 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+import { press, retype, wake, waitForWords } from './onPage.ts';
+import { withBrowsers } from './withBrowsers.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'bottles-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+withBrowsers('bottles of one’s own', ({ open, site }) => {
+  test('[hand] a bottle is added, mixed, kept over a new visit; a bad file changes nothing; taken away and brought back', async () => {
+    const { page, faults } = await open();
+    await page.goto(`${site().origin}/calculators/mix-by-drops/`);
+    await wake(page, '.calculator .says');
+    await page.$eval('details.own summary', (summary) => summary instanceof HTMLElement && summary.click());
+    await page.waitForSelector('.own-form');
+    await retype(page, '#drops-own-name', '<b>Harbour</b>');
+    await retype(page, '#drops-own-77492', '5');
+    await retype(page, '#drops-own-77499', '-1');
+    await press(page, '.own-form', 'Add this bottle');
+    await waitForWords(page, '#drops-own-77499-error', /between 0 and 1000/);
+    await retype(page, '#drops-own-77499', '5');
+    await waitForWords(page, '.own-form', /Sum: 10 parts/);
+    await press(page, '.own-form', 'Add this bottle');
+    await waitForWords(page, '.own-list', /<b>Harbour<\/b>/);
+    await retype(page, '#drops-own1', '9');
+    await waitForWords(page, '.calculator .says', /six weeks: L\* 4/);
+
+    await page.reload();
+    await wake(page, '.calculator .says');
+    await page.waitForSelector('#drops-own1');
+    await page.$eval('details.own summary', (summary) => summary instanceof HTMLElement && summary.click());
+    await page.waitForSelector('.own-list');
+    const bad = join(folder, 'bad.json');
+    writeFileSync(bad, '{"schema":1,"holds":"bottles","library":"1","bottles":[{"slot":"own9"}]}');
+    const box = await page.$('details.own input[type=file]');
+    if (!box) throw new Error('The page has no box for files.');
+    await (await box.toElement('input')).uploadFile(bad);
+    await waitForWords(page, '.own .fold-in', /Bottle 1 in this file cannot be used: look at its name\. None was added\. Your bottles are as they were\./);
+    await press(page, '.own-list', 'Take away');
+    await waitForWords(page, '.own .fold-in', /There is none yet/);
+    await press(page, '.own .fold-in', 'Bring it back');
+    await waitForWords(page, '.own-list', /Harbour/);
+    expect(faults).toEqual([]);
+  });
+});
