@@ -73,7 +73,7 @@ export function whySays(result: Result, error: number): Readonly<{ answer: strin
     const atEnd = nearest.dose === doses[0] || nearest.dose === doses.at(-1) ? ' It lies at the end of the doses looked at: try a wider range.' : '';
     return {
       answer: 'Nothing looked at fits: what was read is not explained by this model.',
-      doubt: `The nearest pair is ${fixed(nearest.depthMm, 2)} mm and dose ${fixed(nearest.dose, 2)} with ${lossWords({ lo: nearest.loss, hi: nearest.loss })}: still ${fixed(nearest.difference)} away, where ${fixed(error)} is allowed.${atEnd} The model does not know the hand, the healing, aftercare, sun, another pigment in the bottle or another lamp. Each can be the reason; none is a fault by itself.`,
+      doubt: `The nearest pair is ${fixed(nearest.depthMm, 2)} mm and dose ${fixed(nearest.dose, 2)} with ${lossWords({ lo: nearest.loss, hi: nearest.loss })}: still ${fixed(nearest.difference)} away, where ${fixed(error)} is allowed.${atEnd} Check the share of skin covered first: it moves the colour most. The model does not know the hand, the healing, aftercare, sun, another pigment in the bottle or another lamp. Each can be the reason; none is a fault by itself.`,
     };
   }
   const { depthMm, dose, loss } = set.ranges;

@@ -52,6 +52,7 @@ test('[hand] not explained: the nearest pair with its distance, other reasons, a
   const { answer, doubt, result } = shown({ healedA: -6, error: 1 });
   expect(answer).toBe('Nothing looked at fits: what was read is not explained by this model.');
   expect(doubt).toMatch(/still \d+\.\d away, where 1\.0 is allowed\./);
+  expect(doubt).toContain('Check the share of skin covered first');
   expect(doubt).toContain('none is a fault by itself');
   expect(result.ok && mapLabel(result)).toContain('None of 375 fits.');
 });
