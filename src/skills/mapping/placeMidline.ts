@@ -1,7 +1,9 @@
 import { disturbanceFor, type PracticeLevel } from '#lib/face/disturbance.ts';
 import type { Face } from '#lib/face/face.ts';
 import { practiceFace } from '#lib/face/practiceFace.ts';
+import { nearPicture } from '#lib/face/practicePicture.ts';
 import { mapMarks, readAgain } from '#lib/face/readAgain.ts';
+import { withOldWork } from '#lib/face/withOldWork.ts';
 import { bisectorOf, lineThrough, xAtHeightMm } from '#lib/geometry/crossing.ts';
 import { midpoint } from '#lib/geometry/distance.ts';
 import type { Line } from '#lib/geometry/line.ts';
@@ -52,7 +54,10 @@ function shiftFor(seed: number): number {
 }
 
 function given(seed: number, level: PracticeLevel): PlaceMidlineGiven {
-  const { face, markSet, truth } = practiceFace(faceSeed(seed), level);
+  const dealt = faceSeed(seed);
+  // From near, both sides shrink alike and the midline stays one line; a turned head would bend it.
+  const { face: seen, markSet, truth } = practiceFace(dealt, level, nearPicture(dealt));
+  const face = level === 4 ? withOldWork(seen, dealt) : seen;
   const shiftMm = shiftFor(seed);
   const shifted = mapMarks(markSet, ({ xMm, yMm }) => ({ xMm: xMm + shiftMm, yMm }));
   return { seed, level, face, shiftMm, markSet: shifted, browHeightMm: truth.browHeightMm, chinHeightMm: shifted.singles.chin.yMm };

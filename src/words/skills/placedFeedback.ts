@@ -50,7 +50,9 @@ function rightWhy({ level, leanDeg, noseLeanMm, higherMm }: PlacedOn): string {
   if (level === 0) return 'This face is the same on both sides. Measured from your thread there is nothing to change: leave it alone. That is an answer too.';
   if (level === 1) return `The ${sideOf(higherMm)} brow stands ${mm(Math.abs(higherMm))} higher, and you did not let it turn the thread.`;
   if (level === 2) return `The head leans ${fixed(Math.abs(leanDeg))}° to the client’s ${leanDeg > 0 ? 'right' : 'left'}, and you leaned the thread with it.`;
-  return `The nose base lies ${mm(Math.abs(noseLeanMm))} to the client’s ${sideOf(noseLeanMm)}, and you left it out.`;
+  const nose = `The nose base lies ${mm(Math.abs(noseLeanMm))} to the client’s ${sideOf(noseLeanMm)}, and you left it out.`;
+  if (level === 3) return nose;
+  return `${nose} From near it looks larger, and the brows look shorter, on both sides alike. The old work is uneven, and it is no mark of the face. Find the midline here, but read no widths from such a picture.`;
 }
 
 /** What is said about one placed thread: the slip first, then the numbers, then why. */

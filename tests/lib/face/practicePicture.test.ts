@@ -3,7 +3,7 @@ import { defaultFace } from '#lib/face/face.ts';
 import { landmarksOf } from '#lib/face/faceMarks.ts';
 import { middleInPicture, pictureForm, pictureLandmarks } from '#lib/face/pictureLandmarks.ts';
 import { practiceFace } from '#lib/face/practiceFace.ts';
-import { practicePicture, straightPicture } from '#lib/face/practicePicture.ts';
+import { nearPicture, practicePicture, straightPicture } from '#lib/face/practicePicture.ts';
 import { browMarks, facePairs, faceSingles } from '#lib/mapping/markSet.ts';
 import { straightPose } from '#lib/mapping/pose/headPose.ts';
 import { turnSign } from '#lib/mapping/pose/turnSign.ts';
@@ -24,6 +24,30 @@ describe('the picture of a practice face', () => {
       const seen = pictureLandmarks(landmarks, straightPose);
       for (const side of ['right', 'left'] as const) for (const mark of [...facePairs, ...browMarks]) close(seen[side][mark], landmarks[side][mark]);
       for (const mark of faceSingles) close(seen.middle[mark], landmarks.middle[mark]);
+    }
+  });
+
+  it('[property] a near picture is straight, from 240 to 400 mm, spread over that range, the same for a seed; widths may not be judged in it', () => {
+    const far = seeds.map((seed) => nearPicture(seed)).map(({ kind, pose, mayJudgeWidths }) => {
+      const { cameraMm, ...turned } = pose;
+      const { cameraMm: _, ...straight } = straightPose;
+      expect({ kind, mayJudgeWidths, turned }).toEqual({ kind: 'near', mayJudgeWidths: false, turned: straight });
+      return Number(cameraMm);
+    });
+    expect(nearPicture(7)).toEqual(nearPicture(7));
+    expect(Math.min(...far)).toBeGreaterThanOrEqual(240);
+    expect(Math.min(...far)).toBeLessThan(245);
+    expect(Math.max(...far)).toBeLessThanOrEqual(400);
+    expect(Math.max(...far)).toBeGreaterThan(395);
+    expect(far.reduce((sum, mm) => sum + mm, 0) / far.length).toBeGreaterThan(310);
+    expect(far.reduce((sum, mm) => sum + mm, 0) / far.length).toBeLessThan(330);
+  });
+
+  it('[property] a picture that is handed in is the one taken, and counts at level 4 alone', () => {
+    for (const seed of seeds.slice(0, 20)) {
+      expect(practiceFace(seed, 4, nearPicture(seed)).picture).toEqual(nearPicture(seed));
+      expect(practiceFace(seed, 4)).toEqual(practiceFace(seed, 4, practicePicture(seed)));
+      expect(practiceFace(seed, 3, nearPicture(seed))).toEqual(practiceFace(seed, 3));
     }
   });
 
