@@ -29,6 +29,7 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'use-or-refuse': () => import('./islands/UseOrRefuse.tsx'),
   ita: () => import('./islands/Ita.tsx'),
   'hue-lean': () => import('./islands/HueLean.tsx'),
+  'ink-label': () => import('./islands/InkLabel.tsx'),
   'neutralise-direction': () => import('./islands/NeutraliseDirection.tsx'),
   'green-trap': () => import('./islands/GreenTrap.tsx'),
   'do-not-cover': () => import('./islands/DoNotCover.tsx'),

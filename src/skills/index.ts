@@ -23,6 +23,7 @@ import { hueLean } from './colour/hueLean.ts';
 import { neutraliseDirection } from './colour/neutraliseDirection.ts';
 import { greenTrap } from './colour/greenTrap.ts';
 import { doNotCover } from './colour/doNotCover.ts';
+import { inkLabel } from './colour/inkLabel.ts';
 import { readBeforeNumbing } from './colour/readBeforeNumbing.ts';
 
 /** Every skill by its id, in teaching order. */
@@ -47,6 +48,7 @@ export const skills = {
   ita,
   'hue-lean': hueLean,
   'read-before-numbing': readBeforeNumbing,
+  'ink-label': inkLabel,
   'neutralise-direction': neutraliseDirection,
   'green-trap': greenTrap,
   'do-not-cover': doNotCover,

@@ -127,6 +127,8 @@ export const colourQuestionWords = {
   'brown-as-dark-as-needed': 'Is the brown dark enough for the remnant, and not darker than needed?',
   'recipe-written-in-drops': 'Is the recipe written down in drops?',
   'undertone-and-overtone-asked': 'Was the skin judged at a place with little sun as well as beside the brow?',
+  'ink-label-whole': 'Does the label give the use, a lot, the ingredients and a last day that has not passed?',
+  'lot-and-date-written': 'Are lot and date of every bottle in the client’s record?',
 } as const satisfies Readonly<Record<ColourQuestion, string>>;
 
 /** The titles of the cards of colour. */
@@ -145,6 +147,8 @@ export const colourRuleTitles = {
   'a-brown-dark-enough': 'A brown dark enough, and not darker',
   'count-in-drops': 'Count recipes in drops',
   'undertone-and-overtone': 'Undertone and overtone both matter',
+  'no-whole-label-no-use': 'No whole label, no use',
+  'write-down-the-lot': 'Write down the lot',
 } as const satisfies Readonly<Record<ColourRuleId, string>>;
 
 /** Every question and every title, whatever the subject. */

@@ -239,6 +239,20 @@ export const workedWords = {
       after: 'So a healed colour names no cause. It names what would fit.',
     };
   },
+  'one-label-two-bottles': (numbers: Numbers): WorkedWords => {
+    const n = reader(numbers);
+    return {
+      title: 'One list of ingredients, two bottles',
+      steps: [
+        `Two invented bottles. Both labels read: CI 77492, CI 77499, CI 77491. Yellow oxide most, then black, then red.`,
+        `The first holds ${n('yellow', 0)} parts yellow, ${n('black', 0)} black, ${n('red', 0)} red. In the bottle: L* ${n('oneL')}, a* ${n('oneA')}, b* ${n('oneB')}.`,
+        `The second holds ${n('otherYellow', 0)}, ${n('otherBlack', 0)} and ${n('otherRed', 0)}. In the bottle: L* ${n('otherL')}, a* ${n('otherA')}, b* ${n('otherB')}.`,
+        `In skin of L* ${n('skinL', 0)}, straight over the pigment, the same dose of each: the two lie ${n('inSkinApart')} apart.`,
+      ],
+      answer: `In the bottle they lie ${n('answer')} apart, and their labels are the same`,
+      after: 'A difference of one is about what a trained eye sees side by side. The label says which pigments and in what order. It does not say how much.',
+    };
+  },
   'bottle-and-skin': (numbers: Numbers): WorkedWords => {
     const n = reader(numbers);
     return {

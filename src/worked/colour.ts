@@ -4,13 +4,13 @@ import { ciede2000 } from '#lib/colour/ciede2000.ts';
 import { readingValues } from '#lib/colour/reading/readingValues.ts';
 import { startAgeing } from '#lib/colour/startPlan.ts';
 import { leftWithLoss } from '#lib/colour/why/leftWithLoss.ts';
-import { bottles } from '#lib/colour/bottles.ts';
+import { bottleOf, bottles } from '#lib/colour/bottles.ts';
 import { healedColour } from '#lib/colour/healedColour.ts';
 import type { Lab } from '#lib/colour/lab.ts';
 import { hueDeg } from '#lib/colour/lch.ts';
 import { masstone } from '#lib/colour/masstone.ts';
 import { modelValues } from '#lib/colour/modelValues.ts';
-import { mixLayer } from '#lib/colour/pigments.ts';
+import { mixLayer, type Shares } from '#lib/colour/pigments.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
 import { skinOptics } from '#lib/colour/skinOptics.ts';
 import { worked } from './worked.ts';
@@ -77,4 +77,23 @@ const healsAlike = worked({
   facts: ['one-reading-doubt', 'losses-looked-at'],
 });
 
-export const colourWorked = { 'heals-alike': healsAlike, 'two-measured-people': twoMeasuredPeople, 'bottle-and-skin': bottleAndSkin } as const;
+/** Invented: two bottles whose labels list the same three pigments in the same order, 5:3:2 and 7:2:1. */
+const oneLabelTwoBottles = worked({
+  id: 'one-label-two-bottles',
+  inputs: { yellow: 5, black: 3, red: 2, otherYellow: 7, otherBlack: 2, otherRed: 1, dose: 0.3, skinL: 54, skinA: 10, skinB: 18 },
+  run: ({ yellow, black, red, otherYellow, otherBlack, otherRed, dose, skinL, skinA, skinB }) => {
+    const [first, second] = [bottleOf('first', { '77492': yellow, '77499': black, '77491': red }).shares, bottleOf('second', { '77492': otherYellow, '77499': otherBlack, '77491': otherRed }).shares];
+    const skin = skinOptics({ l: skinL, a: skinA, b: skinB });
+    if (!skin.ok) throw new Error('The worked example has no skin: no measured one is like it.');
+    const inSkin = (shares: Shares): Lab => healedColour(skin, mixLayer(shares, dose), { depthMm: modelValues.depthMm, coverage: 1, veilShare: modelValues.veilShare });
+    const [one, other] = [masstone(first), masstone(second)];
+    return {
+      oneL: one.l, oneA: one.a, oneB: one.b, otherL: other.l, otherA: other.a, otherB: other.b,
+      inSkinApart: ciede2000(inSkin(first), inSkin(second)), answer: ciede2000(one, other),
+    };
+  },
+  shown: { digits: 1, unit: '1' },
+  facts: ['label-order-free-below-percent', 'model-depth-mm'],
+});
+
+export const colourWorked = { 'one-label-two-bottles': oneLabelTwoBottles,  'heals-alike': healsAlike, 'two-measured-people': twoMeasuredPeople, 'bottle-and-skin': bottleAndSkin } as const;

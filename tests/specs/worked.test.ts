@@ -1,3 +1,4 @@
+import { differenceCiede2000 } from 'culori';
 import { expect, test } from 'vitest';
 import { workedExamples } from '#worked/index.ts';
 import { type WorkedId, workedWords } from '#words/worked.ts';
@@ -198,4 +199,13 @@ test('[property] two works that heal alike: nearer than one reading is sure of a
   expect(Math.abs(firstL - secondL)).toBeLessThan(answer + 0.1);
   expect(secondDose / firstDose).toBeCloseTo(2, 12);
   expect(secondMm).toBeGreaterThan(firstMm);
+});
+
+test('[library] one list, two bottles: culori finds the same difference between the two colours; the second is lighter and yellower', () => {
+  const { oneL, oneA, oneB, otherL, otherA, otherB, answer, inSkinApart } = workedExamples['one-label-two-bottles'].numbers;
+  expect(answer).toBeCloseTo(differenceCiede2000()({ mode: 'lab65', l: oneL, a: oneA, b: oneB }, { mode: 'lab65', l: otherL, a: otherA, b: otherB }), 9);
+  expect(otherL).toBeGreaterThan(oneL);
+  expect(otherB).toBeGreaterThan(oneB);
+  expect(inSkinApart).toBeLessThan(answer);
+  expect(inSkinApart).toBeGreaterThan(1);
 });

@@ -3,7 +3,7 @@ import type { ColourFactId } from './facts.ts';
 import { modelValues } from './modelValues.ts';
 
 /** What the rules of colour ask. Answers: yes/no, a number, or one of the words given. */
-export const colourQuestions = ['skin-read-untouched', 'class-scheme-named', 'skin-colour-taken-from', 'photo-holds-grey-card', 'cover-nearest-difference', 'old-work-grey-blue', 'mix-holds-brown', 'widening-planned', 'bare-skin-once-widened', 'cause-said-from-colour', 'white-put-in-to-hide', 'old-work-pink-or-salmon', 'brown-as-dark-as-needed', 'recipe-written-in-drops', 'undertone-and-overtone-asked'] as const;
+export const colourQuestions = ['skin-read-untouched', 'class-scheme-named', 'skin-colour-taken-from', 'photo-holds-grey-card', 'cover-nearest-difference', 'old-work-grey-blue', 'mix-holds-brown', 'widening-planned', 'bare-skin-once-widened', 'cause-said-from-colour', 'white-put-in-to-hide', 'old-work-pink-or-salmon', 'brown-as-dark-as-needed', 'recipe-written-in-drops', 'undertone-and-overtone-asked', 'ink-label-whole', 'lot-and-date-written'] as const;
 export type ColourQuestion = (typeof colourQuestions)[number];
 
 const anywhere = { jurisdiction: 'anywhere' } as const;
@@ -51,6 +51,11 @@ export const colourRules = [
   },
   { id: 'count-in-drops', when: { question: 'recipe-written-in-drops', is: false }, outcome: 'ask', facts: ['recipes-in-drops'], disputedBy: [], ...anywhere },
   { id: 'undertone-and-overtone', when: { question: 'undertone-and-overtone-asked', is: false }, outcome: 'measure-again', facts: ['overtone-and-undertone', 'sun-two-weeks-apart'], disputedBy: [], ...anywhere },
+  {
+    id: 'no-whole-label-no-use', when: { question: 'ink-label-whole', is: false }, outcome: 'refuse',
+    facts: ['label-before-opening', 'label-names-the-batch', 'label-inks-wrong', 'label-inks-looked-at'], disputedBy: [], ...anywhere,
+  },
+  { id: 'write-down-the-lot', when: { question: 'lot-and-date-written', is: false }, outcome: 'ask', facts: ['lot-in-the-record', 'pigments-recalled-by-lot'], disputedBy: [], ...anywhere },
 ] as const satisfies readonly Rule<ColourQuestion, ColourFactId>[];
 
 export type ColourRuleId = (typeof colourRules)[number]['id'];

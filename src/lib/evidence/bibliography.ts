@@ -13,6 +13,7 @@ import { placingSources } from './sources/placing.ts';
 import { repeatingSources } from './sources/repeating.ts';
 import { poseSources } from './sources/poses.ts';
 import { underSources } from './sources/under.ts';
+import { labelSources } from './sources/labels.ts';
 import { strokeSources } from './sources/strokes.ts';
 import { studySources } from './sources/study.ts';
 
@@ -30,6 +31,7 @@ export const bibliography = {
   ...colourSources,
   ...skinSources,
   ...strokeSources,
+  ...labelSources,
   ...healedSources,
   ...conversionSources,
   ...archSources,

@@ -23,6 +23,7 @@ import { hueLeanWords } from './hueLean.ts';
 import { neutraliseDirectionWords } from './neutraliseDirection.ts';
 import { greenTrapWords } from './greenTrap.ts';
 import { doNotCoverWords } from './doNotCover.ts';
+import { inkLabelWords } from './inkLabel.ts';
 import { readBeforeNumbingWords } from './readBeforeNumbing.ts';
 
 const listedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Mapping', name, summary });
@@ -51,6 +52,7 @@ export const skillList = [
   { id: 'ita', ...colourListedAs(itaWords) },
   { id: 'hue-lean', ...colourListedAs(hueLeanWords) },
   { id: 'read-before-numbing', ...colourListedAs(readBeforeNumbingWords) },
+  { id: 'ink-label', ...colourListedAs(inkLabelWords) },
   { id: 'neutralise-direction', ...colourListedAs(neutraliseDirectionWords) },
   { id: 'green-trap', ...colourListedAs(greenTrapWords) },
   { id: 'do-not-cover', ...colourListedAs(doNotCoverWords) },
