@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { holds, type Check } from '#checks/check.ts';
+import { colourChecks } from '#checks/colour.ts';
 import { checkRows, checks, distinctTables } from '#checks/index.ts';
+import { mappingChecks } from '#checks/mapping.ts';
 import { bibliography } from '#lib/evidence/bibliography.ts';
 
 const named = (kind: Check['kind']) => checks.filter((check) => check.kind === kind).map((check) => [check.id, check] as const);
@@ -31,9 +33,15 @@ describe('all checks', () => {
       expect(where.length).toBeGreaterThan(3);
     }
   });
-  it('[property] come from at least 20 tables and 8 sources', () => {
-    expect(distinctTables()).toBeGreaterThanOrEqual(20);
-    expect(new Set(checks.map(({ source }) => source)).size).toBeGreaterThanOrEqual(8);
+  it.each([['mapping', mappingChecks], ['colour', colourChecks]] as const)('[property] of %s come from at least 40 tables and 12 sources; rows of one table count once', (_, rows) => {
+    expect(distinctTables(rows)).toBeGreaterThanOrEqual(40);
+    expect(new Set(rows.map(({ source }) => source)).size).toBeGreaterThanOrEqual(12);
+  });
+  it('[hand] three rows of two tables are two', () => {
+    const [check] = checks;
+    if (!check) throw new Error('There are no checks.');
+    const rows = ['sines: row 1', 'sines: row 5', 'tangents'].map((where) => ({ ...check, where }));
+    expect(distinctTables(rows)).toBe(2);
   });
   it('[property] give the page printed, ours and difference', () => {
     for (const { value, printed, difference, holds: good } of checkRows()) {

@@ -32,12 +32,12 @@ export const normalChecks = [
     printed: 0.00621, unit: '1', tolerance: 5e-6, because: 'printed to five decimals: half a unit of the last', ours: (factor = 1) => factor * normalShareBelow(-2.5),
   },
   {
-    id: 'normal-scores-share', kind: 'table', source: 'python-statistics', where: 'share of scores between 1100 and 1200', what: 'share between two scores, mean 1060, spread 195',
+    id: 'normal-scores-share', kind: 'table', source: 'python-statistics', where: 'test scores: share between 1100 and 1200', what: 'share between two scores, mean 1060, spread 195',
     printed: 18.4, unit: '%', tolerance: 0.05, because: 'printed to one decimal: half a unit of the last',
     ours: (factor = 1) => factor * 100 * (normalShareBelow((1200.5 - 1060) / 195) - normalShareBelow((1099.5 - 1060) / 195)),
   },
   {
-    id: 'normal-scores-quartile', kind: 'table', source: 'python-statistics', where: 'quartiles of the scores', what: 'upper quartile, mean 1060, spread 195',
+    id: 'normal-scores-quartile', kind: 'table', source: 'python-statistics', where: 'test scores: quartiles', what: 'upper quartile, mean 1060, spread 195',
     printed: 1192, unit: '1', tolerance: 0.5, because: 'printed as a whole number', ours: (factor = 1) => 1060 + 195 * factor * normalUpperPoint(0.25),
   },
   {
@@ -70,11 +70,11 @@ export const normalChecks = [
     printed: 0.4012631, unit: '1', tolerance: 5e-8, because: 'seven printed decimals: half a unit of the last', ours: (factor = 1) => factor * falseAlarmRate(10),
   },
   {
-    id: 'median-to-spread', kind: 'table', source: 'r-mad', where: 'the default constant', what: 'from the median of errors to their spread',
+    id: 'median-to-spread', kind: 'table', source: 'r-mad', where: 'the constant: its default', what: 'from the median of errors to their spread',
     printed: 1.4826, unit: '1', tolerance: 5e-5, because: 'printed to four decimals: half a unit of the last', ours: (factor = 1) => factor * medianToSpread,
   },
   {
-    id: 'median-to-spread-reason', kind: 'hand', source: 'r-mad', where: 'its reason, 1 over the upper quartile', what: 'our constant times our own quartile gives 1',
+    id: 'median-to-spread-reason', kind: 'hand', source: 'r-mad', where: 'the constant: its reason, 1 over the upper quartile', what: 'our constant times our own quartile gives 1',
     printed: 1, unit: '1', tolerance: 5e-5, because: 'the constant has four decimals', ours: (factor = 1) => factor * medianToSpread * normalUpperPoint(0.25),
   },
 ] as const satisfies readonly Check[];

@@ -40,11 +40,11 @@ export const ownErrorChecks = [
   { id: 'gear-spread-low', ...gear, what: 'lower limit of a spread of 0.006278908 from 100 gears', printed: 0.00551, ours: (factor = 1) => factor * spreadInterval(0.006278908, 99).lo },
   { id: 'gear-spread-high', ...gear, what: 'upper limit of the same', printed: 0.00729, ours: (factor = 1) => factor * spreadInterval(0.006278908, 99).hi },
   {
-    id: 'spread-of-fifty-low', kind: 'table', source: 'statpsych-sd', where: 'example, LL', what: 'lower limit of a spread of 4.65 from 50 people',
+    id: 'spread-of-fifty-low', kind: 'table', source: 'statpsych-sd', where: 'example: LL', what: 'lower limit of a spread of 4.65 from 50 people',
     printed: 3.884303, unit: '1', tolerance: 5e-7, because: 'printed to six decimals: half a unit of the last', ours: (factor = 1) => factor * spreadInterval(4.65, 49).lo,
   },
   {
-    id: 'spread-of-fifty-high', kind: 'table', source: 'statpsych-sd', where: 'example, UL', what: 'upper limit of the same',
+    id: 'spread-of-fifty-high', kind: 'table', source: 'statpsych-sd', where: 'example: UL', what: 'upper limit of the same',
     printed: 5.79452, unit: '1', tolerance: 5e-6, because: 'printed to five decimals: half a unit of the last', ours: (factor = 1) => factor * spreadInterval(4.65, 49).hi,
   },
   {
@@ -56,11 +56,11 @@ export const ownErrorChecks = [
     printed: 5.82301, unit: '1', tolerance: 0.0015, because: 't is taken from a table of three decimals: 0.0005 × 2.574', ours: (factor = 1) => (factor * studentFactor(9) * 8.14) / Math.sqrt(10),
   },
   {
-    id: 'flow-twice-spread', kind: 'table', source: 'nicholls-repeatability', where: 'small meter, with 2 standard deviations', what: '2 root 2 times our technical error of 17 pairs of blows',
+    id: 'flow-twice-spread', kind: 'table', source: 'nicholls-repeatability', where: 'small meter: with 2 standard deviations', what: '2 root 2 times our technical error of 17 pairs of blows',
     printed: 56.3163, unit: 'l/min', tolerance: 5e-5, because: 'printed to four decimals: half a unit of the last', ours: (factor = 1) => factor * 2 * Math.SQRT2 * errorOf(smallMeter),
   },
   {
-    id: 'flow-repeatability', kind: 'table', source: 'nicholls-repeatability', where: 'small meter, with 1.96', what: 'repeatability of 17 pairs of blows',
+    id: 'flow-repeatability', kind: 'table', source: 'nicholls-repeatability', where: 'small meter: with 1.96', what: 'repeatability of 17 pairs of blows',
     printed: 55.19, unit: 'l/min', tolerance: 0.05, because: 'our factor is 2.77, theirs 1.96 root 2 = 2.7719', ours: (factor = 1) => factor * repeatabilityMm(errorOf(smallMeter)),
   },
   { id: 'child-4', ...child, what: 'spread of four blows of child 4, from every pair', printed: 38.6, ours: (factor = 1) => factor * errorOf(everyPair([210, 300, 280, 265])) },

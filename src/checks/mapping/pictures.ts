@@ -24,11 +24,11 @@ export const pictureChecks = [
     printed: 8.5, unit: 'mm', tolerance: 0.005, because: exact, ours: (factor = 1) => onScreenMm(10_000, factor * 20_000, 17),
   },
   {
-    id: 'rotation-across', kind: 'table', source: 'rotation-60', where: 'answer, x: half of 1 + 3√3', what: 'a point (1, 2, 3) turned by 60° about the upright axis: across',
+    id: 'rotation-across', kind: 'table', source: 'rotation-60', where: 'answer: x, half of 1 + 3√3', what: 'a point (1, 2, 3) turned by 60° about the upright axis: across',
     printed: 3.098, unit: '1', tolerance: 0.001, because: 'the printed root, to three decimals', ours: (factor = 1) => turnedSolid({ xMm: factor, yMm: 2, zMm: factor * 3 }, 60).xMm,
   },
   {
-    id: 'rotation-ahead', kind: 'table', source: 'rotation-60', where: 'answer, z: half of 3 − √3', what: 'the same point: towards the camera',
+    id: 'rotation-ahead', kind: 'table', source: 'rotation-60', where: 'answer: z, half of 3 − √3', what: 'the same point: towards the camera',
     printed: 0.634, unit: '1', tolerance: 0.001, because: 'the printed root, to three decimals', ours: (factor = 1) => turnedSolid({ xMm: 1, yMm: 2, zMm: 3 }, factor * 60).zMm,
   },
 ] as const satisfies readonly Check[];

@@ -31,23 +31,23 @@ export const placingChecks = [
     printed: 10.243, unit: '1', tolerance: 0.0005, because: threeDecimals, ours: (factor = 1) => factor * awayMm([0, -2], [-6, 3], [10, 3]),
   },
   {
-    id: 'point-to-line-second', kind: 'table', source: 'point-line-exercise', where: 'answer 1', what: 'distance of (3, 1) from 2y = 5x + 1',
+    id: 'point-to-line-second', kind: 'table', source: 'point-line-exercise', where: 'answers: the first', what: 'distance of (3, 1) from 2y = 5x + 1',
     printed: 2.6, unit: '1', tolerance: 0.0005, because: threeDecimals, ours: (factor = 1) => factor * awayMm([-1, -2], [1, 3], [3, 1]),
   },
   {
-    id: 'point-to-line-third', kind: 'table', source: 'point-line-exercise', where: 'answer 2', what: 'distance of (0, 1) from 2y = 5x + 1',
+    id: 'point-to-line-third', kind: 'table', source: 'point-line-exercise', where: 'answers: the second', what: 'distance of (0, 1) from 2y = 5x + 1',
     printed: 0.186, unit: '1', tolerance: 0.0005, because: threeDecimals, ours: (factor = 1) => factor * awayMm([-1, -2], [1, 3], [0, 1]),
   },
   {
-    id: 'point-to-line-fourth', kind: 'table', source: 'point-line-exercise', where: 'answer 3', what: 'distance of (3, 0) from 2y = 5x + 1',
+    id: 'point-to-line-fourth', kind: 'table', source: 'point-line-exercise', where: 'answers: the third', what: 'distance of (3, 0) from 2y = 5x + 1',
     printed: 2.971, unit: '1', tolerance: 0.0005, because: threeDecimals, ours: (factor = 1) => factor * awayMm([-1, -2], [1, 3], [3, 0]),
   },
   {
-    id: 'wing-beyond-corner', kind: 'hand', source: 'face-table-2019', where: 'Table 9, first column: (43.2 − 32.2) / 2', what: 'how much further out the wing starts a front, nose leaning 2 mm',
+    id: 'wing-beyond-corner', kind: 'hand', source: 'face-table-2019', where: 'Table 9: first column, (43.2 − 32.2) / 2', what: 'how much further out the wing starts a front, nose leaning 2 mm',
     printed: 5.5, unit: 'mm', tolerance: 0.05, because: 'means printed to one decimal', ours: (factor = 1) => wingBeyondCornerMm('first', factor),
   },
   {
-    id: 'wing-beyond-corner-second', kind: 'hand', source: 'face-table-2019', where: 'Table 9, second column: (40.7 − 32.1) / 2', what: 'the same for the second column',
+    id: 'wing-beyond-corner-second', kind: 'hand', source: 'face-table-2019', where: 'Table 9: second column, (40.7 − 32.1) / 2', what: 'the same for the second column',
     printed: 4.3, unit: 'mm', tolerance: 0.04, because: 'means printed to one decimal', ours: (factor = 1) => wingBeyondCornerMm('second', factor),
   },
 ] as const satisfies readonly Check[];

@@ -35,11 +35,11 @@ const exact = 'whole numbers: exact';
 /** Seeds and random numbers: a change here would re-deal every printed key. */
 export const seedChecks = [
   {
-    id: 'fnv-a-zero', kind: 'table', source: 'fnv-vectors', where: '32-bit FNV-1a with a closing zero byte', what: 'hash of “a”, mixing taken off',
+    id: 'fnv-a-zero', kind: 'table', source: 'fnv-vectors', where: '32-bit FNV-1a: with a closing zero byte', what: 'hash of “a”, mixing taken off',
     printed: 0x2b24d044, unit: '1', tolerance: 0, because: exact, ours: (factor = 1) => factor * unmixed(seedFrom('a')),
   },
   {
-    id: 'fnv-foobar', kind: 'table', source: 'fnv-vectors', where: '32-bit FNV-1a without it', what: 'hash of “foobar”, mixing and closing zero taken off',
+    id: 'fnv-foobar', kind: 'table', source: 'fnv-vectors', where: '32-bit FNV-1a: without one', what: 'hash of “foobar”, mixing and closing zero taken off',
     printed: 0xbf9cf968, unit: '1', tolerance: 0, because: exact, ours: (factor = 1) => factor * fnvOf('foobar'),
   },
   {

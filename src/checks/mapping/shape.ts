@@ -110,7 +110,7 @@ export const shapeChecks = [
     printed: 1, unit: '°', tolerance: 0.0001, because: 'the tangent has six decimals', ours: (factor = 1) => angleDeg({ x: 1, y: factor * 0.017455 }),
   },
   {
-    id: 'tilt-fakes', kind: 'hand', source: 'trig-table', where: 'times 82 mm', what: 'height faked by 1 degree over 82 mm: 82 × 0.017455',
+    id: 'tilt-fakes', kind: 'hand', source: 'trig-table', where: 'tangent of 1 degree: times 82 mm', what: 'height faked by 1 degree over 82 mm: 82 × 0.017455',
     printed: 1.43131, unit: 'mm', tolerance: 0.005, because: 'the site prints two decimals', ours: (factor = 1) => factor * mappingFacts['tilt-1-deg-fakes-mm'].value,
   },
 ] as const satisfies readonly Check[];

@@ -40,12 +40,12 @@ export const uncertaintyChecks = [
     ours: (factor = 1) => factor * 5.0000623e7 * 0.1 * rectangularMm({ halfWidthMm: 1e-6 }),
   },
   {
-    id: 'flask-volume', kind: 'table', source: 'gtc-a1', where: 'second budget, volume taken together', what: 'three parts of a volume, root sum of squares',
+    id: 'flask-volume', kind: 'table', source: 'gtc-a1', where: 'uncertainty budgets: the second, volume taken together', what: 'three parts of a volume, root sum of squares',
     printed: 0.666525, unit: 'mg/l', tolerance: 1e-6, because: 'six printed decimals, parts rounded to six',
     ours: (factor = 1) => factor * rowUncertainty([0.486284, 0.40935, 0.20054]),
   },
   {
-    id: 'flask-concentration', kind: 'table', source: 'gtc-a1', where: 'combined uncertainty', what: 'volume, mass and purity, root sum of squares',
+    id: 'flask-concentration', kind: 'table', source: 'gtc-a1', where: 'uncertainty budgets: combined', what: 'volume, mass and purity, root sum of squares',
     printed: 0.835199, unit: 'mg/l', tolerance: 1e-6, because: 'six printed decimals, parts rounded to six',
     ours: (factor = 1) => factor * markUncertaintyMm({ temMm: 0.666525, readings: 1, budgetMm: Math.hypot(0.49995, 0.0578967) }),
   },
