@@ -7,6 +7,7 @@ import { nearPicture, practicePicture, straightPicture } from '#lib/face/practic
 import { browMarks, facePairs, faceSingles } from '#lib/mapping/markSet.ts';
 import { straightPose } from '#lib/mapping/pose/headPose.ts';
 import { turnSign } from '#lib/mapping/pose/turnSign.ts';
+import { drawFrom, seedFrom } from '#lib/quantities/seed.ts';
 import { readFace } from '#lib/mapping/readFace.ts';
 import { faceMarks } from '#lib/face/faceMarks.ts';
 import { choices } from '../mapping/faces.ts';
@@ -151,6 +152,34 @@ describe('level 4', () => {
       const roll = (face.rollDeg * Math.PI) / 180;
       expect(truth.midlineXAtBrowMm).toBeCloseTo(x * Math.cos(roll) - y * Math.sin(roll), 9);
       expect(truth.browHeightMm).toBeCloseTo(y * Math.cos(roll) + x * Math.sin(roll), 9);
+    }
+  });
+
+  it('[hand] solvable where true and seen heights both lie outside 0.96 to 2.96 of one uncertainty, and on the same side of 1.96', () => {
+    // One reading to 0.3 mm; pencil 0.25, caliper 0.05, thread 0.25 mm each way; left minus right.
+    const u = Math.SQRT2 * Math.hypot(0.3, Math.hypot(0.25, 0.05, 0.25) / Math.sqrt(3));
+    const isSettled = (mm: number) => Math.abs(mm) < 0.96 * u || Math.abs(mm) > 2.96 * u;
+    const isReal = (mm: number) => Math.abs(mm) > 1.96 * u;
+    const cases = new Set<string>();
+    for (const seed of seeds) {
+      const { truth, face: { landmarks: { left, right } }, solvable } = practiceFace(seed, 4);
+      const seenMm = browMarks.reduce((sum, mark) => sum + left[mark][1] - right[mark][1], 0) / 5;
+      const [isTrue, isSeen] = [truth.browHeightDifferenceMm, seenMm].map(isSettled);
+      const isSame = isReal(truth.browHeightDifferenceMm) === isReal(seenMm);
+      cases.add(`${isTrue} ${isSeen} ${isSame}`);
+      expect(solvable, `seed ${seed}`).toBe(isTrue && isSeen && isSame);
+    }
+    expect(cases.size).toBeGreaterThan(3);
+  });
+
+  it('[hand] a seed’s picture stays its picture: kind, side and share are drawn in this order by a word of its own', () => {
+    for (const seed of seeds.slice(0, 40)) {
+      const draw = drawFrom(seedFrom('picture', seed));
+      const [kind, side, share] = [draw() < 0.5 ? 'turned' : 'near', draw() < 0.5 ? -1 : 1, draw()];
+      const found = practicePicture(seed);
+      expect(found.kind).toBe(kind);
+      if (kind === 'turned') expect(found.pose.turnDeg).toBeCloseTo(side * (4 + 5 * share), 9);
+      else expect(found.pose.cameraMm).toBeCloseTo(240 + 160 * share, 9);
     }
   });
 
