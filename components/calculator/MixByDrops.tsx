@@ -3,12 +3,12 @@ import { lookAgainUnder, mixByDropsFields, type MixByDropsState } from '#calcula
 import { DropCard } from '#components/pictures/DropCard.tsx';
 import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
-import { type OwnSlot, ownSlots } from '#lib/colour/own/ownSlots.ts';
+import { ownSlots } from '#lib/colour/own/ownSlots.ts';
 import { bottleWords, lampWords, labWords, mixCaution, mixSays, partsWords, rangesWords, timeWords } from '#words/mixByDrops.ts';
 import { fixed } from '#words/number.ts';
 import { lampInWords, looksSay, three } from '#words/underLamps.ts';
 import type { ComponentChildren } from 'preact';
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { LaterMixFurther } from './LaterMixFurther.tsx';
@@ -26,18 +26,21 @@ const load = () => import('./askMixWorker.ts').then(({ askMixWorker }) => askMix
 type Props = Readonly<{
   id?: string;
   start: Result;
-  /** Bottles of one's own, on the calculator's page. */
-  shelf?: readonly OwnBottle[];
-  /** What stands below: given a way to take all drops of a bottle out of the mix. */
-  panel?: (empty: (slot: OwnSlot) => void) => ComponentChildren;
+  /** With bottles of one's own: on the calculator's page. */
+  own?: boolean;
   children?: ComponentChildren;
 }>;
 const noShelf: readonly OwnBottle[] = [];
 
 /** Mix by drops: the island. The prediction for the first state is made at build; later ones are worked out beside the page. `children`: the plots of the first state. */
-export function MixByDrops({ id = 'drops', start, shelf = noShelf, panel, children }: Props) {
+export function MixByDrops({ id = 'drops', start, own = false, children }: Props) {
   const desk = useCalculator(mixByDropsFields, nameOf);
   const { state } = desk;
+  const [shelf, setShelf] = useState(noShelf);
+  const [Own, setOwn] = useState<typeof import('./OwnPanel.tsx').OwnPanel>();
+  useEffect(() => {
+    if (own) import('./OwnPanel.tsx').then(({ OwnPanel }) => setOwn(() => OwnPanel), () => undefined);
+  }, [own]);
   const asked = useMemo(() => ({ state, shelf }), [state, shelf]);
   const { result, is } = useLater(asked, start, load);
   const lamp = lampInWords[lookAgainUnder(state.lamp)];
@@ -72,7 +75,7 @@ export function MixByDrops({ id = 'drops', start, shelf = noShelf, panel, childr
         </>
       }
     >
-      {panel?.((slot) => desk.type(slot, '0'))}
+      {own && <div class="own-room">{Own && <Own id={`${id}-own`} shelf={shelf} onShelf={setShelf} onTaken={(slot) => desk.type(slot, '0')} />}</div>}
       {result.ok && (
         <div class="tables">
           <div>

@@ -3,20 +3,19 @@ import type { OwnSlot } from '#lib/colour/own/ownSlots.ts';
 import { useEffect, useState } from 'preact/hooks';
 
 type Panel = typeof import('./OwnBottles.tsx').OwnBottles;
-type Shelf = Readonly<{ shelf: readonly OwnBottle[]; note: string; put: (shelf: readonly OwnBottle[]) => void }>;
-type Props = Readonly<{ id: string; shelf: readonly OwnBottle[]; note: string; onShelf: (shelf: readonly OwnBottle[]) => void; onTaken: (slot: OwnSlot) => void }>;
+type Props = Readonly<{ id: string; shelf: readonly OwnBottle[]; onShelf: (shelf: readonly OwnBottle[]) => void; onTaken: (slot: OwnSlot) => void }>;
 
-const none: readonly OwnBottle[] = [];
 /** Where the bottles of one's own are kept, as the text of their file. */
 export const shelfKey = 'tautline-bottles';
 
-/** The bottles kept on this device. What reads and writes them is fetched only where there are some, or when one is added. */
-export function useShelf(): Shelf {
-  const [shelf, setShelf] = useState(none);
+/** The fold with the bottles of one's own. What reads, writes and changes them is fetched only where there are some, or when it is opened. */
+export function OwnPanel({ shelf, onShelf, ...props }: Props) {
   const [note, setNote] = useState('');
+  const [Inside, setInside] = useState<Panel>();
+  const [isMissing, setMissing] = useState(false);
   useEffect(() => {
     const load = () => import('./ownShelf.ts').then(({ loadShelf }) => loadShelf()).then((kept) => {
-      setShelf(kept.bottles);
+      onShelf(kept.bottles);
       setNote(kept.note);
     }, () => undefined);
     const other = ({ key }: StorageEvent) => {
@@ -31,21 +30,14 @@ export function useShelf(): Shelf {
     return () => removeEventListener('storage', other);
   }, []);
   const put = (next: readonly OwnBottle[]) => {
-    setShelf(next);
+    onShelf(next);
     void import('./ownShelf.ts').then(({ keepShelf }) => setNote(keepShelf(next)));
   };
-  return { shelf, note, put };
-}
-
-/** The fold with the bottles of one's own. What is in it is fetched when it is opened. */
-export function OwnPanel(props: Props) {
-  const [Inside, setInside] = useState<Panel | undefined>();
-  const [isMissing, setMissing] = useState(false);
   const open = () => import('./OwnBottles.tsx').then(({ OwnBottles }) => setInside(() => OwnBottles), () => setMissing(true));
   return (
     <details class="fold numbers own no-print" onToggle={({ currentTarget }) => currentTarget.open && !Inside && void open()}>
-      <summary>Your own bottles{props.shelf.length > 0 && ` (${props.shelf.length})`}</summary>
-      {Inside ? <Inside {...props} /> : <p class="plain">{isMissing ? 'This part did not arrive. Look at the connection, close it and open it again.' : 'Add a bottle by the pigments on its label or by a swatch. This part needs JavaScript.'}</p>}
+      <summary>Your own bottles{shelf.length > 0 && ` (${shelf.length})`}</summary>
+      {Inside ? <Inside {...props} shelf={shelf} note={note} onShelf={put} /> : <p class="plain">{isMissing ? 'This part did not arrive. Look at the connection, close it and open it again.' : 'One moment.'}</p>}
     </details>
   );
 }

@@ -58,7 +58,7 @@ const ofHundred = (share: number) => `${fixed(100 * share, 0)} of 100`;
 /** What is said where no colour can be predicted. */
 const refusals = {
   'no-drops': { answer: 'There is no drop in the mix yet.', doubt: 'Give at least one bottle a drop.' },
-  'own-bottle-missing': { answer: 'A bottle of your own is not on this device.', doubt: 'Open your file of bottles, or set its drops to zero.' },
+  'own-bottle-missing': { answer: 'A bottle of your own is not here.', doubt: 'Open its file, or set its drops to zero.' },
   'no-skin-like-spectrum': { answer: 'No measured skin is like this colour.', doubt: 'Check the three numbers of the skin: they are read under daylight, before anything touches it.' },
   'old-pigment-not-reached': { answer: 'This old colour cannot be laid over this skin in the model.', doubt: 'Check the numbers of the skin.' },
 } as const;
@@ -70,7 +70,7 @@ export function mixSays(result: Result): Readonly<{ answer: string; doubt: strin
   const [first, last] = [times[0], times.at(-1)];
   if (!first || !last) return refusals['no-drops'];
   const lean = Math.max(first.leanRed, first.leanGreen) < 0.1 ? '' : ` In ${ofHundred(Math.max(first.leanRed, first.leanGreen))} it leans ${first.leanRed > first.leanGreen ? 'redder' : 'greener'}.`;
-  const warm = result.hasSwatch ? 'What your bottle loses first cannot be told from a swatch: the lowest strip keeps all of it.' : `If all yellow and red went first, ${labWords(last.dark.plain)} would be left.`;
+  const warm = result.hasSwatch ? 'A swatch does not say what goes first.' : `If all yellow and red went first, ${labWords(last.dark.plain)} would be left.`;
   return {
     answer: `In this model, at six weeks: ${labWords(first.plain)}.`,
     doubt: `9 in 10 simulated healings land between L* ${fixed(first.lightness[0])} and ${fixed(first.lightness[1])}.${lean} At two years: ${labWords(last.plain)}. ${warm}`,
@@ -93,7 +93,7 @@ export function partsWords({ warmShare, whiteShare }: Readonly<{ warmShare: numb
 export function mixCaution(result: Result): string | undefined {
   if (!result.ok) return undefined;
   if (result.whiteShare >= 0.1) return `White makes up ${ofHundred(result.whiteShare)} parts of the pigment. White hides nothing for long, and it can darken under a laser.`;
-  if (result.hasSwatch) return 'A swatch does not say how much white is in your bottle, or how it fades. Read its label.';
+  if (result.hasSwatch) return 'A swatch does not say how much white is in it. Read its label.';
   if (result.isOutsideMeasured) return 'This skin lies outside the measured skins the model learned from: the prediction is less sure.';
   if (result.outlook.changes < 1) return 'At six weeks this mix hardly shows in this skin.';
   return undefined;

@@ -20,13 +20,13 @@ describe('own bottles in the mix', () => {
   test('[hand] drops of a bottle that is not on this device are refused by name, never left out', () => {
     const missing = mixWith({ ...start, own2: 1 }, [brown]);
     expect(missing).toEqual({ ok: false, reason: 'own-bottle-missing' });
-    expect(mixSays(missing).doubt).toBe('Open your file of bottles, or set its drops to zero.');
+    expect(mixSays(missing).doubt).toBe('Open its file, or set its drops to zero.');
   });
   test('[hand] a swatch says what it cannot say: white, fading, what goes first', () => {
     const mixed = mixWith({ ...start, own2: 2 }, [ochre]);
     if (!mixed.ok) throw new Error(mixed.reason);
     expect([mixed.drops, mixed.hasSwatch]).toEqual([6, true]);
-    expect(mixSays(mixed).doubt).toContain('cannot be told from a swatch');
+    expect(mixSays(mixed).doubt).toContain('A swatch does not say what goes first.');
     expect(mixSays(mixed).doubt).not.toContain('If all yellow and red');
     expect(mixCaution(mixed)).toContain('Read its label');
   });
