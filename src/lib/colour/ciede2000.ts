@@ -6,18 +6,16 @@ const cosDeg = (degrees: number) => Math.cos(radians(degrees));
 const power7 = (value: number) => value ** 7;
 const fade = (chroma: number) => Math.sqrt(power7(chroma) / (power7(chroma) + power7(25)));
 
-/** The shorter way round from one hue to the other, −180 < d ≤ 180; none where one of the two is grey. */
-function hueStepDeg(fromDeg: number, toDeg: number, isGrey: boolean): number {
-  if (isGrey) return 0;
+/** The shorter way round from one hue to the other, −180 < d ≤ 180. */
+function hueStepDeg(fromDeg: number, toDeg: number): number {
   const step = toDeg - fromDeg;
   if (step > 180) return step - 360;
   return step < -180 ? step + 360 : step;
 }
 
-/** Between two hues on the shorter side. Exactly opposite hues count as less than half a turn; a grey lends no hue. */
-function meanHueDeg(oneDeg: number, otherDeg: number, isGrey: boolean): number {
+/** Between two hues on the shorter side. Exactly opposite hues count as less than half a turn. */
+function meanHueDeg(oneDeg: number, otherDeg: number): number {
   const sum = oneDeg + otherDeg;
-  if (isGrey) return sum;
   if (Math.abs(oneDeg - otherDeg) <= 180) return sum / 2;
   return sum < 360 ? (sum + 360) / 2 : (sum - 360) / 2;
 }
@@ -31,12 +29,12 @@ export function ciede2000(one: Lab, other: Lab): number {
   const [a1, a2] = [one.a * stretch, other.a * stretch];
   const [c1, c2] = [Math.hypot(a1, one.b), Math.hypot(a2, other.b)];
   const [h1, h2] = [hueDeg(a1, one.b), hueDeg(a2, other.b)];
-  const isGrey = c1 === 0 || c2 === 0;
 
   const lightness = (one.l + other.l) / 2;
   const chroma = (c1 + c2) / 2;
-  const hue = meanHueDeg(h1, h2, isGrey);
-  const hueStep = 2 * Math.sqrt(c1 * c2) * Math.sin(radians(hueStepDeg(h1, h2, isGrey) / 2));
+  const hue = meanHueDeg(h1, h2);
+  // Beside a grey this is 0, and no hue counts below: the printed rules for a hue that is none need no case of their own.
+  const hueStep = 2 * Math.sqrt(c1 * c2) * Math.sin(radians(hueStepDeg(h1, h2) / 2));
 
   const t = 1 - 0.17 * cosDeg(hue - 30) + 0.24 * cosDeg(2 * hue) + 0.32 * cosDeg(3 * hue + 6) - 0.2 * cosDeg(4 * hue - 63);
   const from50 = (lightness - 50) ** 2;

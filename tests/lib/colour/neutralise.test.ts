@@ -39,6 +39,11 @@ test('[hand] cosines: the same way 1, square 0, back −1, 3-4-5 beside the axis
 test('[hand] green from: 1 − d is below zero from 1; a parabola from its first root; never where it only touches', () => {
   const straight = greenFrom((dose) => 1 - dose, 2);
   expect(straight.ok && straight.dose).toBeCloseTo(1, 9);
+  // Between the doses looked at, and after the last but one of them.
+  for (const root of [1.01, 1.99]) {
+    const found = greenFrom((dose) => root - dose, 2);
+    expect(found.ok && found.dose).toBeCloseTo(root, 9);
+  }
   const dip = greenFrom((dose) => (dose - 0.3) * (dose - 0.5), 1);
   expect(dip.ok && dip.dose).toBeCloseTo(0.3, 9);
   expect(greenFrom((dose) => (dose - 0.5) ** 2, 1)).toEqual({ ok: false, reason: 'never-green' });

@@ -101,5 +101,6 @@ test('[hand] a colour outside the screen is flagged and held, white and black ar
 
 test('[property] each lamp has a white of its own, and the warm one is the most yellow', () => {
   const ratio = (lamp: (typeof lamps)[number]) => whiteOf(lamp).x / whiteOf(lamp).z;
+  expect(spectrumToXyz(forBands(() => 1))).toEqual(whiteOf('D65'));
   expect(lamps.toSorted((a, b) => ratio(a) - ratio(b))).toEqual(['D65', 'D50', 'LED-B3', 'A']);
 });
