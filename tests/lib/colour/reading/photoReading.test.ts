@@ -95,4 +95,6 @@ test('[hand] refused: no card, clipped patches, a card too dark or wrongly label
   expect(mid(photoReading(flat(0.1, 0.1, 0.1), flat(coded(0.0199), 0.4, 0.4), 0.18))).toBe('card-too-dark');
   expect(photoReading(flat(0.1, 0.1, 0.1), flat(coded(0.0201), 0.4, 0.4), 0.18).ok).toBe(true);
   expect(mid(photoReading(flat(0.9, 0.5, 0.5), flat(0.3, 0.3, 0.3), 0.9))).toBe('skin-brighter-than-white');
+  // One channel is enough.
+  expect(mid(photoReading(flat(0.9, 0.1, 0.1), flat(0.3, 0.3, 0.3), 0.9))).toBe('skin-brighter-than-white');
 });
