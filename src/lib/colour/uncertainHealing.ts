@@ -58,7 +58,7 @@ export function simulatedHealings(skin: SkinOptics, plan: Plan, times: readonly 
       const left = (id: PigmentId | 'own') => {
         const { kept = 1, lost = 1 } = aged.get(id) ?? {};
         const { keptAtSixWeeks, lostPerYear } = ageing[id] ?? neverLost;
-        return (strength.get(id) ?? 1) * Math.min(1, keptAtSixWeeks * kept) * Math.max(0, 1 - Math.min(1, lostPerYear * lost)) ** years;
+        return (strength.get(id) ?? 1) * Math.min(1, keptAtSixWeeks * kept) * (1 - Math.min(1, lostPerYear * lost)) ** years;
       };
       const factors: Factors = { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266'), ownLeft: left('own') };
       return spectrumToLab(throughParts(skin, parts, mixLayer(shares, thisDose, factors), setting.coverage), lamp);
