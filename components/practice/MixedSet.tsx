@@ -33,6 +33,7 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   'neutralise-direction': () => import('./islands/NeutraliseDirection.tsx'),
   'green-trap': () => import('./islands/GreenTrap.tsx'),
   'do-not-cover': () => import('./islands/DoNotCover.tsx'),
+  lamp: () => import('./islands/Lamp.tsx'),
   'read-before-numbing': () => import('./islands/ReadBeforeNumbing.tsx'),
   'coverage-from-strokes': () => import('./islands/CoverageFromStrokes.tsx'),
   'coverage-from-dots': () => import('./islands/CoverageFromDots.tsx'),

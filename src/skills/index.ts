@@ -21,6 +21,7 @@ import { whichMarkNotToTrust } from './mapping/whichMarkNotToTrust.ts';
 import { ita } from './colour/ita.ts';
 import { hueLean } from './colour/hueLean.ts';
 import { neutraliseDirection } from './colour/neutraliseDirection.ts';
+import { lamp } from './colour/lamp.ts';
 import { greenTrap } from './colour/greenTrap.ts';
 import { doNotCover } from './colour/doNotCover.ts';
 import { inkLabel } from './colour/inkLabel.ts';
@@ -52,6 +53,7 @@ export const skills = {
   'neutralise-direction': neutraliseDirection,
   'green-trap': greenTrap,
   'do-not-cover': doNotCover,
+  lamp,
   'coverage-from-strokes': coverageFromStrokes,
   'coverage-from-dots': coverageFromDots,
   widening,

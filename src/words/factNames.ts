@@ -302,5 +302,12 @@ export const factNames = {
   'pigment-put-in-mean': 'Pigment in tattooed skin, the mean of that study',
   'deposit-unchanged-days': 'Day until which a deposit in pig skin was unchanged, from day 7',
   'losses-looked-at': 'Largest loss looked at, as times the assumed one',
+  'tungsten-kelvin': 'Temperature of the tungsten lamp (A)',
+  'tungsten-adds-to-skin': 'What a tungsten lamp adds to the a* of one example skin',
+  'faces-under-lamps-people': 'Women whose faces were compared under many lamps',
+  'lamps-compared': 'Lamps in that comparison',
+  'lamp-moves-difference': 'By how much a difference between forehead and cheek varied with the lamp',
+  'judging-light-least-lx': 'Light where paints are compared, at least',
+  'judging-light-most-lx': 'Light where paints are compared, at most',
   'overtone-and-undertone': 'Overtone and undertone both matter',
 } as const satisfies Readonly<Record<FactId, string>>;

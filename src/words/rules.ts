@@ -129,6 +129,7 @@ export const colourQuestionWords = {
   'undertone-and-overtone-asked': 'Was the skin judged at a place with little sun as well as beside the brow?',
   'ink-label-whole': 'Does the label give the use, a lot, the ingredients and a last day that has not passed?',
   'lot-and-date-written': 'Are lot and date of every bottle in the client’s record?',
+  'read-under-one-lamp': 'Were both colours read under one lamp, and is it written down?',
 } as const satisfies Readonly<Record<ColourQuestion, string>>;
 
 /** The titles of the cards of colour. */
@@ -149,6 +150,7 @@ export const colourRuleTitles = {
   'undertone-and-overtone': 'Undertone and overtone both matter',
   'no-whole-label-no-use': 'No whole label, no use',
   'write-down-the-lot': 'Write down the lot',
+  'one-named-lamp-every-time': 'One named lamp, every time',
 } as const satisfies Readonly<Record<ColourRuleId, string>>;
 
 /** Every question and every title, whatever the subject. */

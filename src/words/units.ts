@@ -28,6 +28,8 @@ export const unitInFull = {
   weeks: 'weeks',
   months: 'months',
   years: 'years',
+  K: 'kelvin',
+  lx: 'lux',
   nm: 'nanometres',
   'l/min': 'litres a minute',
   'mg/l': 'milligrams a litre',

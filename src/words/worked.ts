@@ -1,4 +1,5 @@
 import { clientWords } from './workedClients.ts';
+import { lampWorkedWords } from './workedLamps.ts';
 import { reader, type WorkedNumbers, type WorkedWords } from './workedReader.ts';
 
 type Numbers = WorkedNumbers;
@@ -282,6 +283,7 @@ export const workedWords = {
     };
   },
   ...clientWords,
+  ...lampWorkedWords,
 } satisfies Readonly<Record<string, (numbers: Numbers) => WorkedWords>>;
 
 export type WorkedId = keyof typeof workedWords;

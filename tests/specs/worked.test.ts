@@ -1,5 +1,8 @@
 import { differenceCiede2000 } from 'culori';
 import { expect, test } from 'vitest';
+import { mixByDrops } from '#calculators/mixByDrops.ts';
+import { mixFurther } from '#calculators/mixFurther.ts';
+import { startState } from '#calculators/startState.ts';
 import { workedExamples } from '#worked/index.ts';
 import { type WorkedId, workedWords } from '#words/worked.ts';
 
@@ -83,6 +86,29 @@ test('[hand] the ferry pilot: 20.5 + 1 = 21.5; 23.3 − 21.5 = 1.8; 2 × 1.645 �
   expect(numbers.grows).toBeCloseTo(0.987, 12);
   expect(numbers.share).toBeCloseTo(15.18, 2);
   expect(numbers.chased).toBeCloseTo(2.8 + 0.4935, 12);
+});
+
+test('[property] one brow, two lamps: the false step is the lamp’s step and the true one; all of it as the drop calculator says', () => {
+  const { numbers } = workedExamples['same-brow-two-lamps'];
+  expect(numbers.falseStep).toBeCloseTo(numbers.answer + numbers.trueStep, 12);
+  expect(numbers.skinStep).toBeGreaterThan(numbers.answer);
+  const looks = mixByDrops.solve(startState(mixByDrops));
+  if (!looks.ok) throw new Error(looks.reason);
+  expect(numbers.dayA).toBe(looks.looks.times[0]?.day.a);
+  expect(numbers.lastLampA).toBe(looks.looks.times[2]?.seen.a);
+});
+
+test('[property] what matters most: the rows of the drop calculator', () => {
+  const { numbers } = workedExamples['what-matters-most'];
+  const [most] = mixFurther(startState(mixByDrops))?.matters ?? [];
+  expect(most).toEqual({ cause: 'coverage', change: numbers.answer });
+});
+
+test('[hand] two measured skins: a* 9.652 and 10.209 by daylight, and further apart under tungsten', () => {
+  const { numbers } = workedExamples['two-skins-under-lamps'];
+  expect(numbers.firstA).toBeCloseTo(9.652, 2);
+  expect(numbers.secondA).toBeCloseTo(10.209, 2);
+  expect(numbers.answer).toBeGreaterThan(1.5 * numbers.day);
 });
 
 test('[table] the smallest real difference for TEM 0.3, one reading, ten comparisons is 1.44 mm (k 2.80 × 0.51)', () => {

@@ -3,7 +3,7 @@ import type { ColourFactId } from './facts.ts';
 import { modelValues } from './modelValues.ts';
 
 /** What the rules of colour ask. Answers: yes/no, a number, or one of the words given. */
-export const colourQuestions = ['skin-read-untouched', 'class-scheme-named', 'skin-colour-taken-from', 'photo-holds-grey-card', 'cover-nearest-difference', 'old-work-grey-blue', 'mix-holds-brown', 'widening-planned', 'bare-skin-once-widened', 'cause-said-from-colour', 'white-put-in-to-hide', 'old-work-pink-or-salmon', 'brown-as-dark-as-needed', 'recipe-written-in-drops', 'undertone-and-overtone-asked', 'ink-label-whole', 'lot-and-date-written'] as const;
+export const colourQuestions = ['skin-read-untouched', 'class-scheme-named', 'skin-colour-taken-from', 'photo-holds-grey-card', 'cover-nearest-difference', 'old-work-grey-blue', 'mix-holds-brown', 'widening-planned', 'bare-skin-once-widened', 'cause-said-from-colour', 'white-put-in-to-hide', 'old-work-pink-or-salmon', 'brown-as-dark-as-needed', 'recipe-written-in-drops', 'undertone-and-overtone-asked', 'ink-label-whole', 'lot-and-date-written', 'read-under-one-lamp'] as const;
 export type ColourQuestion = (typeof colourQuestions)[number];
 
 const anywhere = { jurisdiction: 'anywhere' } as const;
@@ -56,6 +56,10 @@ export const colourRules = [
     facts: ['label-before-opening', 'label-names-the-batch', 'label-inks-wrong', 'label-inks-looked-at'], disputedBy: [], ...anywhere,
   },
   { id: 'write-down-the-lot', when: { question: 'lot-and-date-written', is: false }, outcome: 'ask', facts: ['lot-in-the-record', 'pigments-recalled-by-lot'], disputedBy: [], ...anywhere },
+  {
+    id: 'one-named-lamp-every-time', when: { question: 'read-under-one-lamp', is: false }, outcome: 'measure-again',
+    facts: ['tungsten-kelvin', 'tungsten-adds-to-skin', 'judging-light-least-lx', 'judging-light-most-lx'], disputedBy: [], ...anywhere,
+  },
 ] as const satisfies readonly Rule<ColourQuestion, ColourFactId>[];
 
 export type ColourRuleId = (typeof colourRules)[number]['id'];

@@ -5,6 +5,7 @@ import { conversionSources } from './sources/conversions.ts';
 import { archSources } from './sources/arch.ts';
 import { againSources } from './sources/again.ts';
 import { healedSources } from './sources/healed.ts';
+import { lampSources } from './sources/lamps.ts';
 import { faceSources } from './sources/faces.ts';
 import { pictureSources } from './sources/pictures.ts';
 import { measuringSources } from './sources/measuring.ts';
@@ -33,6 +34,7 @@ export const bibliography = {
   ...strokeSources,
   ...labelSources,
   ...healedSources,
+  ...lampSources,
   ...conversionSources,
   ...archSources,
   ...underSources,

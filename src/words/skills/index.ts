@@ -21,6 +21,7 @@ import { whichMarkWords } from './whichMarkNotToTrust.ts';
 import { itaWords } from './ita.ts';
 import { hueLeanWords } from './hueLean.ts';
 import { neutraliseDirectionWords } from './neutraliseDirection.ts';
+import { lampWords } from './lamp.ts';
 import { greenTrapWords } from './greenTrap.ts';
 import { doNotCoverWords } from './doNotCover.ts';
 import { inkLabelWords } from './inkLabel.ts';
@@ -56,6 +57,7 @@ export const skillList = [
   { id: 'neutralise-direction', ...colourListedAs(neutraliseDirectionWords) },
   { id: 'green-trap', ...colourListedAs(greenTrapWords) },
   { id: 'do-not-cover', ...colourListedAs(doNotCoverWords) },
+  { id: 'lamp', ...colourListedAs(lampWords) },
   { id: 'coverage-from-strokes', ...skinListedAs(coverageFromStrokesWords) },
   { id: 'coverage-from-dots', ...skinListedAs(coverageFromDotsWords) },
   { id: 'widening', ...skinListedAs(wideningWords) },

@@ -1,11 +1,13 @@
 import { expect, test } from 'vitest';
 import { bottles } from '#lib/colour/bottles.ts';
 import { ciede2000 } from '#lib/colour/ciede2000.ts';
+import { healedColour } from '#lib/colour/healedColour.ts';
+import { mixLayer } from '#lib/colour/pigments.ts';
 import { spectrumToLab } from '#lib/colour/observe.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
 import { skinOptics } from '#lib/colour/skinOptics.ts';
 import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
-import { plainPrediction, type Plan } from '#lib/colour/uncertainHealing.ts';
+import { leftOf, plainPrediction, type Plan } from '#lib/colour/uncertainHealing.ts';
 import { underLamps } from '#lib/colour/underLamps.ts';
 
 const plan: Plan = { shares: sharesOf([0, 0, 1, 0, 0, 3], bottles), dose: 0.3, setting: { depthMm: 0.1, coverage: 0.6, veilShare: 0.35 }, ageing: startAgeing, doubts: startDoubts };
@@ -50,4 +52,28 @@ test('[property] on five skins tungsten adds 3 to 7 in a*, more to skin than to 
     expect(Math.abs(last.sinceDay - last.sinceSeen)).toBeLessThan(0.3);
     expect(last.sinceDay).toBeGreaterThan(1);
   }
+});
+
+test('[property] steps count from the first time asked for, whichever that is', () => {
+  const [skin] = skins;
+  if (!skin) throw new Error('no skin');
+  const { times: [one, two] } = underLamps(skin, plan, [1, 2], 'A');
+  expect(one).toMatchObject({ years: 1, sinceDay: 0, sinceSeen: 0 });
+  expect(two?.sinceSeen).toBeCloseTo(ciede2000(plainPrediction(skin, plan, 1, 'A'), plainPrediction(skin, plan, 2, 'A')), 12);
+});
+
+test('[property] in this palette mixes of two bottles that match in daylight match under tungsten and the LED as well; two years part more of them', () => {
+  const [, skin] = skins;
+  if (!skin) throw new Error('no skin');
+  const mixes = bottles.flatMap((_, i) => bottles.flatMap((__, j) => (j <= i ? [] : [[1, 1], [3, 1], [1, 3]].flatMap(([one = 0, other = 0]) => [0.2, 0.4].map((dose) => {
+    const shares = sharesOf(bottles.map((___, k) => (k === i ? one : k === j ? other : 0)), bottles);
+    const seen = (years: number, lamp: 'D65' | 'A' | 'LED-B3') => healedColour(skin, mixLayer(shares, dose, leftOf(startAgeing, years)), plan.setting, lamp);
+    return { day: seen(0, 'D65'), tungsten: seen(0, 'A'), led: seen(0, 'LED-B3'), later: seen(2, 'D65') };
+  })))));
+  const alike = mixes.flatMap((one, i) => mixes.slice(i + 1).filter((other) => ciede2000(one.day, other.day) < 0.8).map((other) => [one, other] as const));
+  expect(alike.length).toBeGreaterThan(100);
+  const most = (of: 'tungsten' | 'led' | 'later') => Math.max(...alike.map(([one, other]) => ciede2000(one[of], other[of])));
+  expect(most('tungsten')).toBeLessThan(1);
+  expect(most('led')).toBeLessThan(1);
+  expect(most('later')).toBeGreaterThan(1.5);
 });
