@@ -59,6 +59,19 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
         <>
           {result.ok && <DropCard bottle={result.bottle} times={result.outlook.times} today={result.outlook.today} coverage={state.coverage / 100} isLate={is !== 'fresh'} />}
           <p class="card-key plain">Each date, from the top: strokes close up; the colour from arm’s length; five of the simulated healings, darkest to lightest; what would be left if all yellow and red went first.</p>
+          {result.ok && (
+            <div class="looks">
+              <table class="meas">
+                <caption>Look again under the lamp: L* / a* / b*</caption>
+                <thead><tr><th scope="col">What</th><th scope="col">Daylight</th><th scope="col">{lampWords[lookAgainUnder(state.lamp)]}</th></tr></thead>
+                <tbody>
+                  <tr><th scope="row">{state.oldWork === 'none' ? 'skin today' : 'today'}</th><td>{three(result.looks.skin.day)}</td><td>{three(result.looks.skin.seen)}</td></tr>
+                  {result.looks.times.map(({ years, day, seen }) => <tr key={years}><th scope="row">{timeWords(years)}</th><td>{three(day)}</td><td>{three(seen)}</td></tr>)}
+                </tbody>
+              </table>
+              <p class="plain small">{looksSay(result.looks, lamp)}</p>
+            </div>
+          )}
         </>
       }
       side={
@@ -76,21 +89,6 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
       }
     >
       {own && <div class="own-room">{Own && <Own id={`${id}-own`} shelf={shelf} onShelf={setShelf} onTaken={(slot) => desk.type(slot, '0')} />}</div>}
-      {result.ok && (
-        <div class="tables">
-          <div>
-            <table class="meas looks">
-              <caption>Look again under the lamp: L* / a* / b*</caption>
-              <thead><tr><th scope="col">What</th><th scope="col">Daylight</th><th scope="col">{lampWords[lookAgainUnder(state.lamp)]}</th></tr></thead>
-              <tbody>
-                <tr><th scope="row">{state.oldWork === 'none' ? 'skin today' : 'today'}</th><td>{three(result.looks.skin.day)}</td><td>{three(result.looks.skin.seen)}</td></tr>
-                {result.looks.times.map(({ years, day, seen }) => <tr key={years}><th scope="row">{timeWords(years)}</th><td>{three(day)}</td><td>{three(seen)}</td></tr>)}
-              </tbody>
-            </table>
-            <p class="plain small">{looksSay(result.looks, lamp)}</p>
-          </div>
-        </div>
-      )}
       {result.ok && <LaterMixFurther id={id} state={state} shelf={shelf} still={children} />}
       {result.ok && (
         <details class="fold numbers">
