@@ -1,8 +1,6 @@
-import { mixFurther } from '#calculators/mixFurther.ts';
-import type { MixByDropsState } from '#calculators/mixByDropsFields.ts';
+import type { MixFurther as Further } from '#calculators/mixFurther.ts';
 import { DriftPlot } from '#components/pictures/DriftPlot.tsx';
 import { SpectrumPlot } from '#components/pictures/SpectrumPlot.tsx';
-import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { bandsNm } from '#lib/colour/bands.ts';
 import { causeWords, mattersSay, weeksWords } from '#words/mixFurther.ts';
 import { fixed } from '#words/number.ts';
@@ -10,8 +8,7 @@ import { fixed } from '#words/number.ts';
 const span = ([lo, hi]: readonly [number, number]) => `${fixed(lo)} to ${fixed(hi)}`;
 
 /** What matters most, the spectra, the way over two years: each drawn, and each as numbers. */
-export function MixFurther({ id, state, shelf = [] }: Readonly<{ id: string; state: MixByDropsState; shelf?: readonly OwnBottle[] }>) {
-  const further = mixFurther(state, shelf);
+export function MixFurther({ id, further }: Readonly<{ id: string; further: Further | undefined }>) {
   if (!further) return null;
   const { matters, spectra, points } = further;
   const most = Math.max(1e-9, ...matters.map(({ change }) => change));

@@ -1,0 +1,20 @@
+import type { MixFurther as Further } from '#calculators/mixFurther.ts';
+import { useEffect, useState } from 'preact/hooks';
+import { askBeside } from './askBeside.ts';
+import type { AskedMix } from './askMixWorker.ts';
+import { MixFurther } from './MixFurther.tsx';
+
+const ask = askBeside<AskedMix, Further | undefined>(() => new Worker(new URL('./furtherWorker.ts', import.meta.url), { type: 'module' }));
+
+/** The plots of the mix on screen, worked out beside the page. Those of the mix before stay until the next ones come. */
+export function FurtherBeside({ id, state, shelf }: AskedMix & Readonly<{ id: string }>) {
+  const [further, setFurther] = useState<Further | 'failed' | undefined>();
+  useEffect(() => {
+    let isCurrent = true;
+    ask({ state, shelf }).then((found) => isCurrent && setFurther(found), () => isCurrent && setFurther('failed'));
+    return () => {
+      isCurrent = false;
+    };
+  }, [state, shelf]);
+  return further === 'failed' ? <p class="plain small">The plots did not arrive. Look at the connection, then change a number.</p> : <MixFurther id={id} further={further} />;
+}
