@@ -47,7 +47,6 @@ export function labWords({ l, a, b }: Lab): string {
 }
 
 type Ends = readonly [number, number];
-type Ranges = Readonly<{ l: Ends; a: Ends; b: Ends }>;
 type Outlook = Readonly<{ years: number; plain: Lab; lightness: Ends; leanRed: number; leanGreen: number; dark: Readonly<{ plain: Lab }> }>;
 type Result =
   | Readonly<{ ok: true; drops: number; whiteShare: number; hasSwatch: boolean; isOutsideMeasured: boolean; warmShare: number; outlook: Readonly<{ times: readonly Outlook[]; today: Lab; changes: number }> }>
@@ -75,18 +74,6 @@ export function mixSays(result: Result): Readonly<{ answer: string; doubt: strin
     answer: `In this model, at six weeks: ${labWords(first.plain)}.`,
     doubt: `9 in 10 simulated healings land between L* ${fixed(first.lightness[0])} and ${fixed(first.lightness[1])}.${lean} At two years: ${labWords(last.plain)}. ${warm}`,
   };
-}
-
-/** "L* 44.1 to 52.0, a* 9.8 to 12.1, b* 13.0 to 16.4": in a narrow cell it breaks between coordinates only. */
-export function rangesWords({ l, a, b }: Ranges): string {
-  const whole = (name: string, [lo, hi]: Ends) => `${name} ${fixed(lo)} to ${fixed(hi)}`.replaceAll(' ', '\u00a0');
-  return [whole('L*', l), whole('a*', a), whole('b*', b)].join(', ');
-}
-
-/** "Of 100 parts of pigment: 68 yellow and red, 30 dark, 2 white." */
-export function partsWords({ warmShare, whiteShare }: Readonly<{ warmShare: number; whiteShare: number }>): string {
-  const [warm, white] = [Math.round(100 * warmShare), Math.round(100 * whiteShare)];
-  return `Of 100 parts of pigment: ${warm} yellow and red, ${100 - warm - white} dark, ${white} white.`;
 }
 
 /** What has to be said before anybody uses the number. */

@@ -4,7 +4,7 @@ import { mixByDrops } from '#calculators/mixByDrops.ts';
 import { startState } from '#calculators/startState.ts';
 import { whyItHealed } from '#calculators/whyItHealed.ts';
 import type { WhyItHealedState } from '#calculators/whyItHealedFields.ts';
-import { partsWords, rangesWords } from '#words/mixByDrops.ts';
+import { partsWords, rangesWords } from '#words/mixNumbers.ts';
 import { endsWords, lossWords, mapLabel, whyCaution, whySays } from '#words/whyItHealed.ts';
 
 const start = startState(whyItHealed);
