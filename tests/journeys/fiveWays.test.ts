@@ -94,23 +94,44 @@ async function fiveWays(page: Page, id: string, fields: readonly AnyField[], fie
   }
 }
 
-/** Every number typed one step off, together: the address holds them all. A number that only some answer asks for gets that answer first. */
-async function typeNumbers(page: Page, id: string, fields: readonly AnyField[]): Promise<void> {
-  const wanted: Record<string, Value> = {};
-  for (const { key, start, control } of fields) {
-    if (control.kind !== 'number') continue;
-    const { step, hi, decimals } = control;
-    const to = rounded(Number(start) + step > hi ? Number(start) - step : Number(start) + step, decimals);
-    if ((await countOf(page, `#${id}-${key}`)) === 0) {
-      for (const choice of fields) {
-        if (choice.control.kind !== 'choice') continue;
-        const last = choice.control.options.at(-1) ?? '';
-        await page.select(`#${id}-${choice.key}`, last);
-        if ((await countOf(page, `#${id}-${key}`)) > 0) wanted[choice.key] = last;
-        else await page.select(`#${id}-${choice.key}`, String(choice.start));
-      }
+/** One step off the start, inside the field's limits; the second step is for a link that shows the field's box. */
+function stepped({ start, control }: AnyField, steps: 1 | 2): number | undefined {
+  if (control.kind !== 'number') return undefined;
+  const way = Number(start) + control.step > control.hi ? -1 : 1;
+  return rounded(Number(start) + way * steps * control.step, control.decimals);
+}
+
+/** Shows the boxes that only some answer asks for, or only a link that holds their numbers. Gives the answers chosen. */
+async function showHidden(page: Page, id: string, fields: readonly AnyField[]): Promise<Readonly<Record<string, Value>>> {
+  const chosen: Record<string, Value> = {};
+  const isHidden = async ({ key, control }: AnyField) => control.kind === 'number' && (await countOf(page, `#${id}-${key}`)) === 0;
+  const onlyLinked: AnyField[] = [];
+  for (const field of fields) {
+    for (const choice of fields) {
+      if (choice.control.kind !== 'choice' || !(await isHidden(field))) continue;
+      const last = choice.control.options.at(-1) ?? '';
+      await page.select(`#${id}-${choice.key}`, last);
+      if (await isHidden(field)) await page.select(`#${id}-${choice.key}`, String(choice.start));
+      else chosen[choice.key] = last;
     }
-    expect(await typeInto(page, `#${id}-${key}`, inWords(to, decimals)), `${key} has a box to type in`).toBe(true);
+    if (await isHidden(field)) onlyLinked.push(field);
+  }
+  if (onlyLinked.length === 0) return chosen;
+  await page.goto(`${page.url()}?${new URLSearchParams(onlyLinked.map((field) => [field.key, String(stepped(field, 2))]))}`);
+  await wake(page, '.calculator .says');
+  await unfold(page);
+  for (const { key } of onlyLinked) await page.waitForSelector(`#${id}-${key}`);
+  return {};
+}
+
+/** Every number typed one step off, together: the address holds them all. */
+async function typeNumbers(page: Page, id: string, fields: readonly AnyField[]): Promise<void> {
+  const wanted: Record<string, Value> = { ...(await showHidden(page, id, fields)) };
+  for (const field of fields) {
+    const { key, control } = field;
+    const to = stepped(field, 1);
+    if (control.kind !== 'number' || to === undefined) continue;
+    expect(await typeInto(page, `#${id}-${key}`, inWords(to, control.decimals)), `${key} has a box to type in`).toBe(true);
     wanted[key] = to;
   }
   const values = await changed(page, fields, (now) => Object.entries(wanted).every(([key, to]) => now[key] === to));
