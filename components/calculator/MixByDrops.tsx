@@ -5,6 +5,7 @@ import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { ownSlots } from '#lib/colour/own/ownSlots.ts';
 import { bottleWords, lampWords, labWords, mixCaution, mixSays, timeWords } from '#words/mixByDrops.ts';
+import { mixOnPaper } from '#words/mixOnPaper.ts';
 import { partsWords, rangesWords } from '#words/mixNumbers.ts';
 import { fixed } from '#words/number.ts';
 import { lampInWords, looksSay, three } from '#words/underLamps.ts';
@@ -62,6 +63,7 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
           <p class="card-key plain">Each date, from the top: strokes close up; the colour from arm’s length; five of the simulated healings, darkest to lightest; what would be left if all yellow and red went first.</p>
           {result.ok && (
             <div class="looks">
+              <p class="on-paper plain small">{mixOnPaper([...bottleIds.map((bottle) => ({ name: bottleWords[bottle], count: state[bottle] })), ...ownSlots.map((slot) => ({ name: shelf.find((bottle) => bottle.slot === slot)?.name ?? nameOf(slot), count: state[slot] }))], state)}</p>
               <table class="meas">
                 <caption>Look again under the lamp: L* / a* / b*</caption>
                 <thead><tr><th scope="col">What</th><th scope="col">Daylight</th><th scope="col">{lampWords[lookAgainUnder(state.lamp)]}</th></tr></thead>

@@ -26,8 +26,8 @@ export function HuePlane({ given: { skin, today, bottles }, at, right }: PlanePr
       <rect class="card" width="135" height="86" />
       <rect x="6" y="6" width="44" height="28" fill={fill(skin)} />
       <rect x="6" y="34" width="44" height="28" fill={fill(today)} />
-      <text class="card-s" x="6" y="70">above: bare skin</text>
-      <text class="card-s" x="6" y="77">below: old work</text>
+      <text class="card-s" x="6" y="70">above: bare skin, L* {fixed(skin[0])}</text>
+      <text class="card-s" x="6" y="77">below: old work, L* {fixed(today[0])}</text>
       <path class="card-line" d={`M${x(-3)} ${y(0)}H${x(22)}M${x(0)} ${y(27)}V${y(-4)}`} />
       <text class="card-s" x="132" y={y(0) + 5} text-anchor="end">redder</text>
       <text class="card-s over" x={x(0) + 1.5} y={top + 4}>yellower</text>
