@@ -251,7 +251,7 @@ export const workedWords = {
         `In skin of L* ${n('skinL', 0)}, straight over the pigment, the same dose of each: the two lie ${n('inSkinApart')} apart.`,
       ],
       answer: `In the bottle they lie ${n('answer')} apart, and their labels are the same`,
-      after: 'A difference of one is about what a trained eye sees side by side. The label says which pigments and in what order. It does not say how much.',
+      after: 'The label says which pigments and in what order. It does not say how much.',
     };
   },
   'bottle-and-skin': (numbers: Numbers): WorkedWords => {
