@@ -18,8 +18,9 @@ export function useLater<S, R>(state: S, start: R, load: () => Promise<(state: S
     }
     const mine = ++asked.current;
     setLater((before) => ({ ...before, is: 'late' }));
-    load().then((solve) => solve(state)).then(
-      (result) => mine === asked.current && setLater({ result, is: 'fresh' }),
+    // Of quick changes only the last is worked out.
+    load().then((solve) => (mine === asked.current ? solve(state) : undefined)).then(
+      (result) => result !== undefined && mine === asked.current && setLater({ result, is: 'fresh' }),
       () => mine === asked.current && setLater((before) => ({ ...before, is: 'missing' })),
     );
   }, [state]);

@@ -101,42 +101,44 @@ function stepped({ start, control }: AnyField, steps: 1 | 2): number | undefined
   return rounded(Number(start) + way * steps * control.step, control.decimals);
 }
 
-/** Shows the boxes that only some answer asks for, or only a link that holds their numbers. Gives the answers chosen. */
-async function showHidden(page: Page, id: string, fields: readonly AnyField[]): Promise<Readonly<Record<string, Value>>> {
-  const chosen: Record<string, Value> = {};
-  const isHidden = async ({ key, control }: AnyField) => control.kind === 'number' && (await countOf(page, `#${id}-${key}`)) === 0;
-  const onlyLinked: AnyField[] = [];
-  for (const field of fields) {
-    for (const choice of fields) {
-      if (choice.control.kind !== 'choice' || !(await isHidden(field))) continue;
-      const last = choice.control.options.at(-1) ?? '';
-      await page.select(`#${id}-${choice.key}`, last);
-      if (await isHidden(field)) await page.select(`#${id}-${choice.key}`, String(choice.start));
-      else chosen[choice.key] = last;
+/** Every number typed one step off: the address holds them all. A box that only some answer shows, or only a link that holds its number, is shown first. */
+async function typeNumbers(page: Page, id: string, fields: readonly AnyField[]): Promise<void> {
+  let left = fields.filter(({ control }) => control.kind === 'number');
+  let wanted: Record<string, Value> = {};
+  const typeShown = async () => {
+    const before = left.length;
+    const hidden: AnyField[] = [];
+    for (const field of left) {
+      const to = stepped(field, 1);
+      const decimals = field.control.kind === 'number' ? field.control.decimals : 0;
+      if (to !== undefined && (await typeInto(page, `#${id}-${field.key}`, inWords(to, decimals)))) wanted[field.key] = to;
+      else hidden.push(field);
     }
-    if (await isHidden(field)) onlyLinked.push(field);
+    left = hidden;
+    return left.length < before;
+  };
+  const check = async () => {
+    expect(await changed(page, fields, (now) => Object.entries(wanted).every(([key, to]) => now[key] === to))).toEqual(wanted);
+    await backToStart(page);
+  };
+  await typeShown();
+  for (const { key, control, start } of fields) {
+    for (const option of control.kind === 'choice' && left.length > 0 ? control.options.filter((each) => each !== start) : []) {
+      await page.select(`#${id}-${key}`, option);
+      if (await typeShown()) wanted[key] = option;
+      else await page.select(`#${id}-${key}`, String(wanted[key] ?? start));
+    }
   }
-  if (onlyLinked.length === 0) return chosen;
-  await page.goto(`${page.url()}?${new URLSearchParams(onlyLinked.map((field) => [field.key, String(stepped(field, 2))]))}`);
+  await check();
+  if (left.length === 0) return;
+  await page.goto(`${page.url()}?${new URLSearchParams(left.map((field) => [field.key, String(stepped(field, 2))]))}`);
   await wake(page, '.calculator .says');
   await unfold(page);
-  for (const { key } of onlyLinked) await page.waitForSelector(`#${id}-${key}`);
-  return {};
-}
-
-/** Every number typed one step off, together: the address holds them all. */
-async function typeNumbers(page: Page, id: string, fields: readonly AnyField[]): Promise<void> {
-  const wanted: Record<string, Value> = { ...(await showHidden(page, id, fields)) };
-  for (const field of fields) {
-    const { key, control } = field;
-    const to = stepped(field, 1);
-    if (control.kind !== 'number' || to === undefined) continue;
-    expect(await typeInto(page, `#${id}-${key}`, inWords(to, control.decimals)), `${key} has a box to type in`).toBe(true);
-    wanted[key] = to;
-  }
-  const values = await changed(page, fields, (now) => Object.entries(wanted).every(([key, to]) => now[key] === to));
-  expect(values).toEqual(wanted);
-  await backToStart(page);
+  for (const { key } of left) await page.waitForSelector(`#${id}-${key}`);
+  wanted = {};
+  await typeShown();
+  expect(left.map(({ key }) => key), 'numbers without a box').toEqual([]);
+  await check();
 }
 
 /** What slides by arrow keys or steps by buttons: the numbers it gives, typed, give the same address. */
