@@ -3,7 +3,7 @@ import { findRecipeFields, type FindRecipeState } from '#calculators/findRecipeF
 import { mixByDropsFields } from '#calculators/mixByDropsFields.ts';
 import { SwatchRow } from '#components/pictures/SwatchRow.tsx';
 import { bottleIds } from '#lib/colour/bottleIds.ts';
-import { recipeCaution, recipeSays, recipeWords, searchingWords } from '#words/findRecipe.ts';
+import { recipeCaution, recipeSays, recipeWords, missingWords, searchingSays, searchingWords, stoppedWords } from '#words/findRecipe.ts';
 import { fixed } from '#words/number.ts';
 import { useState } from 'preact/hooks';
 import { Frame } from './Frame.tsx';
@@ -29,12 +29,20 @@ function mixAddress(recipe: readonly number[], dose: number, { skinL, skinA, ski
 export function FindRecipe({ id = 'recipe', start }: Readonly<{ id?: string; start: Result }>) {
   const desk = useCalculator(findRecipeFields, nameOf);
   const { state } = desk;
-  const [share, setShare] = useState(0);
-  const { result, is } = useLater(state, start, () => import('./askWorker.ts').then(({ askWorker }) => (next: FindRecipeState) => askWorker(next, setShare)));
+  const [searching, setSearching] = useState({ share: 0, isBeyond: false });
+  const [stopped, setStopped] = useState<FindRecipeState>();
+  const { result, is } = useLater(state, start, () => import('./askWorker.ts').then(({ askWorker }) => (next: FindRecipeState) => {
+    setSearching({ share: 0, isBeyond: false });
+    return askWorker(next, setSearching);
+  }));
+  const stop = () => {
+    setStopped(state);
+    import('./askWorker.ts').then(({ stopWorker }) => stopWorker());
+  };
   const number = (name: Exclude<keyof FindRecipeState, SkinName>, unit = '') => (
     <NumberBox key={name} id={`${id}-${name}`} label={labels[name]} unit={unit} shown={String(state[name])} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
   );
-  const says = { fresh: recipeSays(result, state.oldWork !== 'none'), late: { answer: searchingWords(share), doubt: '' }, missing: { answer: 'The search could not run.', doubt: 'Look at the connection, then change a number again.' } }[is];
+  const says = { fresh: recipeSays(result, state.oldWork !== 'none'), late: searchingSays(searching.isBeyond), missing: stopped === state ? stoppedWords : missingWords }[is];
   const target = { l: state.targetL, a: state.targetA, b: state.targetB };
   const [soon, later] = result.ok ? result.simplest.colours : [];
   return (
@@ -61,6 +69,13 @@ export function FindRecipe({ id = 'recipe', start }: Readonly<{ id?: string; sta
         </>
       }
     >
+      {is === 'late' && (
+        <p class="calc-tools no-print">
+          <label class="plain" for={`${id}-progress`}>{searchingWords(searching.share)}</label>
+          <progress id={`${id}-progress`} max="1" value={searching.share} />
+          <button class="btn line" type="button" onClick={stop}>Stop</button>
+        </p>
+      )}
       {result.ok && (
         <>
           <p class="calc-tools no-print"><a class="btn text" href={mixAddress(result.simplest.recipe, result.simplest.dose, state)}>Open this recipe in Mix by drops</a></p>

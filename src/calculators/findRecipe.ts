@@ -1,11 +1,14 @@
-import { bottles } from '#lib/colour/bottles.ts';
+import { type Bottle, bottles } from '#lib/colour/bottles.ts';
 import { ciede2000 } from '#lib/colour/ciede2000.ts';
 import type { Lab } from '#lib/colour/lab.ts';
 import { modelValues } from '#lib/colour/modelValues.ts';
 import { spectrumToLab } from '#lib/colour/observe.ts';
-import { type Found, findRecipe as search } from '#lib/colour/recipe/findRecipe.ts';
+import { farEnough, type Found, near, rankRecipes } from '#lib/colour/recipe/findRecipe.ts';
+import type { KeptRecipes } from '#lib/colour/recipe/keptRecipes.ts';
+import { isOutOfReach } from '#lib/colour/recipe/outOfReach.ts';
 import { colourerOf, type RecipeTask, sharesOf } from '#lib/colour/recipe/recipeTask.ts';
 import type { Recipe } from '#lib/colour/recipe/recipes.ts';
+import { type Part, screenRecipes } from '#lib/colour/recipe/screenRecipes.ts';
 import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
 import { simulatedHealings } from '#lib/colour/uncertainHealing.ts';
 import { findRecipeFields, type FindRecipeState } from './findRecipeFields.ts';
@@ -26,21 +29,34 @@ const reached = modelValues.reachedBelow;
 const draws = 200;
 const seed = 1;
 
-/** The recipes that come nearest to a target colour, exact over all whole drops; or that none is predicted to. */
-export function findRecipeFor(state: FindRecipeState, onProgress?: (share: number) => void): FindRecipe {
+/** What a state asks to be searched, or why nothing can be. `own`: bottles beside the palette's. */
+export function recipeTaskOf(state: FindRecipeState, own: readonly Bottle[] = []): RecipeTask | Extract<FindRecipe, { ok: false }> {
   const skin = skinOf(state);
   if (!skin.ok) return skin;
   const target = { l: state.targetL, a: state.targetA, b: state.targetB };
   const setting = { depthMm: state.depth, coverage: state.coverage / 100, veilShare: modelValues.veilShare };
-  const task: RecipeTask = {
-    skin, setting, bottles, target, doses, times, ageing: startAgeing,
+  return {
+    skin, setting, bottles: [...bottles, ...own], target, doses, times, ageing: startAgeing,
     mostBottles: Math.round(state.bottles), mostDrops: Math.round(state.drops), mostWhiteShare: state.white / 100,
   };
-  const result = search(task, onProgress);
+}
+
+/** One part of the search; all parts together lead to an answer. */
+export function searchPart(task: RecipeTask, part: Part, onProgress?: (share: number) => void): KeptRecipes {
+  return screenRecipes(task, { near, farEnough }, { part, onProgress });
+}
+
+/** True where it is proven before the search that nothing can reach the target. */
+export const isBeyond = (task: RecipeTask): boolean => isOutOfReach(task, reached);
+
+/** The recipes that come nearest to a target colour, exact over all whole drops; or that none is predicted to. */
+export function answerFrom(task: RecipeTask, lists: readonly KeptRecipes[]): FindRecipe {
+  const { skin, setting, target } = task;
+  const result = rankRecipes(task, lists);
   if (!result.ok) return result;
   const colours = colourerOf(task);
   const shown = ({ recipe, dose, score }: Found): ShownRecipe => {
-    const shares = sharesOf(recipe, bottles);
+    const shares = sharesOf(recipe, task.bottles);
     const healings = simulatedHealings(skin, { shares, dose, setting, ageing: startAgeing, doubts: startDoubts }, times, draws, seed);
     const near = healings.filter((healing) => healing.every((lab) => ciede2000(lab, target) <= reached)).length / draws;
     return { recipe, dose, score, colours: colours(recipe, dose), near, whiteShare: shares['77891'] };
@@ -52,5 +68,11 @@ export function findRecipeFor(state: FindRecipeState, onProgress?: (share: numbe
   };
 }
 
-/** Find a recipe as a calculator: the same search without its progress. */
+/** The whole search in one go. */
+export function findRecipeFor(state: FindRecipeState): FindRecipe {
+  const task = recipeTaskOf(state);
+  return 'ok' in task ? task : answerFrom(task, [searchPart(task, { index: 0, of: 1 })]);
+}
+
+/** Find a recipe as a calculator: the search in one go, without its progress. */
 export const findRecipe: Calculator<FindRecipeState, FindRecipe> = { ...findRecipeFields, solve: (state) => findRecipeFor(state) };

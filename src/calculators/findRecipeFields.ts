@@ -17,7 +17,7 @@ export const findRecipeFields: Calculator<FindRecipeState, undefined> = {
     targetA: numberField('targetA', 10, { unit: '1', lo: -5, hi: 25, step: 1, decimals: 1 }),
     targetB: numberField('targetB', 13, { unit: '1', lo: -5, hi: 30, step: 1, decimals: 1 }),
     bottles: numberField('bottles', 3, { unit: '1', lo: 1, hi: 4, step: 1, decimals: 0 }),
-    drops: numberField('drops', 6, { unit: '1', lo: 1, hi: 8, step: 1, decimals: 0 }),
+    drops: numberField('drops', 6, { unit: '1', lo: 1, hi: 16, step: 1, decimals: 0 }),
     white: numberField('white', 10, { unit: '%', lo: 0, hi: 100, step: 5, decimals: 0 }),
   },
   solve: () => undefined,

@@ -53,7 +53,17 @@ export function recipeCaution(result: Result): string | undefined {
   return undefined;
 }
 
-/** What is said while the search runs, and when it could not. */
-export function searchingWords(share: number): string {
-  return `Searching all recipes: ${fixed(100 * share, 0)} of 100.`;
+/** What is said while the search runs, with the earlier answer still below; early, that nothing can reach the target. */
+export function searchingSays(isBeyond: boolean): Readonly<{ answer: string; doubt: string }> {
+  return isBeyond
+    ? { answer: 'Out of reach: no mix of these bottles comes near this colour, whatever the drops.', doubt: 'The nearest recipe is being looked for. Until then the earlier one stands below.' }
+    : { answer: 'All recipes are being searched.', doubt: 'Until the answer is there, the earlier one stands below.' };
 }
+
+/** How far the search is. */
+export function searchingWords(share: number): string {
+  return `Searched: ${fixed(100 * share, 0)} of 100.`;
+}
+
+export const stoppedWords = { answer: 'The search was stopped.', doubt: 'The recipe below belongs to the earlier numbers. Change a number to search again.' };
+export const missingWords = { answer: 'The search could not run.', doubt: 'Look at the connection, then change a number again.' };

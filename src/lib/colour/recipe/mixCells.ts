@@ -25,6 +25,10 @@ export type MixCells = Readonly<{
   floors: Uint8Array;
   /** Works out the byte of a cell at a dose. */
   fill: (cell: number, dose: number) => number;
+  /** The floor itself, not yet a byte. */
+  floorOf: (cell: number, dose: number) => number;
+  /** False where the shares of a cell add to more than 1, or hold more white than allowed: no mix lies there. */
+  isPossible: (cell: number, mostWhiteShare: number) => boolean;
 }>;
 
 /** The highest byte that does not rule out a limit. */
@@ -59,11 +63,11 @@ export function mixCells(task: RecipeTask, rows: Float64Array, units: Float64Arr
   const bounds = mixBounds(rows, target);
   const box: MixBox = { lo: new Float64Array(mixWidth), hi: new Float64Array(mixWidth) };
 
-  const fill = (cell: number, dose: number): number => {
-    const share0 = middleOf(axes[0], Math.floor(cell / (size1 * size2 * size3)));
-    const share1 = middleOf(axes[1], Math.floor(cell / (size2 * size3)) % size1);
-    const share2 = middleOf(axes[2], Math.floor(cell / size3) % size2);
-    const share3 = middleOf(axes[3], cell % size3);
+  const slotsOf = (cell: number): readonly [number, number, number, number] => [Math.floor(cell / (size1 * size2 * size3)), Math.floor(cell / (size2 * size3)) % size1, Math.floor(cell / size3) % size2, cell % size3];
+
+  const floorOf = (cell: number, dose: number): number => {
+    const [slot0, slot1, slot2, slot3] = slotsOf(cell);
+    const [share0, share1, share2, share3] = [middleOf(axes[0], slot0), middleOf(axes[1], slot1), middleOf(axes[2], slot2), middleOf(axes[3], slot3)];
     let highest = 0;
     for (const { base, slope0, slope1, slope2, slope3, half, beyondLo, beyondHi, least, most } of planes) {
       for (let i = 0; i < mixWidth; i++) {
@@ -73,11 +77,19 @@ export function mixCells(task: RecipeTask, rows: Float64Array, units: Float64Arr
       }
       highest = Math.max(highest, bounds.floor(box, doses[dose] ?? 0));
     }
-    const byte = 1 + Math.min(mostKept - 1, Math.floor(highest * grain));
+    return highest;
+  };
+  const fill = (cell: number, dose: number): number => {
+    const byte = 1 + Math.min(mostKept - 1, Math.floor(floorOf(cell, dose) * grain));
     floors[dose * cellCount + cell] = byte;
     return byte;
   };
-  return { steps, sizes: [size0, size1, size2, size3], cellCount, floors, fill };
+  const isPossible = (cell: number, mostWhiteShare: number): boolean => {
+    const slots = slotsOf(cell);
+    const least = axes.map(({ lo, step }, i) => lo + step * (slots[i] ?? 0) - hair);
+    return least.reduce((sum, share) => sum + share, 0) <= 1 && axes.every(({ pigment }, i) => pigment !== '77891' || (least[i] ?? 0) <= mostWhiteShare);
+  };
+  return { steps, sizes: [size0, size1, size2, size3], cellCount, floors, fill, floorOf, isPossible };
 }
 
 function middleOf(axis: MixAxis | undefined, slot: number): number {
