@@ -23,6 +23,8 @@ import { hueLean } from './colour/hueLean.ts';
 import { neutraliseDirection } from './colour/neutraliseDirection.ts';
 import { lamp } from './colour/lamp.ts';
 import { greenTrap } from './colour/greenTrap.ts';
+import { dropsToRatio } from './colour/dropsToRatio.ts';
+import { simplestRecipe } from './colour/simplestRecipe.ts';
 import { doNotCover } from './colour/doNotCover.ts';
 import { inkLabel } from './colour/inkLabel.ts';
 import { readBeforeNumbing } from './colour/readBeforeNumbing.ts';
@@ -50,6 +52,8 @@ export const skills = {
   'hue-lean': hueLean,
   'read-before-numbing': readBeforeNumbing,
   'ink-label': inkLabel,
+  'drops-to-ratio': dropsToRatio,
+  'simplest-recipe': simplestRecipe,
   'neutralise-direction': neutraliseDirection,
   'green-trap': greenTrap,
   'do-not-cover': doNotCover,

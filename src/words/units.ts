@@ -19,6 +19,7 @@ export const unitInFull = {
   '%': 'per cent',
   '1': '',
   people: 'people',
+  drops: 'drops',
   hours: 'hours',
   days: 'days',
   'cm⁻¹': 'per centimetre',

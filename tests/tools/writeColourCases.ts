@@ -1,7 +1,8 @@
 import { writeFileSync } from 'node:fs';
+import { simplestCasesOfModel } from '#tests/tools/simplestCases.ts';
 import { coverCasesOfModel, trapCasesOfModel } from '#tests/tools/colourCases.ts';
 
-/** Writes the tables of two skills anew: `node tests/tools/writeColourCases.ts`. Run it when the colour model has changed. */
+/** Writes the tables of three skills anew: `node tests/tools/writeColourCases.ts`. Run it when the colour model has changed. */
 const file = (name: string) => new URL(`../../src/skills/colour/${name}.ts`, import.meta.url);
 const rowText = (row: object) => `  { ${Object.entries(row).map(([key, value]) => `${key}: ${typeof value === 'string' ? `'${value}'` : JSON.stringify(value).replaceAll(',', ', ')}`).join(', ')} },`;
 
@@ -37,6 +38,22 @@ export type TrapCase = Readonly<{ old: string; skin: Three; today: Three; moves:
 /** Worked out by the model beforehand, to a tenth (tests/tools/writeColourCases.ts), so that a problem needs no model. */
 export const trapCases: readonly [TrapCase, ...TrapCase[]] = [
 ${trapCasesOfModel().map(rowText).join('\n')}
+];
+`,
+);
+
+writeFileSync(
+  file('simplestCases'),
+  `import type { BottleId } from '#lib/colour/bottleIds.ts';
+
+type Three = readonly [number, number, number];
+
+/** One skin, a brown she wants, L*a*b*, four bottles; for each number of drops the nearest recipe and how far it stays at its worse date. */
+export type SimplestCase = Readonly<{ skin: Three; wanted: Three; shelf: readonly BottleId[]; rows: readonly Readonly<{ recipe: readonly number[]; apart: number }>[] }>;
+
+/** Worked out by the search beforehand, to a hundredth (tests/tools/writeColourCases.ts), so that a problem needs no model. */
+export const simplestCases: readonly SimplestCase[] = [
+${simplestCasesOfModel().map(rowText).join('\n').replaceAll('"', "'").replaceAll("'recipe'", 'recipe').replaceAll("'apart'", 'apart')}
 ];
 `,
 );

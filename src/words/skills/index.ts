@@ -23,6 +23,8 @@ import { hueLeanWords } from './hueLean.ts';
 import { neutraliseDirectionWords } from './neutraliseDirection.ts';
 import { lampWords } from './lamp.ts';
 import { greenTrapWords } from './greenTrap.ts';
+import { dropsToRatioWords } from './dropsToRatio.ts';
+import { simplestRecipeWords } from './simplestRecipe.ts';
 import { doNotCoverWords } from './doNotCover.ts';
 import { inkLabelWords } from './inkLabel.ts';
 import { readBeforeNumbingWords } from './readBeforeNumbing.ts';
@@ -54,6 +56,8 @@ export const skillList = [
   { id: 'hue-lean', ...colourListedAs(hueLeanWords) },
   { id: 'read-before-numbing', ...colourListedAs(readBeforeNumbingWords) },
   { id: 'ink-label', ...colourListedAs(inkLabelWords) },
+  { id: 'drops-to-ratio', ...colourListedAs(dropsToRatioWords) },
+  { id: 'simplest-recipe', ...colourListedAs(simplestRecipeWords) },
   { id: 'neutralise-direction', ...colourListedAs(neutraliseDirectionWords) },
   { id: 'green-trap', ...colourListedAs(greenTrapWords) },
   { id: 'do-not-cover', ...colourListedAs(doNotCoverWords) },

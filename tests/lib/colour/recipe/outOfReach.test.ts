@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { bottles } from '#lib/colour/bottles.ts';
 import { isOutOfReach } from '#lib/colour/recipe/outOfReach.ts';
 import { findRecipe } from '#lib/colour/recipe/findRecipe.ts';
-import type { RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
+import { colourerOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
 import { skinOptics } from '#lib/colour/skinOptics.ts';
 import { startAgeing } from '#lib/colour/startPlan.ts';
 
@@ -13,7 +13,7 @@ const task: RecipeTask = {
   target: { l: 47, a: 10, b: 13 }, mostBottles: 2, mostDrops: 4, mostWhiteShare: 0.1,
 };
 
-test.each([[{ l: 47, a: 10, b: 13 }, false], [{ l: 20, a: 10, b: 13 }, true], [{ l: 47, a: 24, b: -4 }, true], [{ l: 74, a: 5, b: 8 }, true]] as const)('[property] out of reach is said only where the nearest recipe stays away: %o', (target, isBeyond) => {
+test.each([[{ l: 47, a: 10, b: 13 }, false], [{ l: 20, a: 10, b: 13 }, true], [{ l: 47, a: 38, b: 13 }, true], [{ l: 74, a: 5, b: 8 }, true]] as const)('[property] out of reach is said only where the nearest recipe stays away: %o', (target, isBeyond) => {
   expect(isOutOfReach({ ...task, target }, 3)).toBe(isBeyond);
   const found = findRecipe({ ...task, target });
   if (!found.ok) throw new Error(found.reason);
@@ -23,8 +23,10 @@ test.each([[{ l: 47, a: 10, b: 13 }, false], [{ l: 20, a: 10, b: 13 }, true], [{
 });
 
 test('[hand] a lighter colour lies within reach of white, but not where white is not allowed', () => {
-  const target = { l: 66, a: 6, b: 10 };
-  const white = { ...task, doses: [0.65], times: [0], target };
-  expect(isOutOfReach({ ...white, mostWhiteShare: 1 }, 3)).toBe(false);
-  expect(isOutOfReach({ ...white, mostWhiteShare: 0 }, 3)).toBe(true);
+  const white = { ...task, doses: [0.65], times: [0], mostBottles: 1, mostDrops: 1 };
+  const [target] = colourerOf(white)(bottles.map(({ id }) => (id === 'white' ? 1 : 0)), 0.65);
+  if (!target) throw new Error('no colour');
+  expect(target.l).toBeGreaterThan(61);
+  expect(isOutOfReach({ ...white, target, mostWhiteShare: 1 }, 3)).toBe(false);
+  expect(isOutOfReach({ ...white, target, mostWhiteShare: 0 }, 3)).toBe(true);
 });
