@@ -163,7 +163,8 @@ describe('old pigment', () => {
   });
 
   test('[property] a colour out of reach of any smooth ratio is refused, never NaN', () => {
-    expect(overOldPigment({ l: 63, a: 10, b: 19 }, { l: 60, a: -100, b: 100 }).ok).toBe(false);
-    expect(overOldPigment({ l: NaN, a: 0, b: 0 }, { l: 60, a: 0, b: 0 }).ok).toBe(false);
+    expect(overOldPigment({ l: 63, a: 10, b: 19 }, { l: 60, a: -100, b: 100 })).toEqual({ ok: false, reason: 'old-pigment-not-reached' });
+    expect(overOldPigment({ l: 63, a: 10, b: 19 }, { l: NaN, a: 0, b: 0 })).toEqual({ ok: false, reason: 'old-pigment-not-reached' });
+    expect(overOldPigment({ l: NaN, a: 0, b: 0 }, { l: 60, a: 0, b: 0 })).toEqual({ ok: false, reason: 'no-skin-like-spectrum' });
   });
 });

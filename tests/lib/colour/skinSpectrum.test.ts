@@ -3,6 +3,8 @@ import { expect, test } from 'vitest';
 import { skinFromScores, skinSpectrum } from '#lib/colour/skinSpectrum.ts';
 import { solve3 } from '#lib/colour/solve3.ts';
 import { spectrumToLab } from '#lib/colour/observe.ts';
+import { absorptionRatio } from '#lib/colour/kubelkaMunk.ts';
+import { skinComponents, skinMean } from '#lib/tables/skinComponents.ts';
 import { skinSpectra } from '#lib/tables/skinSpectra.ts';
 import { real } from '#tests/tools/real.ts';
 
@@ -59,6 +61,26 @@ test('[hand] colours no skin has are refused or flagged, never NaN', () => {
 test('[hand] all scores zero is the mean skin; the first score makes a skin lighter or darker throughout', () => {
   const [mean, more] = [skinFromScores([0, 0, 0]), skinFromScores([1, 0, 0])];
   expect(more.every((value, band) => value < (mean[band] ?? 0))).toBe(true);
+});
+
+test('[hand] each score adds its component to ln(K/S) of the mean, band by band', () => {
+  const ratio = (scores: readonly [number, number, number]) => skinFromScores(scores).map((value) => Math.log(absorptionRatio(value)));
+  ratio([0, 0, 0]).forEach((value, band) => expect(value).toBeCloseTo(skinMean[band] ?? NaN, 9));
+  ratio([0.5, -1, 2]).forEach((value, band) => {
+    const [first = NaN, second = NaN, third = NaN] = skinComponents.map((component) => component[band] ?? NaN);
+    expect(value).toBeCloseTo((skinMean[band] ?? NaN) + 0.5 * first - second + 2 * third, 9);
+  });
+});
+
+test('[hand] 1, 2 and 3 times (1, 2, 3), (4, 5, 6) and (7, 8, 10) make (30, 36, 45); a column as small as rounding still counts', () => {
+  const found = solve3([[1, 2, 3], [4, 5, 6], [7, 8, 10]], [30, 36, 45]);
+  [1, 2, 3].forEach((value, i) => expect(found?.[i]).toBeCloseTo(value, 9));
+  const tiny = 2 ** -44;
+  for (let i = 0; i < 3; i++) {
+    const size = (at: number) => (at === i ? tiny : 1);
+    const small = solve3([[size(0), 0, 0], [0, size(1), 0], [0, 0, size(2)]], [1, 1, 1]);
+    expect(small).toEqual([1 / size(0), 1 / size(1), 1 / size(2)]);
+  }
 });
 
 test('[hand] three columns: 2x, 3y and z + x', () => {

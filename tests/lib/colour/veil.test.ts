@@ -122,7 +122,7 @@ describe('a skin parted at a depth', () => {
 
 test('[property] old pigment is a smooth ratio: its logarithm over the bands is a parabola, no band reflects more than all, and the skin’s own veil lies above it', () => {
   const bare = opticsOf(63, 10, 19);
-  for (const seen of [{ l: 46, a: 1, b: 4 }, { l: 50, a: 20, b: 18 }, { l: 42, a: -2, b: 8 }]) {
+  for (const seen of [{ l: 46, a: 1, b: 4 }, { l: 50, a: 20, b: 18 }, { l: 42, a: -2, b: 8 }, { l: 17, a: 0, b: 0 }]) {
     const over = overOldPigment({ l: 63, a: 10, b: 19 }, seen);
     if (!over.ok) throw new Error(over.reason);
     const logs = over.reflectance.map((value, band) => Math.log(value / (bare.reflectance[band] ?? NaN)));
