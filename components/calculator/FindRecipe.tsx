@@ -5,7 +5,8 @@ import { SwatchRow } from '#components/pictures/SwatchRow.tsx';
 import { bottleIds } from '#lib/colour/bottleIds.ts';
 import { recipeCaution, recipeSays, recipeWords, missingWords, searchingSays, searchingWords, stoppedWords } from '#words/findRecipe.ts';
 import { fixed } from '#words/number.ts';
-import { useState } from 'preact/hooks';
+import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { Frame } from './Frame.tsx';
 import { NumberBox } from './NumberBox.tsx';
 import { SkinBoxes, skinLabels, type SkinName } from './SkinBoxes.tsx';
@@ -16,22 +17,33 @@ const labels = { ...skinLabels, targetL: 'Target L*', targetA: 'Target a*', targ
 const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
 const nameOf = (key: string) => (isLabel(key) ? labels[key] : key);
 
+const noShelf: readonly OwnBottle[] = [];
+
 /** The address of the mix page with this recipe in this skin. */
-function mixAddress(recipe: readonly number[], dose: number, { skinL, skinA, skinB, oldWork, depth, coverage }: FindRecipeState): string {
+function mixAddress(recipe: readonly number[], dose: number, own: readonly string[], { skinL, skinA, skinB, oldWork, depth, coverage }: FindRecipeState): string {
   const query = new URLSearchParams(Object.entries({ skinL, skinA, skinB, oldWork, depth, coverage, dose }).map(([key, value]) => [key, String(value)]));
   bottleIds.forEach((id, i) => {
     if ((recipe[i] ?? 0) !== mixByDropsFields.fields[id].start) query.set(id, String(recipe[i] ?? 0));
+  });
+  own.forEach((slot, i) => {
+    if ((recipe[bottleIds.length + i] ?? 0) > 0) query.set(slot, String(recipe[bottleIds.length + i]));
   });
   return `/calculators/mix-by-drops/?${query}`;
 }
 
 /** Find a recipe: the island. The first answer is made at build; later ones are searched beside the page. */
-export function FindRecipe({ id = 'recipe', start }: Readonly<{ id?: string; start: Result }>) {
+export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?: string; start: Result; /** With bottles of one's own: on the calculator's page. */ own?: boolean }>) {
   const desk = useCalculator(findRecipeFields, nameOf);
   const { state } = desk;
   const [searching, setSearching] = useState({ share: 0, isBeyond: false });
   const [stopped, setStopped] = useState<FindRecipeState>();
-  const { result, is } = useLater(state, start, () => import('./askWorker.ts').then(({ askWorker }) => (next: FindRecipeState) => {
+  const [shelf, setShelf] = useState(noShelf);
+  const [Own, setOwn] = useState<typeof import('./OwnPanel.tsx').OwnPanel>();
+  useEffect(() => {
+    if (own) import('./OwnPanel.tsx').then(({ OwnPanel }) => setOwn(() => OwnPanel), () => undefined);
+  }, [own]);
+  const asked = useMemo(() => ({ state, shelf }), [state, shelf]);
+  const { result, is } = useLater(asked, start, () => import('./askWorker.ts').then(({ askWorker }) => (next: typeof asked) => {
     setSearching({ share: 0, isBeyond: false });
     return askWorker(next, setSearching);
   }));
@@ -42,7 +54,8 @@ export function FindRecipe({ id = 'recipe', start }: Readonly<{ id?: string; sta
   const number = (name: Exclude<keyof FindRecipeState, SkinName>, unit = '') => (
     <NumberBox key={name} id={`${id}-${name}`} label={labels[name]} unit={unit} shown={String(state[name])} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
   );
-  const says = { fresh: recipeSays(result, state.oldWork !== 'none'), late: searchingSays(searching.isBeyond), missing: stopped === state ? stoppedWords : missingWords }[is];
+  const names = result.ok ? result.own.map((slot) => shelf.find((bottle) => bottle.slot === slot)?.name ?? 'a bottle taken away') : [];
+  const says = { fresh: recipeSays(result, state.oldWork !== 'none', names), late: searchingSays(searching.isBeyond), missing: stopped === state ? stoppedWords : missingWords }[is];
   const target = { l: state.targetL, a: state.targetA, b: state.targetB };
   const [soon, later] = result.ok ? result.simplest.colours : [];
   return (
@@ -76,9 +89,10 @@ export function FindRecipe({ id = 'recipe', start }: Readonly<{ id?: string; sta
           <button class="btn line" type="button" onClick={stop}>Stop</button>
         </p>
       )}
+      {own && <div class="own-room">{Own && <Own id={`${id}-own`} shelf={shelf} onShelf={setShelf} onTaken={() => undefined} />}</div>}
       {result.ok && (
         <>
-          <p class="calc-tools no-print"><a class="btn text" href={mixAddress(result.simplest.recipe, result.simplest.dose, state)}>Open this recipe in Mix by drops</a></p>
+          <p class="calc-tools no-print"><a class="btn text" href={mixAddress(result.simplest.recipe, result.simplest.dose, result.own, state)}>Open this recipe in Mix by drops</a></p>
           <details class="fold numbers" open>
             <summary>More drops, how much nearer?</summary>
             <div class="tables">
@@ -87,7 +101,7 @@ export function FindRecipe({ id = 'recipe', start }: Readonly<{ id?: string; sta
                 <thead><tr><th scope="col">Drops</th><th scope="col">Recipe</th><th scope="col" class="d">Dose</th><th scope="col" class="d">Difference</th></tr></thead>
                 <tbody>
                   {result.byDrops.map(({ recipe, dose, score }) => (
-                    <tr key={recipe.join()}><th scope="row">{recipe.reduce((sum, drops) => sum + drops, 0)}</th><td>{recipeWords(recipe)}</td><td class="d">{fixed(dose, 2)}</td><td class="d">{fixed(score)}</td></tr>
+                    <tr key={recipe.join()}><th scope="row">{recipe.reduce((sum, drops) => sum + drops, 0)}</th><td>{recipeWords(recipe, names)}</td><td class="d">{fixed(dose, 2)}</td><td class="d">{fixed(score)}</td></tr>
                   ))}
                 </tbody>
               </table>

@@ -1,6 +1,5 @@
 import type { FindRecipe } from '#calculators/findRecipe.ts';
-import type { FindRecipeState } from '#calculators/findRecipeFields.ts';
-import type { AskedOfWorker, ToldByWorker } from './recipeWorker.ts';
+import type { AskedOfWorker, AskedRecipe, ToldByWorker } from './recipeWorker.ts';
 
 /** Where a search stands: which share of the recipes has been passed, and whether the target is known to be out of reach. */
 export type Searching = Readonly<{ share: number; isBeyond: boolean }>;
@@ -13,7 +12,7 @@ let giveUp = () => {};
  * Searches for one state beside the page, in as many workers as the device has to spare; the first ranks what all have kept.
  * A newer question ends the older one. Rejected where a worker cannot start, or when stopped.
  */
-export function askWorker(state: FindRecipeState, onProgress: (searching: Searching) => void): Promise<FindRecipe> {
+export function askWorker(asked: AskedRecipe, onProgress: (searching: Searching) => void): Promise<FindRecipe> {
   stopWorker();
   const of = Math.max(1, Math.min(mostWorkers, navigator.hardwareConcurrency || 1));
   const workers = Array.from({ length: of }, () => new Worker(new URL('./recipeWorker.ts', import.meta.url), { type: 'module' }));
@@ -27,7 +26,7 @@ export function askWorker(state: FindRecipeState, onProgress: (searching: Search
       end();
       reject(new Error('The search was stopped.'));
     };
-    const ask = (worker: Worker | undefined, asked: AskedOfWorker) => worker?.postMessage(asked);
+    const ask = (worker: Worker | undefined, question: AskedOfWorker) => worker?.postMessage(question);
     workers.forEach((worker, index) => {
       worker.addEventListener('message', ({ data }: MessageEvent<ToldByWorker>) => {
         if (data.result) {
@@ -40,13 +39,13 @@ export function askWorker(state: FindRecipeState, onProgress: (searching: Search
         if (data.kept) lists[index] = data.kept;
         onProgress({ share: shares.reduce((sum, share) => sum + share, 0), isBeyond });
         const all = lists.flatMap((list) => list ?? []);
-        if (data.kept && all.length === of) ask(workers[0], { state, lists: all });
+        if (data.kept && all.length === of) ask(workers[0], { ...asked, lists: all });
       });
       worker.addEventListener('error', () => {
         end();
         reject(new Error('The search could not run.'));
       });
-      ask(worker, { state, part: { index, of } });
+      ask(worker, { ...asked, part: { index, of } });
     });
   });
 }

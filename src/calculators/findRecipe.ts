@@ -16,9 +16,9 @@ import { skinOf } from './oldLooks.ts';
 import type { Calculator } from './spec.ts';
 
 /** One recipe with what it becomes: colours at six weeks and two years, and how many simulated healings stay near the target. */
-export type ShownRecipe = Readonly<{ recipe: Recipe; dose: number; score: number; colours: readonly Lab[]; near: number; whiteShare: number }>;
+export type ShownRecipe = Readonly<{ recipe: Recipe; dose: number; score: number; colours: readonly Lab[]; near: number; whiteShare: number; /** Something in it is known by its swatch alone. */ hasSwatch: boolean }>;
 export type FindRecipe =
-  | Readonly<{ ok: true; works: boolean; simplest: ShownRecipe; best: ShownRecipe; byDrops: readonly Found[]; nearBest: number; today: Lab; away: number; isOutsideMeasured: boolean }>
+  | Readonly<{ ok: true; works: boolean; simplest: ShownRecipe; best: ShownRecipe; byDrops: readonly Found[]; /** Bottles searched beside the palette, by their ids: recipes count their drops after the palette's. */ own: readonly string[]; nearBest: number; today: Lab; away: number; isOutsideMeasured: boolean }>
   | Readonly<{ ok: false; reason: 'no-skin-like-spectrum' | 'old-pigment-not-reached' | 'nothing-allowed' }>;
 
 /** Doses searched, from a wash to as dark as the model lays pigment. */
@@ -59,11 +59,11 @@ export function answerFrom(task: RecipeTask, lists: readonly KeptRecipes[]): Fin
     const shares = sharesOf(recipe, task.bottles);
     const healings = simulatedHealings(skin, { shares, dose, setting, ageing: startAgeing, doubts: startDoubts }, times, draws, seed);
     const near = healings.filter((healing) => healing.every((lab) => ciede2000(lab, target) <= reached)).length / draws;
-    return { recipe, dose, score, colours: colours(recipe, dose), near, whiteShare: shares['77891'] };
+    return { recipe, dose, score, colours: colours(recipe, dose), near, whiteShare: shares['77891'], hasSwatch: shares.own !== undefined };
   };
   const today = spectrumToLab(skin.reflectance);
   return {
-    ok: true, works: result.best.score < reached, simplest: shown(result.simplest), best: shown(result.best), byDrops: result.byDrops,
+    ok: true, works: result.best.score < reached, simplest: shown(result.simplest), best: shown(result.best), byDrops: result.byDrops, own: task.bottles.slice(bottles.length).map(({ id }) => id),
     nearBest: result.nearBest, today, away: ciede2000(today, target), isOutsideMeasured: skin.isOutsideMeasured,
   };
 }

@@ -1,7 +1,8 @@
 import { bottleIds, type BottleId } from '#lib/colour/bottleIds.ts';
 import { type Bottle, bottles } from '#lib/colour/bottles.ts';
-import { type OwnBottle, readyBottle } from '#lib/colour/own/ownBottle.ts';
+import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { type OwnSlot, ownSlots } from '#lib/colour/own/ownSlots.ts';
+import { readyBottles } from '#lib/colour/own/readyBottles.ts';
 import type { Shares } from '#lib/colour/pigments.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
 
@@ -9,11 +10,7 @@ export type Mixed = Readonly<{ ok: true; drops: number; shares: Shares }> | Read
 
 /** The bottles of one's own that have drops in a mix. Undefined where one of them is not on this device. */
 function ownIn(slots: readonly OwnSlot[], shelf: readonly OwnBottle[]): readonly Bottle[] | undefined {
-  const ready = slots.flatMap((slot) => {
-    const found = shelf.find((bottle) => bottle.slot === slot);
-    const made = found && readyBottle(found);
-    return made?.ok ? [made.bottle] : [];
-  });
+  const ready = readyBottles(slots.flatMap((slot) => shelf.find((bottle) => bottle.slot === slot) ?? []));
   return ready.length === slots.length ? ready : undefined;
 }
 

@@ -3,17 +3,17 @@ import type { Lab } from '#lib/colour/lab.ts';
 import { bottleWords } from './mixByDrops.ts';
 import { fixed } from './number.ts';
 
-type Shown = Readonly<{ recipe: readonly number[]; dose: number; score: number; colours: readonly Lab[]; near: number; whiteShare: number }>;
+type Shown = Readonly<{ recipe: readonly number[]; dose: number; score: number; colours: readonly Lab[]; near: number; whiteShare: number; hasSwatch: boolean }>;
 type Result =
   | Readonly<{ ok: true; works: boolean; simplest: Shown; best: Shown; nearBest: number; away: number; isOutsideMeasured: boolean }>
   | Readonly<{ ok: false; reason: 'no-skin-like-spectrum' | 'old-pigment-not-reached' | 'nothing-allowed' }>;
 
 const counted = (drops: number) => (drops === 1 ? '1 drop' : `${drops} drops`);
 
-/** "3 drops brown, yellow-heavy; 1 drop orange". Most drops first. */
-export function recipeWords(recipe: readonly number[]): string {
-  return bottleIds
-    .map((id, i) => ({ name: bottleWords[id], drops: recipe[i] ?? 0 }))
+/** "3 drops brown, yellow-heavy; 1 drop orange". Most drops first. `own`: names of bottles beside the palette. */
+export function recipeWords(recipe: readonly number[], own: readonly string[] = []): string {
+  return [...bottleIds.map((id) => bottleWords[id]), ...own]
+    .map((name, i) => ({ name, drops: recipe[i] ?? 0 }))
     .filter(({ drops }) => drops > 0)
     .sort((one, other) => other.drops - one.drops)
     .map(({ name, drops }) => `${counted(drops)} ${name}`)
@@ -27,7 +27,7 @@ const refusals = {
 } as const;
 
 /** The simplest good recipe and how sure it is, or that cover is not predicted to work. */
-export function recipeSays(result: Result, hasOldWork: boolean): Readonly<{ answer: string; doubt: string }> {
+export function recipeSays(result: Result, hasOldWork: boolean, own: readonly string[] = []): Readonly<{ answer: string; doubt: string }> {
   if (!result.ok) return refusals[result.reason];
   const { works, simplest, best, nearBest, away } = result;
   if (!works) {
@@ -38,7 +38,7 @@ export function recipeSays(result: Result, hasOldWork: boolean): Readonly<{ answ
   }
   const others = nearBest > 1 ? ` ${nearBest - 1} other mixes come as near: this one is the simplest.` : '';
   return {
-    answer: `${recipeWords(simplest.recipe)}, at a dose of ${fixed(simplest.dose, 2)}.`,
+    answer: `${recipeWords(simplest.recipe, own)}, at a dose of ${fixed(simplest.dose, 2)}.`,
     doubt: `In this model it stays within ${fixed(simplest.score)} of the target at six weeks and at two years; 3 is still near. ${fixed(100 * simplest.near, 0)} of 100 simulated healings stay near at both.${others}`,
   };
 }
@@ -48,6 +48,7 @@ export function recipeCaution(result: Result): string | undefined {
   if (!result.ok) return undefined;
   const { works, simplest, isOutsideMeasured } = result;
   if (works && simplest.whiteShare >= 0.1) return 'This recipe holds white. White hides nothing for long, and it can darken under a laser.';
+  if (works && simplest.hasSwatch) return 'A swatch does not say how much white is in a bottle: the limit on white cannot hold for it. Read its label.';
   if (works && simplest.near < 0.5) return 'Fewer than half of the simulated healings stay near. A test spot and a second visit are part of this plan.';
   if (isOutsideMeasured) return 'This skin lies outside the measured skins the model learned from: the prediction is less sure.';
   return undefined;
