@@ -44,7 +44,8 @@ function photographed({ landmarks, form, rollDeg }: Face, truth: TrueAnswers, pi
     face,
     markSet: faceMarks(seen, rollDeg),
     truth: { ...truth, midlineXAtBrowMm, browHeightMm },
-    solvable: isSettled(truth.browHeightDifferenceMm) && isSettled(seenMm) && isReal(truth.browHeightDifferenceMm) === isReal(seenMm),
+    // A picture changes a height by less than two uncertainties: true and seen are then both real, or both not.
+    solvable: isSettled(truth.browHeightDifferenceMm) && isSettled(seenMm),
     picture,
   };
 }
@@ -65,9 +66,4 @@ const uncertaintyMm = differenceUncertaintyMm(oneReading);
 /** False when the true difference lies within one standard uncertainty of the smallest real difference: a careful reader may answer either way. */
 function isSettled(heightDifferenceMm: number): boolean {
   return Math.abs(Math.abs(heightDifferenceMm) - smallestRealMm) > uncertaintyMm;
-}
-
-/** True when a careful reader would call the difference real. */
-function isReal(heightDifferenceMm: number): boolean {
-  return Math.abs(heightDifferenceMm) >= smallestRealMm;
 }
