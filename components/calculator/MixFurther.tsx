@@ -45,11 +45,11 @@ export function MixFurther({ id, further }: Readonly<{ id: string; further: Furt
           <figcaption class="plain small">“Fresh” is pigment in calm skin. Swelling, redness and crust are not in it.</figcaption>
         </figure>
         <table class="meas">
-          <caption>From fresh to two years, and where 9 in 10 lie</caption>
-          <thead><tr><th scope="col">When</th><th scope="col">L*</th><th scope="col">9 in 10</th><th scope="col">a*</th><th scope="col">9 in 10</th><th scope="col">b*</th><th scope="col">9 in 10</th></tr></thead>
+          <caption>From fresh to two years; small: where 9 in 10 lie</caption>
+          <thead><tr><th scope="col">When</th><th scope="col">L*</th><th scope="col">a*</th><th scope="col">b*</th></tr></thead>
           <tbody>
             {points.map(({ weeks, plain, l, a, b }) => (
-              <tr key={weeks}><th scope="row">{weeksWords(weeks)}</th><td>{fixed(plain.l)}</td><td>{span(l)}</td><td>{fixed(plain.a)}</td><td>{span(a)}</td><td>{fixed(plain.b)}</td><td>{span(b)}</td></tr>
+              <tr key={weeks}><th scope="row">{weeksWords(weeks)}</th>{([[plain.l, l], [plain.a, a], [plain.b, b]] as const).map(([middle, ends], i) => <td key={i}>{fixed(middle)} <span class="quiet small">{span(ends)}</span></td>)}</tr>
             ))}
           </tbody>
         </table>
