@@ -99,11 +99,12 @@ test('[hand] twentieths between two values: of 1 to 11 they lie at 1.5 and 10.5;
 describe('the outlook of a mix, counted again from the same healings', () => {
   const yellow: Plan = { ...plan, shares: { '77891': 0, '77492': 0.3, '77491': 0.1, '77499': 0.6, '77266': 0 }, dose: 0.8, setting: { ...plan.setting, coverage: 0.95 }, doubts: { ...startDoubts, strength: 0.5 } };
   const times = [0, 2];
-  const outlook = mixOutlook(skin, yellow, times, 300, 11);
-  const healings = simulatedHealings(skin, yellow, times, 300, 11);
+  const outlookOf = () => mixOutlook(skin, yellow, times, 300, 11);
   const hue = ({ a, b }: { a: number; b: number }) => (Math.atan2(b, a) * 180) / Math.PI;
 
   test('[hand] turned by more than 15° either way; the band at a twentieth, a quarter, half, three quarters and all but a twentieth', () => {
+    const outlook = outlookOf();
+    const healings = simulatedHealings(skin, yellow, times, 300, 11);
     outlook.times.forEach(({ plain, leanRed, leanGreen, band, lightness }, i) => {
       const seen = healings.flatMap((one) => one[i] ?? []);
       expect(leanRed).toBeCloseTo(seen.filter((lab) => hue(lab) < hue(plain) - 15).length / 300, 12);
@@ -116,6 +117,7 @@ describe('the outlook of a mix, counted again from the same healings', () => {
   });
 
   test('[hand] what changes is the difference between today and six weeks; without yellow and red as if none of both were left', () => {
+    const outlook = outlookOf();
     expect(outlook.today).toEqual(spectrumToLab(skin.reflectance));
     expect(outlook.changes).toBe(ciede2000(outlook.times[0]?.plain ?? outlook.today, outlook.today));
     const gone: Ageing = { ...ageing, '77492': { keptAtSixWeeks: 0, lostPerYear: 0 }, '77491': { keptAtSixWeeks: 0, lostPerYear: 0 } };

@@ -94,6 +94,15 @@ describe.each(skins)('over skin of L* $l', (bare) => {
   });
 });
 
+test('[hand] a bottle that moves nothing comes last, behind those that go the wrong way', () => {
+  const [bare] = skins;
+  if (!bare) throw new Error('a skin');
+  const empty = { id: 'empty', shares: { '77891': 0, '77492': 0, '77491': 0, '77499': 0, '77266': 0 } };
+  const moves = bottleMoves(oldIn(bare, { l: bare.l * 0.84, a: 19, b: 12 }), bare, [empty, ...bottles], 0.02, setting, left);
+  expect(moves.at(-1)).toMatchObject({ id: 'empty', cosine: undefined });
+  expect(Math.min(...moves.slice(0, -1).map(({ cosine }) => cosine ?? NaN))).toBeLessThan(0);
+});
+
 test.each(skins.slice(0, 3))('[property] over skin of L* $l, violet wants yellow to orange: mostly yellow, some red has a cosine of .95 or more', (bare) => {
   expect(named(movesOver(bare, { l: bare.l * 0.74, a: 7, b: -1 }), 'mostly-yellow-some-red').cosine).toBeGreaterThan(0.95);
 });
