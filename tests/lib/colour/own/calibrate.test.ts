@@ -20,6 +20,18 @@ describe('one band', () => {
     if (!found.ok) throw new Error(found.reason);
     expect(found.layer.s).toBeCloseTo(5.476923, 6);
     expect(found.layer.k).toBeCloseTo(4.05 * 5.476923, 5);
+    // Two drops in the same tint: each throws back half.
+    const two = scatterFromTint({ masstone: 0.1, tint: 0.25, white: { k: 0.02, s: 1.6 }, drops: 2, whiteDrops: 9 });
+    expect(two.ok && two.layer.s).toBeCloseTo(5.476923 / 2, 6);
+  });
+  test('[hand] the edges: a masstone as white as the white, a tint exactly so, a perfect reflector', () => {
+    const white = { k: 0.25, s: 1 };
+    // K/S 0.25 is a reflectance of 0.5.
+    const at = (masstone: number, tint: number) => {
+      const found = scatterFromTint({ masstone, tint, white, drops: 1, whiteDrops: 1 });
+      return found.ok ? 'ok' : found.reason;
+    };
+    expect([at(0.5, 0.4), at(0.4, 0.5), at(0.4, 0.45), at(0.4, 1), at(1, 0.5)]).toEqual(['masstone-not-darker-than-white', 'tint-whiter-than-white', 'ok', 'tint-whiter-than-white', 'masstone-not-darker-than-white']);
   });
   test.each([
     ['no-drops', { drops: 0 }], ['no-drops', { whiteDrops: 0 }], ['no-drops', { drops: NaN }], ['no-drops', { whiteDrops: -1 }],
@@ -43,7 +55,7 @@ test('[property] true K and S come back from the spectra of masstone and tint, w
         return thickReflectance(k / s);
       });
       const found = calibrateSpectra(masstone, tint, paleWhite, 1, ratio);
-      return found.ok && found.layer.every(({ k, s }, band) => Math.abs(k / (truth[band]?.k ?? 0) - 1) < 1e-7 && Math.abs(s / (truth[band]?.s ?? 0) - 1) < 1e-7);
+      return found.ok === true && found.layer.length === truth.length && found.layer.every(({ k, s }, band) => Math.abs(k / (truth[band]?.k ?? 0) - 1) < 1e-7 && Math.abs(s / (truth[band]?.s ?? 0) - 1) < 1e-7);
     }),
     { numRuns: 200 },
   );
@@ -90,8 +102,9 @@ describe('two swatches', () => {
   });
   test('[hand] half the drops of white for the same tint means half the backscatter', () => {
     const { truth: _, ...given } = swatches('77491', 1, 4);
-    const [four, two] = [calibrateSwatches(given), calibrateSwatches({ ...given, whiteDrops: 2 })];
-    if (!four.ok || !two.ok) throw new Error('refused');
+    const [four, two, doubled] = [calibrateSwatches(given), calibrateSwatches({ ...given, whiteDrops: 2 }), calibrateSwatches({ ...given, drops: 2, whiteDrops: 8 })];
+    if (!four.ok || !two.ok || !doubled.ok) throw new Error('refused');
+    expect(doubled.scatter).toBeCloseTo(four.scatter, 12);
     expect(two.scatter / four.scatter).toBeCloseTo(0.5, 12);
     expect(whiteScatter).toBe(1.2);
   });
@@ -100,6 +113,7 @@ describe('two swatches', () => {
   test.each([
     ['drops', 'no-drops', { drops: 0 }],
     ['drops', 'no-drops', { whiteDrops: NaN }],
+    ['drops', 'no-drops', { whiteDrops: 0 }],
     ['tint', 'tint-not-lighter', { tint: { l: 30, a: 10, b: 26 } }],
     ['tint', 'tint-not-lighter', { tint: brown.masstone }],
     ['tint', 'tint-whiter-than-white', { tint: { l: 98.5, a: 0, b: 1 } }],

@@ -4,6 +4,8 @@ import { bottles } from '#lib/colour/bottles.ts';
 import { masstone } from '#lib/colour/masstone.ts';
 import { mixOutlook } from '#lib/colour/mixOutlook.ts';
 import { spectrumToLab } from '#lib/colour/observe.ts';
+import { calibrateSwatches } from '#lib/colour/own/calibrateSwatches.ts';
+import { readyBottles } from '#lib/colour/own/readyBottles.ts';
 import { assumedScatter, type OwnContent, readyBottle } from '#lib/colour/own/ownBottle.ts';
 import { mixLayer, pigmentLayers, type Shares } from '#lib/colour/pigments.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
@@ -27,6 +29,22 @@ test('[hand] parts and per cent are the same bottle; one of the palette typed in
   const perCent = ready({ from: 'shares', parts: { '77492': 50, '77491': 20, '77499': 30 } }).bottle.shares;
   expect(parts).toEqual(perCent);
   expect(parts).toEqual(bottles.find(({ id }) => id === 'brown-yellow-heavy')?.shares);
+});
+
+test('[hand] two swatches: K and S of the calibrated bottle, its strength and its miss are handed on; a bad tint is refused at its field', () => {
+  const two = { from: 'two-swatches', masstone: { l: 34, a: 10, b: 28 }, tint: { l: 62, a: 6, b: 26 }, drops: 1, whiteDrops: 4, finish: 'matt' } as const;
+  const found = calibrateSwatches(two);
+  const made = ready(two);
+  if (!found.ok) throw new Error(found.reason);
+  expect(made).toEqual({ ok: true, bottle: { id: 'own1', shares: { '77891': 0, '77492': 0, '77491': 0, '77499': 0, '77266': 0, own: found.layer } }, isTested: true, calibrated: { scatter: found.scatter, tintMiss: found.tintMiss } });
+  expect(readyBottle({ slot: 'own1', content: { ...two, tint: { l: 20, a: 6, b: 10 } } })).toEqual({ ok: false, at: 'tint', reason: 'tint-not-lighter' });
+  expect(ready({ from: 'shares', parts: { '77492': 1 } }).isTested).toBe(true);
+});
+
+test('[hand] bottles that can be mixed, in their order; one that cannot is left out', () => {
+  const parts = { from: 'shares', parts: { '77492': 1 } } as const;
+  const violet = { from: 'swatch', lab: { l: 20, a: 40, b: -60 }, finish: 'matt' } as const;
+  expect(readyBottles([{ slot: 'own7', name: 'a', content: parts }, { slot: 'own2', name: 'b', content: violet }, { slot: 'own1', name: 'c', content: parts }]).map(({ id }) => id)).toEqual(['own7', 'own1']);
 });
 
 test('[hand] shares of nothing, below zero or beyond numbers are refused', () => {
