@@ -1,4 +1,4 @@
-import { strokesFor } from '#calculators/coverageLinks.ts';
+import { strokesFor } from '#calculators/strokesLink.ts';
 import type { OldWork } from '#calculators/skinFields.ts';
 import { oldWorkWords } from '#words/mixByDrops.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';

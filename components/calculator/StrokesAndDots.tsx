@@ -1,4 +1,4 @@
-import { mixAddress } from '#calculators/coverageLinks.ts';
+import { mixAddress } from '#calculators/mixLink.ts';
 import { strokesAndDots, type StrokesAndDotsState } from '#calculators/strokesAndDots.ts';
 import { StrokesOnPaper } from '#components/pictures/StrokesOnPaper.tsx';
 import { madeWords, percent, strokeLabels, strokesCaution, strokesSays } from '#words/strokesAndDots.ts';

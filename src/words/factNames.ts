@@ -286,6 +286,8 @@ export const factNames = {
   'label-names-the-batch': 'The entry of the European Union that says what a label must carry',
   'lot-in-the-record': 'Lot and date in the record',
   'label-before-opening': 'Reading the label before opening',
+  'grey-card-throws-back': 'What a grey card throws back of the light',
+  'card-tint-most': 'Strongest over weakest channel of a card that still counts as grey',
   'laser-tattoos-biopsied': 'Tattoos with a biopsy after laser treatment',
   'laser-lightened': 'Of those, tattoos that lightened',
   'laser-darkened': 'Of those, tattoos that darkened',

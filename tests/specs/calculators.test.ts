@@ -34,10 +34,13 @@ import { libraryVersion } from '#lib/version.ts';
 import { restsOn } from '#calculators/restsOn.ts';
 import { startState } from '#calculators/startState.ts';
 import { skinReading } from '#calculators/skinReading.ts';
-import { mixAddress, strokesFor } from '#calculators/coverageLinks.ts';
+import { mixAddress } from '#calculators/mixLink.ts';
+import { strokesFor } from '#calculators/strokesLink.ts';
 import { strokesAndDots } from '#calculators/strokesAndDots.ts';
 import { twoReadings } from '#calculators/twoReadings.ts';
 import { usualDifference } from '#calculators/usualDifference.ts';
+import { strokesForShare } from '#lib/colour/coverage.ts';
+import { strokeValues } from '#lib/colour/strokes/strokeValues.ts';
 import { factIds } from '#lib/catalogue.ts';
 import { skinPlausibility } from '#lib/colour/reading/skinPlausibility.ts';
 import { leaningNoseFace } from '#lib/face/demonstration.ts';
@@ -408,6 +411,8 @@ test('[property] coverage goes to the strokes and back by address: every whole p
   expect(strokesFor(60).address).toBe('/calculators/strokes-and-dots/?count=62');
   const query = (address: string) => address.slice(address.indexOf('?'));
   for (let coverage = 5; coverage <= 100; coverage++) {
+    const { exampleStrokeMm: lengthMm, exampleAreaMm2: areaMm2, strokeSpreadMm: widthMm } = strokeValues;
+    expect(strokesFor(coverage).count).toBe(strokesForShare(coverage / 100, { lengthMm, widthMm, areaMm2 }));
     const there = fromAddress(strokesAndDots, query(strokesFor(coverage).address));
     expect(there.refused).toEqual([]);
     const back = fromAddress(mixByDrops, query(mixAddress(strokesAndDots.solve(there.state).spread.share)));

@@ -7,7 +7,7 @@ export type Srgb = Readonly<{ r: number; g: number; b: number; isClipped: boolea
 export const screenWhite = { x: (100 * 0.3127) / 0.329, y: 100, z: (100 * (1 - 0.3127 - 0.329)) / 0.329 } as const;
 
 /** Linear to coded light (IEC 61966-2-1). */
-function coded(linear: number): number {
+export function coded(linear: number): number {
   return linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055;
 }
 

@@ -43,6 +43,8 @@ export const skinFacts = {
   'leans-red-below-deg': { value: readingValues.leansRedBelowDeg, unit: '°', backing: assumed('Editorial: no study sets a limit between a skin that leans red and one that does not.'), reviewed },
   'leans-yellow-from-deg': { value: readingValues.leansYellowFromDeg, unit: '°', backing: assumed('Editorial: no study sets a limit between a skin that leans yellow and one that does not.'), reviewed },
   'camera-doubt': { value: readingValues.camera, unit: '1', backing: assumed('What a camera leaves in L*, a* and b* after one grey card has set white and brightness.'), reviewed },
+  'grey-card-throws-back': { value: 100 * readingValues.usualCard, unit: '%', backing: published('fadgi-grey-card', 'glossary entry', 'Gray cards normally reflect 18% of the light falling on them.'), reviewed, caveat: 'Read what your own card says.' },
+  'card-tint-most': { value: readingValues.cardTintMost, unit: '1', backing: assumed('Editorial: how many times as strong, in light, the strongest channel of a grey card may be as its weakest. Skin is beyond it.'), reviewed },
   'overtone-and-undertone': {
     value: 'practice', unit: '1', backing: commonPractice('Overtone and undertone of the skin both matter for the colour: what lies on top, and what shines through from below.'), reviewed,
   },

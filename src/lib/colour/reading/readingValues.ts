@@ -13,4 +13,8 @@ export const readingValues = {
   leansYellowFromDeg: 65,
   /** Doubt a camera leaves after a grey card has set white and brightness, each way (assumed). */
   camera: 3,
+  /** What a grey card throws back of the light that falls on it, a share: the usual card. */
+  usualCard: 0.18,
+  /** A card is grey enough while its strongest channel is at most so many times its weakest, in light (editorial): every skin is beyond it. */
+  cardTintMost: 1.4,
 } as const;

@@ -34,12 +34,16 @@ export function classesBetween(loDeg: number, hiDeg: number): readonly ItaClass[
   return itaClasses.slice(itaClasses.indexOf(itaClassAt(hiDeg)), itaClasses.indexOf(itaClassAt(loDeg)) + 1);
 }
 
-/** A skin from its readings: typology angle with every class it may be, hue angle with its lean, and the box of L*, a*, b*. */
-export function readSkin(readings: readonly Lab[], touch: Touch): SkinReading {
-  const box = boxOfReadings(readings, touch);
-  if (!box) return { ok: false, reason: 'no-reading' };
+/** A skin from the box it lies in: typology angle with every class it may be, and hue angle with its lean. */
+export function readBox(box: LabBox): SkinReading {
   const [angle, hue] = [itaSpan(box), hueSpan(box)];
   const middle = ita({ l: box.l.value, b: box.b.value });
   if (!angle.ok || !hue.ok || !middle.ok) return { ok: false, reason: 'outside-the-scale' };
   return { ok: true, box, ita: angle.span, hue: hue.span, itaClass: middle.itaClass, classes: classesBetween(angle.span.lo, angle.span.hi), lean: hueLean(hue.span) };
+}
+
+/** A skin from its readings, and how they were taken. */
+export function readSkin(readings: readonly Lab[], touch: Touch): SkinReading {
+  const box = boxOfReadings(readings, touch);
+  return box ? readBox(box) : { ok: false, reason: 'no-reading' };
 }

@@ -48,6 +48,10 @@ export const skinSources = {
     kind: 'study', authors: 'He SY, McCulloch CE, Boscardin WJ, Chren MM, Linos E, Arron ST', year: 2014, title: 'Self-reported pigmentary phenotypes and race are significant but incomplete predictors of Fitzpatrick skin phototype',
     where: 'Journal of the American Academy of Dermatology 71:731–737', doi: '10.1016/j.jaad.2014.05.023', read: 'abstract', readOn,
   },
+  'fadgi-grey-card': {
+    kind: 'data', short: 'Digitization guidelines', authors: 'Federal Agencies Digital Guidelines Initiative', title: 'Glossary: gray card',
+    where: 'digitizationguidelines.gov', address: 'http://www.digitizationguidelines.gov/term.php?term=graycard', read: 'part', readOn,
+  },
   'kang-2025': {
     kind: 'study', authors: 'Kang S, Kim JK', year: 2025, title: 'Region-specific calibration achieves excellent inter-device reliability for smartphone dermatology',
     where: 'arXiv 2512.21988', read: 'abstract', readOn,

@@ -1,0 +1,33 @@
+import { readingValues } from '#lib/colour/reading/readingValues.ts';
+import { fixed } from './number.ts';
+
+/** Everything the photo desk is labelled with. */
+export const photoWords = {
+  choose: 'Choose a picture',
+  other: 'Choose another picture',
+  private: 'The picture stays on this device. It is not stored, and it is gone when you leave the page.',
+  notReady: 'The part that reads pictures did not arrive. Look at the connection, then choose the picture again.',
+  tap: 'A tap points at',
+  card: 'Grey card',
+  skin: 'Skin beside the brow',
+  across: 'Across',
+  down: 'Down',
+  side: 'Size of the squares',
+  reflects: 'The card throws back',
+  reflectsHint: `It stands on the card. The usual one: ${fixed(100 * readingValues.usualCard, 0)}\u00a0%.`,
+  hint: 'Choose what a tap points at, then tap the picture. Or go to a square with the Tab key: arrow keys move it, with Shift in larger steps, Enter leaves it where it is. Or type its place.',
+} as const;
+
+/** Why a file was not opened as a picture. */
+export const pictureRefusals = {
+  empty: 'This file is empty. Choose another.',
+  'too-large': 'This file is larger than 40 MB. Save the picture smaller, and choose it again.',
+  'not-a-picture': 'This file is not a picture that this browser can open. Save it as JPEG or PNG, and choose it again.',
+  'too-many-dots': 'This picture has more than 80 million dots. Save it smaller, and choose it again.',
+  'too-small': 'This picture is too small: its shorter side needs at least 40 dots.',
+} as const;
+
+/** "Grey card: 25.0 % across, 50.0 % down." for a screen reader. */
+export function squareLabel(name: string, { x, y }: Readonly<{ x: number; y: number }>, isPlaced: boolean): string {
+  return `${name}${isPlaced ? '' : ', not pointed at yet'}: ${fixed(x)} % across, ${fixed(y)} % down. Arrow keys move it.`;
+}
