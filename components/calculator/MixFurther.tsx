@@ -44,7 +44,7 @@ export function MixFurther({ id, further }: Readonly<{ id: string; further: Furt
           <DriftPlot id={`${id}-drift`} points={points} />
           <figcaption class="plain small">“Fresh” is pigment in calm skin. Swelling, redness and crust are not in it.</figcaption>
         </figure>
-        <table class="meas">
+        <table class="meas two-years">
           <caption>From fresh to two years; small: where 9 in 10 lie</caption>
           <thead><tr><th scope="col">When</th><th scope="col">L*</th><th scope="col">a*</th><th scope="col">b*</th></tr></thead>
           <tbody>
