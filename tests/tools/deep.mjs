@@ -23,6 +23,7 @@ const parts = {
     if (run('npm', ['run', '--silent', 'build']) !== 0) throw new Error('The site did not build.');
     return (await import('../deep/lighthouse.mjs')).lighthouseScores();
   },
+  recipes: async () => (await import('../deep/recipes.ts')).wholeSearches(),
   lessons: async () => (await import('../deep/manyLessons.mjs')).manyLessons(scope),
 };
 

@@ -3,7 +3,7 @@ import type { ColourFactId } from './facts.ts';
 import { modelValues } from './modelValues.ts';
 
 /** What the rules of colour ask. Answers: yes/no, a number, or one of the words given. */
-export const colourQuestions = ['skin-read-untouched', 'class-scheme-named', 'skin-colour-taken-from', 'photo-holds-grey-card', 'cover-nearest-difference', 'old-work-grey-blue', 'mix-holds-brown', 'widening-planned', 'bare-skin-once-widened', 'cause-said-from-colour', 'white-put-in-to-hide', 'old-work-pink-or-salmon', 'brown-as-dark-as-needed', 'recipe-written-in-drops', 'undertone-and-overtone-asked', 'ink-label-whole', 'lot-and-date-written', 'read-under-one-lamp'] as const;
+export const colourQuestions = ['skin-read-untouched', 'class-scheme-named', 'skin-colour-taken-from', 'photo-holds-grey-card', 'cover-nearest-difference', 'old-work-grey-blue', 'mix-holds-brown', 'widening-planned', 'bare-skin-once-widened', 'cause-said-from-colour', 'white-put-in-to-hide', 'old-work-pink-or-salmon', 'brown-as-dark-as-needed', 'recipe-written-in-drops', 'undertone-and-overtone-asked', 'recipe-simplest-of-near', 'ink-label-whole', 'lot-and-date-written', 'read-under-one-lamp'] as const;
 export type ColourQuestion = (typeof colourQuestions)[number];
 
 const anywhere = { jurisdiction: 'anywhere' } as const;
@@ -50,6 +50,7 @@ export const colourRules = [
     facts: ['remnant-brown-dark-enough', 'cover-counts-below'], disputedBy: [], ...anywhere,
   },
   { id: 'count-in-drops', when: { question: 'recipe-written-in-drops', is: false }, outcome: 'ask', facts: ['recipes-in-drops'], disputedBy: [], ...anywhere },
+  { id: 'choose-the-simplest-recipe', when: { question: 'recipe-simplest-of-near', is: false }, outcome: 'ask', facts: ['recipes-in-drops', 'cover-counts-below'], disputedBy: [], ...anywhere },
   { id: 'undertone-and-overtone', when: { question: 'undertone-and-overtone-asked', is: false }, outcome: 'measure-again', facts: ['overtone-and-undertone', 'sun-two-weeks-apart'], disputedBy: [], ...anywhere },
   {
     id: 'no-whole-label-no-use', when: { question: 'ink-label-whole', is: false }, outcome: 'refuse',
