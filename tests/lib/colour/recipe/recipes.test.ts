@@ -32,6 +32,10 @@ test('[hand] the simpler recipe has fewer drops, then fewer bottles, then comes 
   const order: readonly Recipe[] = [[1, 0, 0], [0, 1, 0], [2, 0, 0], [1, 1, 0], [1, 0, 1], [3, 0, 0]];
   expect(order.toReversed().toSorted(compareSimplicity)).toEqual(order);
   expect(compareSimplicity([1, 2], [1, 2])).toBe(0);
+  expect(bottlesUsed([2, 0, 1])).toBe(2);
+  // One bottle is simpler than two, though it stands later in the list.
+  expect(compareSimplicity([0, 2], [1, 1])).toBeLessThan(0);
+  expect(compareSimplicity([1, 1], [0, 2])).toBeGreaterThan(0);
 });
 
 test('[property] the palette has twelve bottles, named once, whose shares add to 1', () => {
