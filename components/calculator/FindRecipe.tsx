@@ -13,7 +13,7 @@ import { SkinBoxes, skinLabels, type SkinName } from './SkinBoxes.tsx';
 import { useCalculator } from './useCalculator.ts';
 import { useLater } from './useLater.ts';
 
-const labels = { ...skinLabels, targetL: 'Target L*', targetA: 'Target a*', targetB: 'Target b*', bottles: 'Bottles at most', drops: 'Drops at most', white: 'White at most' } as const;
+const labels = { ...skinLabels, targetL: 'Target L*', targetA: 'Target a*', targetB: 'Target b*', bottles: 'Bottles at most', drops: 'Drops at most', white: 'White at most', darker: 'Darker at most', lean: 'Hue lean at most' } as const;
 const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
 const nameOf = (key: string) => (isLabel(key) ? labels[key] : key);
 
@@ -79,6 +79,7 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
           <fieldset class="drops three"><legend>The colour she wants to see</legend>{number('targetL')}{number('targetA')}{number('targetB')}</fieldset>
           <SkinBoxes id={id} state={state} draft={desk.draft} onType={desk.type} />
           <fieldset class="drops three"><legend>What you would mix</legend>{number('bottles')}{number('drops')}{number('white', '%')}</fieldset>
+          <fieldset class="drops"><legend>How far from the target, at both dates</legend>{number('darker', 'L*')}{number('lean', '°')}</fieldset>
         </>
       }
     >

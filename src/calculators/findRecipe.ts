@@ -37,7 +37,7 @@ export function recipeTaskOf(state: FindRecipeState, own: readonly Bottle[] = []
   const setting = { depthMm: state.depth, coverage: state.coverage / 100, veilShare: modelValues.veilShare };
   return {
     skin, setting, bottles: [...bottles, ...own], target, doses, times, ageing: startAgeing,
-    mostBottles: Math.round(state.bottles), mostDrops: Math.round(state.drops), mostWhiteShare: state.white / 100,
+    mostBottles: Math.round(state.bottles), mostDrops: Math.round(state.drops), mostWhiteShare: state.white / 100, mostDarker: state.darker, mostLeanDeg: state.lean,
   };
 }
 

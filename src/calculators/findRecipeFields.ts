@@ -5,7 +5,7 @@ import type { Calculator } from './spec.ts';
 export type FindRecipeState = Readonly<{
   skinL: number; skinA: number; skinB: number; oldWork: OldWork; depth: number; coverage: number;
   targetL: number; targetA: number; targetB: number;
-  bottles: number; drops: number; white: number;
+  bottles: number; drops: number; white: number; darker: number; lean: number;
 }>;
 
 /** The inputs of the recipe search, without the search: that runs beside the page. */
@@ -19,6 +19,8 @@ export const findRecipeFields: Calculator<FindRecipeState, undefined> = {
     bottles: numberField('bottles', 3, { unit: '1', lo: 1, hi: 4, step: 1, decimals: 0 }),
     drops: numberField('drops', 6, { unit: '1', lo: 1, hi: 16, step: 1, decimals: 0 }),
     white: numberField('white', 10, { unit: '%', lo: 0, hi: 100, step: 5, decimals: 0 }),
+    darker: numberField('darker', 5, { unit: '1', lo: 0, hi: 50, step: 1, decimals: 1 }),
+    lean: numberField('lean', 30, { unit: '°', lo: 0, hi: 180, step: 5, decimals: 0 }),
   },
   solve: () => undefined,
 };

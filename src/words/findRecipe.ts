@@ -23,11 +23,13 @@ export function recipeWords(recipe: readonly number[], own: readonly string[] = 
 const refusals = {
   'no-skin-like-spectrum': { answer: 'No measured skin is like this colour.', doubt: 'Check the three numbers of the skin: they are read under daylight, before anything touches it.' },
   'old-pigment-not-reached': { answer: 'This old colour cannot be laid over this skin in the model.', doubt: 'Check the numbers of the skin.' },
-  'nothing-allowed': { answer: 'The limit on white leaves no recipe.', doubt: 'Allow more white, more bottles or more drops.' },
+  'nothing-allowed': { answer: 'The limits leave no recipe.', doubt: 'Every one holds more white, turns darker or leans farther than you allow. Ease a limit, or choose another target.' },
 } as const;
 
 /** The simplest good recipe and how sure it is, or that cover is not predicted to work. */
 export function recipeSays(result: Result, hasOldWork: boolean, own: readonly string[] = []): Readonly<{ answer: string; doubt: string }> {
+  if (!result.ok && result.reason === 'nothing-allowed' && hasOldWork)
+    return { answer: 'Cover is not predicted to work within these limits.', doubt: 'Every recipe holds more white, turns darker or leans farther than you allow. Consider lightening first, or referral for removal.' };
   if (!result.ok) return refusals[result.reason];
   const { works, simplest, best, nearBest, away } = result;
   if (!works) {

@@ -31,8 +31,8 @@ export const farEnough = 1;
 const fineError = 1e-7;
 
 /**
- * The nearest and the simplest recipe, exact over all recipes of whole drops and all doses given. Refused where the limit on
- * white leaves nothing. Ties: score to 1e-6, then fewer drops, fewer bottles, earlier in the list, smaller dose first.
+ * The nearest and the simplest recipe, exact over all recipes of whole drops and all doses given. Refused where the limits on
+ * white, darkness and hue leave nothing. Ties: score to 1e-6, then fewer drops, fewer bottles, earlier in the list, smaller dose first.
  */
 export function findRecipe(task: RecipeTask, onProgress?: (share: number) => void): RecipeResult | NoRecipe {
   return rankRecipes(task, [screenRecipes(task, { near, farEnough }, { onProgress })]);

@@ -47,6 +47,8 @@ export type MixScorer = Readonly<{
   quick: (bases: Float64Array, baseAt: number, units: Float64Array, unitAt: number, count: number, amount: number, limit: number, yLo: number, yHi: number, restLo: number, restHi: number) => number;
   /** ΔE00 of a mix times an amount, to rounding: the definition's sum in another order. */
   fine: (mix: Float64Array, at: number, amount: number) => number;
+  /** The colour of a mix times an amount, to rounding. */
+  labOf: (mix: Float64Array, at: number, amount: number) => Lab;
 }>;
 
 /** Scores mixes against the target of a task. */
@@ -57,7 +59,7 @@ export function mixScorer(task: Pick<RecipeTask, 'skin' | 'setting' | 'target'>)
   const nearBy = quickDifference(target);
   const scratch = new Float64Array(2 * bandCount);
 
-  const fine = (mix: Float64Array, at: number, amount: number): number => {
+  const labOf = (mix: Float64Array, at: number, amount: number): Lab => {
     let x = 0;
     let y = 0;
     let z = 0;
@@ -70,8 +72,9 @@ export function mixScorer(task: Pick<RecipeTask, 'skin' | 'setting' | 'target'>)
       y += r * (rows[row + 6] ?? 0);
       z += r * (rows[row + 7] ?? 0);
     }
-    return ciede2000(xyzToLab({ x, y, z }, white), target);
+    return xyzToLab({ x, y, z }, white);
   };
+  const fine = (mix: Float64Array, at: number, amount: number): number => ciede2000(labOf(mix, at, amount), target);
 
   const slowly = (bases: Float64Array, baseAt: number, units: Float64Array, unitAt: number, count: number, amount: number): number => {
     for (let i = 0; i < 2 * bandCount; i++) scratch[i] = (bases[baseAt + i] ?? 0) + count * (units[unitAt + i] ?? 0);
@@ -107,5 +110,5 @@ export function mixScorer(task: Pick<RecipeTask, 'skin' | 'setting' | 'target'>)
     if (l >= target.l - nearDarker && a >= target.a - nearAside && b <= target.b + nearAside) return score;
     return slowly(bases, baseAt, units, unitAt, count, amount);
   };
-  return { quick, fine };
+  return { quick, fine, labOf };
 }

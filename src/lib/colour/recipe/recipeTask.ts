@@ -4,6 +4,7 @@ import type { Bottle } from '../bottles.ts';
 import { bandsNm } from '../bands.ts';
 import { mixedLayer } from '../kubelkaMunk.ts';
 import type { Lab } from '../lab.ts';
+import { hueDeg } from '../lch.ts';
 import { spectrumToLab } from '../observe.ts';
 import { mixLayer, pigmentIds, type PigmentId, type Shares } from '../pigments.ts';
 import { partedAt, type SkinOptics } from '../skinOptics.ts';
@@ -25,11 +26,24 @@ export type RecipeTask = Readonly<{
   mostDrops: number;
   /** White (CI 77891) in the recipe at most, as a share of its pigment. */
   mostWhiteShare: number;
+  /** A recipe may be darker than the target by so much in L*, at any of the times; left out, any darkness goes. */
+  mostDarker?: number;
+  /** Its hue may lean from the target's by so many degrees, to either side, at any of the times; left out, any hue goes. */
+  mostLeanDeg?: number;
 }>;
 
 /** True where a recipe keeps the limit on white; a hair's breadth over counts as on it. */
 export function keepsWhiteLimit(whiteDrops: number, drops: number, { mostWhiteShare }: Pick<RecipeTask, 'mostWhiteShare'>): boolean {
   return whiteDrops <= mostWhiteShare * drops + 1e-9;
+}
+
+/** Colours summed in another order differ by far less than this, in L* and in degrees. */
+const hair = 1e-6;
+
+/** True where a colour keeps the limits on darkness and on the lean of its hue; a hair's breadth over counts as on it. */
+export function keepsLook(lab: Lab, { target, mostDarker = Infinity, mostLeanDeg = 180 }: Pick<RecipeTask, 'target' | 'mostDarker' | 'mostLeanDeg'>): boolean {
+  const turnDeg = Math.abs(hueDeg(lab.a, lab.b) - hueDeg(target.a, target.b));
+  return target.l - lab.l <= mostDarker + hair && Math.min(turnDeg, 360 - turnDeg) <= mostLeanDeg + hair;
 }
 
 /** Shares of the pigments in a recipe. */

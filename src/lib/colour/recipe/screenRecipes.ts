@@ -4,7 +4,7 @@ import { keptRecipes, type KeptRecipes } from './keptRecipes.ts';
 import { mixBounds } from './mixBounds.ts';
 import { mixCells } from './mixCells.ts';
 import { firstBands, mixScorer, mostScreenError } from './mixScorer.ts';
-import { keepsWhiteLimit, type RecipeTask } from './recipeTask.ts';
+import { keepsLook, keepsWhiteLimit, type RecipeTask } from './recipeTask.ts';
 import { recipeCount } from './recipes.ts';
 import { scoreWindow } from './scoreWindow.ts';
 
@@ -19,10 +19,13 @@ export type ScreenOptions = Readonly<{
 /** Cells of the space of mixes: many for a long search, few where working them out would take longer than the search. */
 const cellsFor = (recipes: number) => Math.min(400_000, Math.max(500, recipes / 24));
 const progressSteps = 100;
+/** Farther than any colour is from another: what climbing sees of a guess that is not allowed. */
+const notAllowed = 1000;
 
 /**
  * Every recipe that can still be the best, the simplest within max(farEnough, best + near), or the best of its number of
- * drops, with its quick score; dropped is only what is proven to be none of these. In order: climbing gives good recipes and
+ * drops, with its quick score; dropped is only what is proven to be none of these, or not allowed (limits on look are judged
+ * on the colour to rounding, and only recipes that keep them narrow the search). In order: climbing gives good recipes and
  * with them the limits; the cell of a recipe's place rules most out unseen (mixCells.ts); then the first bands bound its Y;
  * then floors of lightness and chroma; then the quick score itself (mixScorer.ts). Sums run along the tree of recipes and are
  * only made where a recipe asks for its colour.
@@ -32,16 +35,22 @@ export function screenRecipes(task: RecipeTask, limits: Readonly<{ near: number;
   const bottleCount = bottles.length;
   const rows = bandRows(task);
   const units = bottleUnits(task);
-  const { quick } = mixScorer(task);
+  const { quick, labOf } = mixScorer(task);
   const reach = scoreWindow(target, mostDrops, limits);
   const rest = restBounds(rows, units, task);
   const scratch = new Float64Array(mixWidth);
   const all = recipeCount(bottleCount, mostBottles, mostDrops);
 
+  const isLookLimited = task.mostDarker !== undefined || task.mostLeanDeg !== undefined;
   firstGuesses(task, (recipe, drops, dose, isRough) => {
     let worst = 0;
     for (let time = 0; time < times.length; time++) {
       addUp(recipe, units, time * bottleCount * mixWidth, scratch);
+      // A guess that is not allowed narrows nothing, and climbing leaves it as soon as it can.
+      if (isLookLimited && !keepsLook(labOf(scratch, 0, (doses[dose] ?? 0) / drops), task)) {
+        if (!isRough) return Infinity;
+        worst = Math.max(worst, notAllowed);
+      }
       worst = Math.max(worst, quick(scratch, 0, scratch, 0, 0, (doses[dose] ?? 0) / drops, isRough ? -mostScreenError : Infinity, -Infinity, Infinity, 0, 0));
     }
     return worst;
@@ -72,6 +81,14 @@ export function screenRecipes(task: RecipeTask, limits: Readonly<{ near: number;
     isReady[level] = 1;
   };
 
+  const isLookKept = (level: number, bottle: number, count: number, amount: number): boolean =>
+    times.every((_, time) => {
+      const from = (level * times.length + time) * mixWidth;
+      const unit = (time * bottleCount + bottle) * mixWidth;
+      for (let i = 0; i < mixWidth; i++) scratch[i] = (sums[from + i] ?? 0) + count * (units[unit + i] ?? 0);
+      return keepsLook(labOf(scratch, 0, amount), task);
+    });
+
   const judge = (level: number, bottle: number, count: number, drops: number, dose: number): void => {
     sumUp(level);
     const limit = reach.limits[drops] ?? 0;
@@ -83,6 +100,7 @@ export function screenRecipes(task: RecipeTask, limits: Readonly<{ near: number;
       if (score > limit) return;
       if (score > worst) worst = score;
     }
+    if (isLookLimited && !isLookKept(level, bottle, count, amount)) return;
     reach.hear(drops, worst);
     kept.add(recipe, dose, worst);
   };

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { bottles } from '#lib/colour/bottles.ts';
 import { findRecipe, type Found } from '#lib/colour/recipe/findRecipe.ts';
 import { bottlesUsed, compareSimplicity, forEachRecipe, totalDrops } from '#lib/colour/recipe/recipes.ts';
-import { colourerOf, scorerOf, sharesOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
+import { colourerOf, keepsLook, scorerOf, sharesOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
 import { quickRise, rowLength, skinMap } from '#lib/colour/recipe/skinMap.ts';
 import { pigmentedReflectance } from '#lib/colour/healedColour.ts';
 import { rise } from '#lib/colour/kubelkaMunk.ts';
@@ -13,19 +13,21 @@ import { startAgeing } from '#lib/colour/startPlan.ts';
 import { real } from '#tests/tools/real.ts';
 
 /** By definition: every recipe at every dose, the same tie rule, nothing left out. */
-function byEnumeration(task: RecipeTask): Readonly<{ best: Found; simplest: Found; byDrops: readonly Found[] }> {
+function byEnumeration(task: RecipeTask): Readonly<{ best: Found; simplest: Found; byDrops: readonly Found[] }> | undefined {
   const exact = scorerOf(task);
+  const colours = colourerOf(task);
   const all: Found[] = [];
   for (const dose of task.doses)
     forEachRecipe(task.bottles.length, task.mostBottles, task.mostDrops, (recipe) => {
       if (sharesOf(recipe, task.bottles)['77891'] > task.mostWhiteShare + 1e-9) return;
+      if (!colours(recipe, dose).every((lab) => keepsLook(lab, task))) return;
       all.push({ recipe: recipe.slice(), dose, score: exact(recipe, dose) });
     });
   const order = (one: Found, other: Found) =>
     Math.round(one.score / 1e-6) - Math.round(other.score / 1e-6) || compareSimplicity(one.recipe, other.recipe) || one.dose - other.dose;
   const sorted = all.toSorted(order);
   const [best] = sorted;
-  if (!best) throw new Error('nothing to choose from');
+  if (!best) return undefined;
   const limit = Math.max(1, best.score + 0.5);
   const [simplest = best] = sorted
     .filter(({ score }) => score <= limit)
@@ -60,6 +62,7 @@ test('[property] the search finds what full enumeration finds, for 200 random sk
       };
       const [ours, plain] = [findRecipe(task), byEnumeration(task)];
       if (!ours.ok) throw new Error(ours.reason);
+      if (!plain) throw new Error('nothing to choose from');
       expect(Math.abs(ours.best.score - plain.best.score)).toBeLessThanOrEqual(1e-9);
       expect(ours.best).toEqual(plain.best);
       expect(ours.simplest).toEqual(plain.simplest);
@@ -70,6 +73,44 @@ test('[property] the search finds what full enumeration finds, for 200 random sk
   );
   expect(ran).toBeGreaterThanOrEqual(200);
 }, 60_000);
+
+test('[property] with limits on darkness and hue it finds what enumeration finds among those that keep them, or that none does', () => {
+  const seen = { found: 0, none: 0, other: 0 };
+  fc.assert(
+    fc.property(lab(40, 74), lab(30, 60), real(0.5, 8), real(2, 25), fc.integer({ min: 0, max: 7 }), fc.integer({ min: 1, max: 3 }), (skinLab, target, mostDarker, mostLeanDeg, first, which) => {
+      const skin = skinOptics(skinLab);
+      fc.pre(skin.ok);
+      const open: RecipeTask = {
+        skin, target, setting: { depthMm: 0.1, coverage: 0.7, veilShare: 0.35 }, bottles: bottles.slice(first, first + 5), ageing: startAgeing,
+        doses: [0.08, 0.25], times: [0, 2], mostBottles: 3, mostDrops: 4, mostWhiteShare: 1,
+      };
+      const task = { ...open, ...(which & 1 ? { mostDarker } : {}), ...(which & 2 ? { mostLeanDeg } : {}) };
+      const [ours, plain] = [findRecipe(task), byEnumeration(task)];
+      if (!plain) expect(ours).toEqual({ ok: false, reason: 'nothing-allowed' });
+      else expect(ours).toMatchObject({ ok: true, ...plain });
+      if (!plain) seen.none++;
+      else {
+        const free = findRecipe(open);
+        if (free.ok && free.best.score < plain.best.score) seen.other++;
+        else seen.found++;
+      }
+    }),
+    { numRuns: 80, seed: 12 },
+  );
+  // The limits bite in many cases, and leave nothing in some.
+  expect(seen.other).toBeGreaterThan(8);
+  expect(seen.none).toBeGreaterThan(3);
+  expect(seen.found).toBeGreaterThan(10);
+}, 60_000);
+
+test('[hand] a colour keeps its limits up to and on them: darker by 3 of 3, a hue 15° away on either side, also across red', () => {
+  const target = { l: 50, a: 10, b: 0 };
+  const at = (l: number, hDeg: number) => ({ l, a: 10 * Math.cos((hDeg * Math.PI) / 180), b: 10 * Math.sin((hDeg * Math.PI) / 180) });
+  const keeps = (l: number, hDeg: number) => keepsLook(at(l, hDeg), { target, mostDarker: 3, mostLeanDeg: 15 });
+  expect([keeps(47, 0), keeps(46.99, 0), keeps(80, 0)]).toEqual([true, false, true]);
+  expect([keeps(50, 15), keeps(50, 345), keeps(50, 15.01), keeps(50, 344.99), keeps(50, 180)]).toEqual([true, true, false, false, false]);
+  expect([keepsLook(at(10, 180), { target }), keepsLook(at(10, 0), { target, mostLeanDeg: 1 }), keepsLook(at(60, 180), { target, mostDarker: 0 })]).toEqual([true, true, true]);
+});
 
 test('[property] the fraction stands for √u coth √u within 7.8e-6 of it, up to 200 and beyond', () => {
   for (let u = 0; u <= 240; u += 0.01) expect(Math.abs(quickRise(u) / rise({ k: Math.sqrt(u), s: 0 }) - 1)).toBeLessThanOrEqual(7.8e-6);
