@@ -5,5 +5,6 @@ export default defineConfig({
   test: {
     include: ['tests/{lib,checks,specs,pictures}/**/*.test.ts', 'tests/*.test.ts'],
     testTimeout: 60_000,
+    maxWorkers: 2,
   },
 });
