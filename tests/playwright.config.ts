@@ -7,7 +7,7 @@ export default defineConfig({
   snapshotPathTemplate: '{testDir}/snapshots/{arg}{ext}',
   globalSetup: './tools/serveForPlaywright.ts',
   fullyParallel: true,
-  workers: 3,
+  workers: 2,
   forbidOnly: true,
   timeout: 90_000,
   use: { browserName: 'chromium', locale: 'en-GB', launchOptions: { executablePath: browsers.chromium.path, args: chromiumFlags } },

@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { builtAddresses } from '#tests/tools/builtSite.ts';
+import { lost } from './lost.ts';
 import { showWhole } from './showWhole.ts';
 
 /** Runs in the page: what sticks out sideways, unless it scrolls inside a box of its own. */
@@ -46,8 +47,9 @@ function spaceText(): void {
   document.adoptedStyleSheets.push(sheet);
 }
 
+// One load of each page for all of this: loading takes longer than looking.
 for (const address of builtAddresses) {
-  test(`[hand] ${address} keeps its shape: 320 px, 200 % zoom, targets, text spacing, still when asked`, async ({ page }) => {
+  test(`[hand] ${address} keeps its shape, and its controls and drawings in forced colours: 320 px, 200 % zoom, targets, text spacing, still when asked`, async ({ page }) => {
     await page.emulateMedia({ reducedMotion: 'reduce' });
     await page.setViewportSize({ width: 320, height: 800 });
     await page.goto(process.env['TAUTLINE_ORIGIN'] + address);
@@ -60,6 +62,11 @@ for (const address of builtAddresses) {
     expect.soft(await page.evaluate(tooSmall), 'targets are at least 24 px at 1280 px').toEqual([]);
     const moving = await page.evaluate(() => [...document.querySelectorAll('*')].filter((element) => Math.max(...getComputedStyle(element).transitionDuration.split(',').map(parseFloat)) > 0.01 || getComputedStyle(element).animationName !== 'none').map((element) => `${element.tagName} ${element.getAttribute('class')}`));
     expect.soft(moving, 'nothing moves with reduced motion').toEqual([]);
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ forcedColors: 'active', colorScheme });
+      expect.soft(await page.evaluate(lost), `nothing is lost in forced colours, ${colorScheme}`).toEqual([]);
+    }
+    await page.emulateMedia({ forcedColors: null, colorScheme: null });
     await page.evaluate(spaceText);
     for (const width of [1280, 390]) {
       await page.setViewportSize({ width, height: 900 });

@@ -1,9 +1,5 @@
-import { expect, test } from '@playwright/test';
-import { builtAddresses } from '#tests/tools/builtSite.ts';
-import { showWhole } from './showWhole.ts';
-
 /** Runs in the page: controls that no edge, ground or underline sets apart, and lines drawn in the colour of the page. */
-function lost(): string[] {
+export function lost(): string[] {
   const page = getComputedStyle(document.body).backgroundColor;
   const unseen: string[] = [];
   for (const element of document.querySelectorAll<HTMLElement>('input:not([type=hidden]), select, textarea, button.btn')) {
@@ -20,15 +16,4 @@ function lost(): string[] {
     if (shape.tagName === 'line' && isPaper(stroke)) unseen.push(`line ${shape.getAttribute('class')}`);
   }
   return unseen.slice(0, 10);
-}
-
-for (const address of builtAddresses) {
-  test(`[hand] ${address} keeps its controls and drawings in forced colours`, async ({ page }) => {
-    await page.goto(process.env['TAUTLINE_ORIGIN'] + address);
-    await showWhole(page);
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ forcedColors: 'active', colorScheme });
-      expect.soft(await page.evaluate(lost), colorScheme).toEqual([]);
-    }
-  });
 }
