@@ -1,17 +1,10 @@
 import type { Lab } from './lab.ts';
-import { hueDeg } from './lch.ts';
+import { hueDeg, hueStepDeg } from './lch.ts';
 
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
 const cosDeg = (degrees: number) => Math.cos(radians(degrees));
 const power7 = (value: number) => value ** 7;
 const fade = (chroma: number) => Math.sqrt(power7(chroma) / (power7(chroma) + power7(25)));
-
-/** The shorter way round from one hue to the other, −180 < d ≤ 180. */
-function hueStepDeg(fromDeg: number, toDeg: number): number {
-  const step = toDeg - fromDeg;
-  if (step > 180) return step - 360;
-  return step < -180 ? step + 360 : step;
-}
 
 /** Between two hues on the shorter side. Exactly opposite hues count as less than half a turn. */
 function meanHueDeg(oneDeg: number, otherDeg: number): number {

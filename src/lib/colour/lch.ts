@@ -10,6 +10,13 @@ export function hueDeg(a: number, b: number): number {
   return degrees < 0 ? degrees + 360 : degrees;
 }
 
+/** The shorter way round from one hue to the other, −180 ≤ d ≤ 180. */
+export function hueStepDeg(fromDeg: number, toDeg: number): number {
+  const step = toDeg - fromDeg;
+  if (step > 180) return step - 360;
+  return step < -180 ? step + 360 : step;
+}
+
 export function labToLch({ l, a, b }: Lab): Lch {
   return { l, c: Math.hypot(a, b), hDeg: hueDeg(a, b) };
 }

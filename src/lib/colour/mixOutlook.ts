@@ -2,6 +2,7 @@ import { ciede2000 } from './ciede2000.ts';
 import { rangesOf, withoutWarm, type Predicted } from './darkPart.ts';
 import { healedColour, throughParts, type Setting } from './healedColour.ts';
 import type { Lab } from './lab.ts';
+import { hueDeg, hueStepDeg } from './lch.ts';
 import type { Lamp } from './lamps.ts';
 import { spectrumToLab } from './observe.ts';
 import { type Factors, mixLayer, type Shares } from './pigments.ts';
@@ -49,7 +50,7 @@ export function mixOutlook(skin: SkinOptics, plan: Plan, times: readonly number[
   const outlooks = times.map((years, time): Outlook => {
     const seen = healings.flatMap((one) => one[time] ?? []).toSorted((one, other) => one.l - other.l);
     const plain = colour(years, setting.coverage);
-    const turn = (lab: Lab) => ((hue(lab) - hue(plain) + 540) % 360) - 180;
+    const turn = (lab: Lab) => hueStepDeg(hueDeg(plain.a, plain.b), hueDeg(lab.a, lab.b));
     const share = (test: (lab: Lab) => boolean) => seen.filter(test).length / Math.max(1, seen.length);
     return {
       years, plain,
@@ -62,10 +63,6 @@ export function mixOutlook(skin: SkinOptics, plan: Plan, times: readonly number[
     };
   });
   return { times: outlooks, today, changes: ciede2000(outlooks[0]?.plain ?? today, today) };
-}
-
-function hue({ a, b }: Lab): number {
-  return (Math.atan2(b, a) * 180) / Math.PI;
 }
 
 /** The colour of a fresh mix if all of it stayed: no loss. */

@@ -2,6 +2,7 @@ import { drawFrom, drawNormal, type Draw } from '../quantities/seed.ts';
 import { ciede2000 } from './ciede2000.ts';
 import { throughParts, type Setting } from './healedColour.ts';
 import type { Lab } from './lab.ts';
+import { hueDeg, hueStepDeg } from './lch.ts';
 import type { Lamp } from './lamps.ts';
 import { spectrumToLab } from './observe.ts';
 import { mixLayer, pigmentIds, type Factors, type PigmentId, type Shares } from './pigments.ts';
@@ -80,12 +81,12 @@ export type Outcomes = Readonly<{
 /** Counts the healings around a target. `near` is a ΔE00. */
 export function outcomesAround(healings: readonly Lab[], target: Lab, near: number): Outcomes {
   const share = (test: (lab: Lab) => boolean) => healings.filter(test).length / Math.max(1, healings.length);
-  const hue = ({ a, b }: Lab) => (Math.atan2(b, a) * 180) / Math.PI;
+  const turnDeg = ({ a, b }: Lab) => hueStepDeg(hueDeg(target.a, target.b), hueDeg(a, b));
   return {
     near: share((lab) => ciede2000(lab, target) <= near),
     darker: share(({ l }) => l < target.l - 2),
-    leanRed: share((lab) => hue(lab) < hue(target) - 15),
-    leanGreen: share((lab) => hue(lab) > hue(target) + 15),
+    leanRed: share((lab) => turnDeg(lab) < -15),
+    leanGreen: share((lab) => turnDeg(lab) > 15),
   };
 }
 

@@ -4,7 +4,7 @@ import type { Bottle } from '../bottles.ts';
 import { bandsNm } from '../bands.ts';
 import { mixedLayer } from '../kubelkaMunk.ts';
 import type { Lab } from '../lab.ts';
-import { hueDeg } from '../lch.ts';
+import { hueDeg, hueStepDeg } from '../lch.ts';
 import { spectrumToLab } from '../observe.ts';
 import { mixLayer, pigmentIds, type PigmentId, type Shares } from '../pigments.ts';
 import { partedAt, type SkinOptics } from '../skinOptics.ts';
@@ -42,8 +42,8 @@ const hair = 1e-6;
 
 /** True where a colour keeps the limits on darkness and on the lean of its hue; a hair's breadth over counts as on it. */
 export function keepsLook(lab: Lab, { target, mostDarker = Infinity, mostLeanDeg = 180 }: Pick<RecipeTask, 'target' | 'mostDarker' | 'mostLeanDeg'>): boolean {
-  const turnDeg = Math.abs(hueDeg(lab.a, lab.b) - hueDeg(target.a, target.b));
-  return target.l - lab.l <= mostDarker + hair && Math.min(turnDeg, 360 - turnDeg) <= mostLeanDeg + hair;
+  const turnDeg = hueStepDeg(hueDeg(target.a, target.b), hueDeg(lab.a, lab.b));
+  return target.l - lab.l <= mostDarker + hair && Math.abs(turnDeg) <= mostLeanDeg + hair;
 }
 
 /** Shares of the pigments in a recipe. */
