@@ -1,10 +1,16 @@
 import type { Page } from 'puppeteer-core';
 
-/** Brings a part of the page into view and waits until its island has started. */
+/** Brings a part of the page into view and waits until its island has started and has read the address. */
 export async function wake(page: Page, selector: string): Promise<void> {
   await page.waitForSelector(selector);
   await page.evaluate((target) => document.querySelector(target)?.scrollIntoView({ block: 'center' }), selector);
   await page.waitForFunction((target) => !document.querySelector(target)?.closest('astro-island[ssr]'), {}, selector);
+  // Preact runs first effects a task after the next frame, or after 0.1 s where no frame comes; what they set is drawn before the next task.
+  await page.evaluate(() => new Promise<void>((done) => {
+    const later = () => setTimeout(() => done());
+    requestAnimationFrame(later);
+    setTimeout(later, 250);
+  }));
 }
 
 /** The visible words of the first match. */

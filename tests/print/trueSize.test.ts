@@ -13,11 +13,12 @@ const barSlackMm = 0.1;
 const pageSlackMm = 0.4;
 const sheets = addressesUnder('/sheets/');
 
-/** Opens a sheet and waits until its foot says what its address asks for. */
+/** Opens a sheet and waits until its paper and its foot are what its address asks for. */
 async function openSheet(page: Page, address: string, foot = ''): Promise<void> {
   await page.goto(address, { waitUntil: 'load' });
   await wake(page, '.sheet-desk');
-  await page.waitForFunction((words) => document.querySelector('.sheet-foot')?.textContent?.includes(words), {}, foot);
+  const paper = new URL(address).searchParams.get('paper') ?? 'a4';
+  await page.waitForFunction((name, words) => document.querySelector(`.sheets.${name} .sheet-foot`)?.textContent?.includes(words), {}, paper, foot);
 }
 
 /** As a reader prints: the browser may shrink what is too wide. */
