@@ -29,6 +29,7 @@ export default function Desk({ skills }: Readonly<{ skills: readonly Listed[] }>
           })));
         });
       },
+      () => setNotice(deskWords.notFetched),
     );
     return () => stop?.();
   }, []);

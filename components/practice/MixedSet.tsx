@@ -70,6 +70,8 @@ export default function MixedSet() {
           setAt(0);
         });
       },
+      // Without it the set that stands on the page is as good as any.
+      () => undefined,
     );
     return () => stop?.();
   }, [round]);

@@ -29,10 +29,17 @@ type Attempt = Readonly<{
 }>;
 const fresh: Attempt = { text: '', tries: 0, firstCredit: 0, hints: 0, isOpen: false, isKept: false, review: '' };
 
-/** Storage lives in the browser only. It is fetched when a problem is first touched, so that it is there when an answer comes. */
+/**
+ * Storage lives in the browser only. It is fetched when a problem is first touched, so that it is there when an answer comes.
+ * Nothing when it cannot be fetched: the answer is put down without it, and the next page takes it up.
+ */
 const loadKeeping = async () => {
-  const [keeping, { standingIn }] = await Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts')]);
-  return { ...keeping, standingIn };
+  try {
+    const [keeping, { standingIn }] = await Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts')]);
+    return { ...keeping, standingIn };
+  } catch {
+    return undefined;
+  }
 };
 
 /** What was typed or chosen before the script arrived, or restored by the browser: it is on the page but not in the state. */
@@ -57,11 +64,11 @@ export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSe
   const field = useRef<HTMLInputElement>(null);
   const isTouched = useRef(false);
   const isReady = useRef(false);
-  /** A fetch that fails is tried again at the next touch; the answer itself is put down without it. */
+  /** A fetch that fails is tried again at the next touch. */
   const getReady = () => {
     if (isReady.current) return;
     isReady.current = true;
-    loadKeeping().catch(() => (isReady.current = false));
+    void loadKeeping().then((keeping) => (isReady.current = keeping !== undefined));
   };
   const touch = () => {
     isTouched.current = true;
@@ -94,10 +101,10 @@ export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSe
     const wanted = readSeed(new URLSearchParams(location.search).get('seed'));
     if (wanted !== undefined) setAsked(wanted);
     let stop: (() => void) | undefined;
-    void loadKeeping().then(({ onKept, standingIn }) => {
-      stop = onKept(({ progress, newer }) => {
+    void loadKeeping().then((keeping) => {
+      stop = keeping?.onKept(({ progress, newer }) => {
         if (newer) setNotice(practiceWords.newer);
-        const standing = standingIn(progress, skill.id);
+        const standing = keeping.standingIn(progress, skill.id);
         if (isTouched.current || standing.done === 0) return;
         isTouched.current = true;
         setRung(standing.rung);
@@ -115,7 +122,9 @@ export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSe
     const bead = !solved ? 'none' : credit === 1 && hints === 0 ? 'full' : 'half';
     inSet?.onDone(bead);
     if (main) setBeads((before) => [...(before.length >= setLength ? [] : before), bead]);
-    const { daysUntil, keepAnswer, standingIn } = await loadKeeping();
+    const keeping = await loadKeeping();
+    if (!keeping) return;
+    const { daysUntil, keepAnswer, standingIn } = keeping;
     const kept = await keepAnswer(answered);
     const next = standingIn(kept.progress, skill.id).review;
     change({ review: next ? reviewWords(daysUntil(next.due)) : '' });
@@ -182,8 +191,8 @@ export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSe
     }
     if (rung === 'worked') setRung('last-blank');
     else if (main && (attempt.isKept || attempt.tries > 0)) {
-      const { keptNow, standingIn } = await loadKeeping();
-      setRung(standingIn((await keptNow()).progress, skill.id).rung);
+      const keeping = await loadKeeping();
+      if (keeping) setRung(keeping.standingIn((await keeping.keptNow()).progress, skill.id).rung);
     }
     setAsked(undefined);
     setIndex(index + 1);

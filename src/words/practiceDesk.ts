@@ -17,6 +17,7 @@ export const deskWords = {
   add: 'Add these answers',
   leave: 'Leave it',
   added: 'Added.',
+  notFetched: 'What you have done could not be fetched. It is still kept: load the page again when you have a connection.',
   setAside: 'Some of what was kept here could not be read. It was set aside, not deleted, and goes into the copy you save.',
 } as const;
 

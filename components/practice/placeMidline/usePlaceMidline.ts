@@ -37,9 +37,14 @@ export const levelFrom = (text: string): PracticeLevel | undefined => levels.fin
 
 const held = (mm: number) => Math.round(Math.min(pinReachMm, Math.max(-pinReachMm, mm)) * 10) / 10 + 0;
 
+/** Nothing when it cannot be fetched: the answer is put down without it, and the next page takes it up. */
 const loadKeeping = async () => {
-  const [keeping, { standingIn }, say] = await Promise.all([import('../keep.ts'), import('#lib/practice/standing.ts'), import('#words/practice.ts')]);
-  return { ...keeping, standingIn, say };
+  try {
+    const [keeping, { standingIn }, say] = await Promise.all([import('../keep.ts'), import('#lib/practice/standing.ts'), import('#words/practice.ts')]);
+    return { ...keeping, standingIn, say };
+  } catch {
+    return undefined;
+  }
 };
 
 /** Everything the exercise remembers and does. The first render is the server's; address, drawing and storage come after it. */
@@ -100,7 +105,9 @@ export function usePlaceMidline() {
     const answered: Answered = { skill: skillId, seed: shown.seed, day: today(), atMs: Date.now(), rung: 'bare', credit, tries, hints, solved, ...(slip ? { slip } : {}) };
     putDown(answered);
     change({ isKept: true });
-    const { daysUntil, keepAnswer, standingIn, say } = await loadKeeping();
+    const keeping = await loadKeeping();
+    if (!keeping) return;
+    const { daysUntil, keepAnswer, standingIn, say } = keeping;
     const kept = await keepAnswer(answered);
     const next = standingIn(kept.progress, skillId).review;
     change({ review: next ? say.reviewWords(daysUntil(next.due)) : '' });
@@ -160,8 +167,8 @@ export function usePlaceMidline() {
   async function another() {
     const loaded = await withDesk();
     if (!loaded) return;
-    const { keptNow, standingIn } = await loadKeeping();
-    const { done } = standingIn((await keptNow()).progress, skillId);
+    const keeping = await loadKeeping();
+    const done = keeping ? keeping.standingIn((await keeping.keptNow()).progress, skillId).done : 0;
     let seed = shown.seed;
     while (seed === shown.seed) seed = loaded.itemSeed('practice', '', skillId, done + ++skipped.current);
     await moveOn({ seed, level: shown.level });
