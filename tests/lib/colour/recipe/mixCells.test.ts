@@ -1,0 +1,123 @@
+import { expect, test } from 'vitest';
+import { bottleOf, bottles, noPigment, type Bottle } from '#lib/colour/bottles.ts';
+import { bandRows, bottleUnits, mixWidth } from '#lib/colour/recipe/bandRows.ts';
+import { mixAxes, pigmentMix } from '#lib/colour/recipe/mixAxes.ts';
+import { mixBounds } from '#lib/colour/recipe/mixBounds.ts';
+import { mixCells, mostByte } from '#lib/colour/recipe/mixCells.ts';
+import type { RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
+import { skinOptics } from '#lib/colour/skinOptics.ts';
+import { startAgeing } from '#lib/colour/startPlan.ts';
+import { leftOf } from '#lib/colour/uncertainHealing.ts';
+
+const skin = skinOptics({ l: 61, a: 10, b: 18 });
+if (!skin.ok) throw new Error(skin.reason);
+const base: RecipeTask = {
+  skin, setting: { depthMm: 0.1, coverage: 0.7, veilShare: 0.35 }, bottles, ageing: startAgeing, doses: [0.1, 0.3], times: [0, 2],
+  target: { l: 47, a: 10, b: 13 }, mostBottles: 3, mostDrops: 5, mostWhiteShare: 1,
+};
+const cellsOf = (task: RecipeTask, wanted: number) => mixCells(task, bandRows(task), bottleUnits(task), wanted);
+
+/** Own spectra beside the pigments, and shares that add to less than 1. */
+const withOwn: readonly Bottle[] = [
+  { id: 'one', shares: { ...noPigment, '77491': 0.3, '77499': 0.5 } },
+  { id: 'other', shares: { ...noPigment, '77891': 0.4, '77499': 0.1, own: Array.from({ length: 36 }, (_, band) => ({ k: 0.3 + band / 100, s: 0.2 })) } },
+  { id: 'third', shares: { ...noPigment, '77492': 0.9 } },
+];
+const allCorners = Array.from({ length: 16 }, (_, bits) => [0, 1, 2, 3].map((axis) => (bits >> axis) & 1));
+
+/** The floor of a cell: the box round the mixes of its sixteen corners, widened by what a bottle holds beside them, cut to what any bottle holds. */
+function floorByCorners(task: RecipeTask, wanted: number, slots: readonly number[], dose: number): number {
+  const rows = bandRows(task);
+  const units = bottleUnits(task);
+  const { axes, rest } = mixAxes(task, rows, wanted);
+  const bounds = mixBounds(rows, task.target);
+  const floors = task.times.map((years, time) => {
+    const left = leftOf(task.ageing, years);
+    const [restMix, ...mixes] = [rest, ...axes.map(({ pigment }) => pigment)].map((pigment) => pigmentMix(pigment, left));
+    const mixed = (shares: readonly number[], i: number) => {
+      const others = shares.reduce((sum, share) => sum + share, 0);
+      return shares.reduce((sum, share, axis) => sum + share * (mixes[axis]?.[i] ?? NaN), (1 - others) * (restMix?.[i] ?? NaN));
+    };
+    const box = { lo: new Float64Array(mixWidth), hi: new Float64Array(mixWidth) };
+    for (let i = 0; i < mixWidth; i++) {
+      const corners = allCorners.map((ends) => mixed(axes.map(({ lo, step }, axis) => lo + step * ((slots[axis] ?? NaN) + (ends[axis] ?? NaN))), i));
+      const own = task.bottles.map((_, bottle) => units[(time * task.bottles.length + bottle) * mixWidth + i] ?? NaN);
+      const beside = task.bottles.map(({ shares }, bottle) => (own[bottle] ?? NaN) - mixed(axes.map(({ pigment }) => shares[pigment]), i));
+      box.lo[i] = Math.max(0, Math.min(...own), Math.min(...corners) + Math.min(...beside));
+      box.hi[i] = Math.max(box.lo[i] ?? NaN, Math.min(Math.max(...own), Math.max(...corners) + Math.max(...beside)));
+    }
+    return bounds.floor(box, task.doses[dose] ?? NaN);
+  });
+  return Math.max(...floors);
+}
+
+test.each([['the palette', bottles], ['own spectra', withOwn], ['three pigments', bottles.slice(5, 9)], ['two', bottles.slice(10)], ['one bottle', bottles.slice(3, 4)]] as const)('[property] the floor of a cell is that of the box round its sixteen corners: %s', (_, some) => {
+  for (const target of [base.target, { l: 60, a: 4, b: 25 }, { l: 30, a: 6, b: -3 }]) {
+    const task = { ...base, bottles: some, target };
+    const cells = cellsOf(task, 400);
+    const [size0, size1, size2, size3] = cells.sizes;
+    const { axes } = mixAxes(task, bandRows(task), 400);
+    expect(cells.sizes).toEqual([0, 1, 2, 3].map((axis) => (axes[axis]?.steps ?? 0) + 1));
+    expect(cells.cellCount).toBe(size0 * size1 * size2 * size3);
+    expect(cells.floors).toHaveLength(2 * cells.cellCount);
+    const kinds = new Set<number>();
+    for (let cell = 0, step = Math.max(1, Math.floor(cells.cellCount / 12)); cell < cells.cellCount; cell += step) {
+      const slots = [Math.floor(cell / (size1 * size2 * size3)), Math.floor(cell / (size2 * size3)) % size1, Math.floor(cell / size3) % size2, cell % size3];
+      for (const dose of [0, 1]) {
+        const [ours, plain] = [cells.floorOf(cell, dose), floorByCorners(task, 400, slots, dose)];
+        expect(ours, `${cell} at ${dose}`).toBeCloseTo(plain, 5);
+        // In steps of a twelfth, rounded down; the byte stands at its dose and cell.
+        if (Math.abs((12 * plain) % 1) > 1e-3) {
+          expect(cells.fill(cell, dose)).toBe(Math.min(255, 1 + Math.floor(12 * plain)));
+          expect(cells.floors[dose * cells.cellCount + cell]).toBe(cells.fill(cell, dose));
+        }
+        kinds.add(Math.round(plain));
+      }
+    }
+    if (cells.cellCount > 50) expect(kinds.size).toBeGreaterThan(3);
+  }
+});
+
+test('[hand] slots along an axis, and what one drop of each bottle adds', () => {
+  // Black and white: one axis, black from 0 to 1 in ten slots. A drop of black adds ten slots, of white none.
+  const task = { ...base, bottles: bottles.slice(10) };
+  const cells = cellsOf(task, 10);
+  expect(cells.sizes).toEqual([11, 1, 1, 1]);
+  expect(Array.from(cells.steps)).toEqual([10, 0, 0, 0, 0, 0, 0, 0]);
+  // A bottle with a quarter of black as the darkest: half of it lies in the middle.
+  const three = [bottleOf('a', { '77891': 1 }), bottleOf('b', { '77891': 7, '77499': 1 }), bottleOf('c', { '77891': 3, '77499': 1 })];
+  expect(Array.from(cellsOf({ ...base, bottles: three }, 8).steps).filter((_, i) => i % 4 === 0).map((step) => Math.round(1e9 * step) / 1e9)).toEqual([0, 4, 8]);
+});
+
+test('[hand] a floor out of every byte is kept as the highest; no limit opens a higher one', () => {
+  const cells = cellsOf({ ...base, target: { l: 3, a: 60, b: 90 } }, 20);
+  expect(cells.floorOf(0, 0)).toBeGreaterThan(255 / 12);
+  expect(cells.fill(0, 0)).toBe(255);
+  expect([mostByte(21.1), mostByte(21.2), mostByte(1000)]).toEqual([254, 255, 255]);
+});
+
+test('[property] a cell is possible where its least shares add to at most 1 and hold no more white than allowed', () => {
+  const cells = cellsOf(base, 400);
+  const [size0, size1, size2, size3] = cells.sizes;
+  const { axes } = mixAxes(base, bandRows(base), 400);
+  const whiteAxis = axes.findIndex(({ pigment }) => pigment === '77891');
+  const met = { yes: 0, tooMuch: 0, tooWhite: 0 };
+  let cell = 0;
+  for (let slot0 = 0; slot0 < size0; slot0++)
+    for (let slot1 = 0; slot1 < size1; slot1++)
+      for (let slot2 = 0; slot2 < size2; slot2++)
+        for (let slot3 = 0; slot3 < size3; slot3++, cell++) {
+          const least = [slot0, slot1, slot2, slot3].map((slot, axis) => (axes[axis]?.lo ?? NaN) + (axes[axis]?.step ?? NaN) * slot);
+          const isTooMuch = least.reduce((sum, share) => sum + share, 0) > 1 + 1e-6;
+          const isTooWhite = (least[whiteAxis] ?? NaN) > 0.3;
+          expect(cells.isPossible(cell, 0.3)).toBe(!isTooMuch && !isTooWhite);
+          expect(cells.isPossible(cell, 1)).toBe(!isTooMuch);
+          met[isTooMuch ? 'tooMuch' : isTooWhite ? 'tooWhite' : 'yes']++;
+        }
+  expect(cell).toBe(cells.cellCount);
+  expect(Math.min(...Object.values(met))).toBeGreaterThan(10);
+  // On the edge counts as inside: black alone, and a limit that ends where a slot begins.
+  expect(cellsOf({ ...base, bottles: bottles.slice(10) }, 10).isPossible(10, 1)).toBe(true);
+  const [second, limit] = [2 * cells.sizes.slice(whiteAxis + 1).reduce((product, size) => product * size, 1), 2 * (axes[whiteAxis]?.step ?? NaN)];
+  expect([cells.isPossible(second, limit), cells.isPossible(second, limit - 1e-6)]).toEqual([true, false]);
+});
