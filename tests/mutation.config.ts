@@ -17,13 +17,13 @@ class QuickFirst extends BaseSequencer {
 
 /**
  * The tests that judge a change of the library: those of the library itself and the outside checks.
- * Simulations of thousands of faces and searches of hundreds of plans are left out: each takes seconds, thousands of changes would take a day.
+ * Simulations of thousands of faces and searches of hundreds of plans or recipes are left out: each takes seconds, thousands of changes would take a day.
  */
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
     include: ['tests/{lib,checks}/**/*.test.ts'],
-    exclude: ['tests/lib/mapping/{coverage,monteCarlo,plan/planHeights}.test.ts'],
+    exclude: ['tests/lib/mapping/{coverage,monteCarlo,plan/planHeights}.test.ts', 'tests/lib/colour/recipe/findRecipe.test.ts'],
     testTimeout: 60_000,
     sequence: { sequencer: QuickFirst },
   },

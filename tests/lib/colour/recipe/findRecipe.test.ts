@@ -4,10 +4,6 @@ import { bottles } from '#lib/colour/bottles.ts';
 import { findRecipe, type Found } from '#lib/colour/recipe/findRecipe.ts';
 import { bottlesUsed, compareSimplicity, forEachRecipe, totalDrops } from '#lib/colour/recipe/recipes.ts';
 import { colourerOf, keepsLook, scorerOf, sharesOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
-import { quickRise, rowLength, skinMap } from '#lib/colour/recipe/skinMap.ts';
-import { pigmentedReflectance } from '#lib/colour/healedColour.ts';
-import { rise } from '#lib/colour/kubelkaMunk.ts';
-import { mixLayer } from '#lib/colour/pigments.ts';
 import { skinOptics } from '#lib/colour/skinOptics.ts';
 import { startAgeing } from '#lib/colour/startPlan.ts';
 import { real } from '#tests/tools/real.ts';
@@ -103,48 +99,6 @@ test('[property] with limits on darkness and hue it finds what enumeration finds
   expect(seen.found).toBeGreaterThan(10);
 }, 60_000);
 
-test('[hand] a colour keeps its limits up to and on them: darker by 3 of 3, a hue 15° away on either side, also across red', () => {
-  const target = { l: 50, a: 10, b: 0 };
-  const at = (l: number, hDeg: number) => ({ l, a: 10 * Math.cos((hDeg * Math.PI) / 180), b: 10 * Math.sin((hDeg * Math.PI) / 180) });
-  const keeps = (l: number, hDeg: number) => keepsLook(at(l, hDeg), { target, mostDarker: 3, mostLeanDeg: 15 });
-  expect([keeps(47, 0), keeps(46.99, 0), keeps(80, 0)]).toEqual([true, false, true]);
-  expect([keeps(50, 15), keeps(50, 345), keeps(50, 15.01), keeps(50, 344.99), keeps(50, 180)]).toEqual([true, true, false, false, false]);
-  expect([keepsLook(at(10, 180), { target }), keepsLook(at(10, 0), { target, mostLeanDeg: 1 }), keepsLook(at(60, 180), { target, mostDarker: 0 })]).toEqual([true, true, true]);
-});
-
-test('[property] the fraction stands for √u coth √u within 7.8e-6 of it, up to 200 and beyond', () => {
-  for (let u = 0; u <= 240; u += 0.01) expect(Math.abs(quickRise(u) / rise({ k: Math.sqrt(u), s: 0 }) - 1)).toBeLessThanOrEqual(7.8e-6);
-});
-
-test.each([72, 54, 36])('[property] five numbers a band stand for veil, ground, surface and coverage, on skin of L* %i', (l) => {
-  const skin = skinOptics({ l, a: 10, b: 16 });
-  if (!skin.ok) throw new Error(skin.reason);
-  const setting = { depthMm: 0.12, coverage: 0.6, veilShare: 0.3 };
-  const map = skinMap(skin, setting);
-  for (const dose of [0, 0.05, 0.3]) {
-    const layer = mixLayer(sharesOf([3, 1, 0, 2], bottles), dose);
-    pigmentedReflectance(skin, layer, setting).forEach((seen, band) => {
-      const [n1 = 0, n2 = 0, n3 = 0, m1 = 0, m2 = 0] = map.subarray(band * rowLength);
-      expect(m1 >= 0 && m2 >= 0 && n3 >= 0 && n3 <= 1, 'what the error bound of the screen rests on').toBe(true);
-      const { k, s } = layer[band] ?? { k: NaN, s: NaN };
-      const c = rise({ k, s });
-      expect((n1 * s + n2 * k + n3 * c) / (m1 * s + m2 * k + c)).toBeCloseTo(seen, 12);
-    });
-  }
-});
-
-test('[hand] drops become shares; the score is the worse of the dates', () => {
-  const shares = sharesOf([1, 0, 3], [{ id: 'a', shares: { '77891': 1, '77492': 0, '77491': 0, '77499': 0, '77266': 0 } }, bottles[1] ?? raise(), { id: 'c', shares: { '77891': 0, '77492': 0.5, '77491': 0.5, '77499': 0, '77266': 0 } }]);
-  expect(shares).toEqual({ '77891': 0.25, '77492': 0.375, '77491': 0.375, '77499': 0, '77266': 0 });
-  const skin = skinOptics({ l: 63, a: 10, b: 19 });
-  if (!skin.ok) throw new Error(skin.reason);
-  const base = { skin, setting: { depthMm: 0.1, coverage: 0.7, veilShare: 0.35 }, bottles, ageing: startAgeing, doses: [0.2], mostBottles: 2, mostDrops: 2, mostWhiteShare: 1, times: [0, 2] };
-  const [, later] = colourerOf({ ...base, target: { l: 40, a: 10, b: 12 } })([0, 0, 0, 0, 0, 0, 1], 0.2);
-  if (!later) throw new Error('no colour');
-  expect(scorerOf({ ...base, times: [2], target: later })([0, 0, 0, 0, 0, 0, 1], 0.2)).toBe(0);
-  expect(scorerOf({ ...base, target: later })([0, 0, 0, 0, 0, 0, 1], 0.2)).toBeGreaterThan(1);
-});
-
 test('[hand] where the limit on white leaves no bottle, nothing is found; progress runs to its end', () => {
   const skin = skinOptics({ l: 63, a: 10, b: 19 });
   if (!skin.ok) throw new Error(skin.reason);
@@ -156,7 +110,3 @@ test('[hand] where the limit on white leaves no bottle, nothing is found; progre
   expect(heard).toEqual(heard.toSorted((one, other) => one - other));
   expect(heard.at(-1)).toBe(1);
 });
-
-function raise(): never {
-  throw new Error('missing');
-}

@@ -18,11 +18,11 @@ type Asked = Readonly<{ recipe: string; drops: number; dose: number; isRough: bo
 /** Every recipe asked for and every score heard, where `score` says how far a recipe stays. */
 function climb(task: Partial<RecipeTask>, score: (recipe: readonly number[], drops: number, dose: number, isRough: boolean) => number) {
   const asked: Asked[] = [];
-  const heard: (readonly [number, number])[] = [];
+  const heard: number[][] = [];
   firstGuesses({ ...base, ...task }, (recipe, drops, dose, isRough) => {
     asked.push({ recipe: recipe.join(' '), drops, dose, isRough });
     return score(Array.from(recipe), drops, dose, isRough);
-  }, (drops, found) => heard.push([drops, found]));
+  }, (...told) => heard.push(told));
   const told = asked.filter(({ isRough }) => !isRough).map(({ recipe, dose }) => `${dose}: ${recipe}`);
   return { asked, heard, told, rough: asked.filter(({ isRough }) => isRough).map(({ recipe }) => recipe) };
 }
