@@ -1,0 +1,132 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { bottles, type Bottle } from '#lib/colour/bottles.ts';
+import { ciede2000 } from '#lib/colour/ciede2000.ts';
+import { findRecipe } from '#lib/colour/recipe/findRecipe.ts';
+import { recipeAt } from '#lib/colour/recipe/keptRecipes.ts';
+import { screenError } from '#lib/colour/recipe/mixScorer.ts';
+import { forEachRecipe, recipeCount, type Recipe } from '#lib/colour/recipe/recipes.ts';
+import { colourerOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
+import { screenRecipes } from '#lib/colour/recipe/screenRecipes.ts';
+import { hueDeg } from '#lib/colour/lch.ts';
+import { skinOptics } from '#lib/colour/skinOptics.ts';
+import { startAgeing } from '#lib/colour/startPlan.ts';
+import { real } from '#tests/tools/real.ts';
+
+// Searches small enough to look at every recipe, each in a few milliseconds: they judge every change of the search.
+
+const limits = { near: 0.5, farEnough: 1, mostCounted: 1001 };
+type Row = Readonly<{ recipe: Recipe; dose: number; score: number; drops: number; used: number }>;
+
+/** Every recipe that the limits allow, at every dose, with the largest difference of all times. */
+function allRows(task: RecipeTask): readonly Row[] {
+  const colours = colourerOf(task);
+  const { target, mostDarker = Infinity, mostLeanDeg = 180 } = task;
+  const lean = (a: number, b: number) => Math.abs(((hueDeg(a, b) - hueDeg(target.a, target.b) + 540) % 360) - 180);
+  const rows: Row[] = [];
+  forEachRecipe(task.bottles.length, task.mostBottles, task.mostDrops, (reused) => {
+    const recipe = reused.slice();
+    const [drops, used] = [recipe.reduce((sum, count) => sum + count, 0), recipe.filter((count) => count > 0).length];
+    const white = recipe.reduce((sum, count, bottle) => sum + count * (task.bottles[bottle]?.shares['77891'] ?? NaN), 0) / drops;
+    if (white > task.mostWhiteShare + 1e-9) return;
+    for (const dose of task.doses) {
+      const labs = colours(recipe, dose);
+      if (labs.some(({ l, a, b }) => target.l - l > mostDarker || lean(a, b) > mostLeanDeg)) continue;
+      rows.push({ recipe, dose, drops, used, score: Math.max(...labs.map((lab) => ciede2000(lab, target))) });
+    }
+  });
+  return rows;
+}
+const earlier = (one: Recipe, other: Recipe) => {
+  const at = one.findIndex((count, bottle) => count !== other[bottle]);
+  return at < 0 ? 0 : (other[at] ?? NaN) - (one[at] ?? NaN);
+};
+/** Nearest first; of ties the fewest drops, then bottles, then the earliest bottles, then the smallest dose. */
+const inOrder = (one: Row, other: Row) =>
+  Math.round(one.score * 1e6) - Math.round(other.score * 1e6) || one.drops - other.drops || one.used - other.used || earlier(one.recipe, other.recipe) || one.dose - other.dose;
+const found = ({ recipe, dose, score }: Row) => ({ recipe, dose, score });
+
+const skins = [{ l: 70, a: 9, b: 17 }, { l: 55, a: 11, b: 19 }, { l: 38, a: 10, b: 15 }].map((lab) => {
+  const skin = skinOptics(lab);
+  if (!skin.ok) throw new Error(skin.reason);
+  return skin;
+});
+const palettes: readonly (readonly Bottle[])[] = [
+  bottles.slice(10), [5, 11, 3].map((at) => bottles[at] ?? raise()), bottles.slice(2, 6), [8, 0, 9, 11].map((at) => bottles[at] ?? raise()), bottles.slice(7, 8),
+  // The same pigment twice over: every recipe ties with another.
+  [bottles[6] ?? raise(), { ...(bottles[6] ?? raise()), id: 'again' }, bottles[11] ?? raise()],
+];
+const tasks = fc.record({
+  skin: fc.constantFrom(...skins), bottles: fc.constantFrom(...palettes), doses: fc.constantFrom([0.2], [0.3, 0.08], [0.05, 0.15, 0.5]), times: fc.constantFrom([0], [2], [0, 2], [0, 1, 4]),
+  target: fc.record({ l: real(20, 68), a: real(-2, 16), b: real(-2, 22) }), mostBottles: fc.integer({ min: 1, max: 3 }), mostDrops: fc.integer({ min: 1, max: 4 }), mostWhiteShare: fc.constantFrom(1, 0.4, 0.1),
+  look: fc.constantFrom({}, {}, { mostDarker: 4 }, { mostLeanDeg: 12 }, { mostDarker: 8, mostLeanDeg: 25 }),
+}).map(({ look, ...task }): RecipeTask => ({ ...task, ...look, setting: { depthMm: 0.1, coverage: 0.8, veilShare: 0.35 }, ageing: startAgeing }));
+
+test('[property] a small search finds what looking at every recipe finds: the best, the simplest as good, the best of each number of drops, and how many are near', () => {
+  const met = { none: 0, simpler: 0, same: 0 };
+  fc.assert(
+    fc.property(tasks, (task) => {
+      const rows = allRows(task).toSorted(inOrder);
+      const [best] = rows;
+      const result = findRecipe(task);
+      if (!best) {
+        expect(result).toEqual({ ok: false, reason: 'nothing-allowed' });
+        met.none++;
+        return;
+      }
+      const good = rows.filter(({ score }) => score <= Math.max(1, best.score + 0.5));
+      const [simplest = best] = good.toSorted((one, other) => one.drops - other.drops || one.used - other.used || inOrder(one, other));
+      const byDrops = Array.from({ length: task.mostDrops }, (_, i) => rows.find(({ drops }) => drops === i + 1)).filter((row) => row !== undefined);
+      expect(result).toMatchObject({ ok: true, best: found(best), simplest: found(simplest), byDrops: byDrops.map(found), nearBest: rows.filter(({ score }) => score <= best.score + 0.5).length });
+      met[simplest.drops === best.drops ? 'same' : 'simpler']++;
+    }),
+    { numRuns: 150, seed: 41 },
+  );
+  expect(Math.min(...Object.values(met))).toBeGreaterThan(3);
+});
+
+test('[property] the parts of a small screen keep every recipe that could win, once, with its score, and nothing that the limits forbid; their shares of the whole add to 1', () => {
+  fc.assert(
+    fc.property(tasks, fc.integer({ min: 1, max: 3 }), (task, of) => {
+      const rows = allRows(task);
+      const shares: number[] = [];
+      const kept = Array.from({ length: of }, (_, index) => {
+        const heard: number[] = [];
+        const part = screenRecipes(task, limits, { part: { index, of }, onProgress: (share) => heard.push(share) });
+        expect(heard).toEqual(heard.toSorted((one, other) => one - other));
+        shares.push(heard.at(-1) ?? NaN);
+        return Array.from(part.doses, (dose, place) => ({ key: `${recipeAt(part, place, task.bottles.length).join(' ')} at ${task.doses[dose]}`, score: part.scores[place] ?? NaN }));
+      });
+      expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
+      const all = new Map(kept.flat().map(({ key, score }) => [key, score]));
+      expect(all.size).toBe(kept.flat().length);
+      const byKey = new Map(rows.map((row) => [`${row.recipe.join(' ')} at ${row.dose}`, row]));
+      for (const [key, score] of all) expect(Math.abs(score - (byKey.get(key)?.score ?? NaN)), key).toBeLessThan(screenError(task.target));
+      const nearest = Math.min(...rows.map(({ score }) => score));
+      for (const [key, { score, drops }] of byKey) {
+        const isBestOfDrops = rows.every((other) => other.drops !== drops || other.score >= score);
+        if (score <= nearest + 0.5 || isBestOfDrops) expect(all.has(key), key).toBe(true);
+      }
+    }),
+    { numRuns: 100, seed: 42 },
+  );
+});
+
+test('[property] progress rises from step to step of a hundredth at least, and ends at 1', () => {
+  const heard: number[] = [];
+  const task: RecipeTask = { skin: skins[0] ?? raise(), setting: { depthMm: 0.1, coverage: 0.8, veilShare: 0.35 }, bottles, ageing: startAgeing, doses: [0.2], times: [0], target: { l: 50, a: 10, b: 14 }, mostBottles: 3, mostDrops: 5, mostWhiteShare: 1 };
+  screenRecipes(task, limits, { onProgress: (share) => heard.push(share) });
+  // What is passed at a step is at most one branch of two bottles with all that follow it, here less than a tenth.
+  expect(heard.length).toBeGreaterThan(20);
+  expect(heard.length).toBeLessThanOrEqual(101);
+  for (const [i, share] of heard.slice(1, -1).entries()) expect(share - (heard[i] ?? NaN)).toBeGreaterThanOrEqual(0.01 - 1e-12);
+  expect(heard.at(-1)).toBe(1);
+  // Recipes of one bottle are told by nobody: 12·5 of them are missing before the end.
+  const all = recipeCount(12, 3, 5);
+  expect(Math.max(...heard.slice(0, -1))).toBeLessThanOrEqual((all - 60) / all + 1e-12);
+  expect(Math.max(...heard.slice(0, -1))).toBeGreaterThan((all - 60) / all - 0.02);
+});
+
+function raise(): never {
+  throw new Error('missing');
+}
