@@ -1,9 +1,10 @@
 import type { FindRecipe as Result } from '#calculators/findRecipe.ts';
 import { findRecipeFields, type FindRecipeState } from '#calculators/findRecipeFields.ts';
 import { mixByDropsFields } from '#calculators/mixByDropsFields.ts';
+import { DropsPlot } from '#components/pictures/DropsPlot.tsx';
 import { SwatchRow } from '#components/pictures/SwatchRow.tsx';
 import { bottleIds } from '#lib/colour/bottleIds.ts';
-import { recipeCaution, recipeSays, recipeWords, missingWords, searchingSays, searchingWords, stoppedWords } from '#words/findRecipe.ts';
+import { recipeCaution, recipeSays, recipeWords, missingWords, searchingSays, searchingWords, shownRecipe, stoppedWords } from '#words/findRecipe.ts';
 import { fixed } from '#words/number.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { useEffect, useMemo, useState } from 'preact/hooks';
@@ -17,6 +18,7 @@ const labels = { ...skinLabels, targetL: 'Target L*', targetA: 'Target a*', targ
 const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
 const nameOf = (key: string) => (isLabel(key) ? labels[key] : key);
 
+const dropsOf = (recipe: readonly number[]) => recipe.reduce((sum, drops) => sum + drops, 0);
 const noShelf: readonly OwnBottle[] = [];
 
 /** The address of the mix page with this recipe in this skin. */
@@ -70,7 +72,9 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
         result.ok && soon && later && (
           <>
             <SwatchRow label="Swatches on a grey card" against={target} isLate={is !== 'fresh'} swatches={[{ name: 'today', lab: result.today }, { name: 'target', lab: target }, { name: 'six weeks', lab: soon }, { name: 'two years', lab: later }]} />
-            <p class="card-key plain">The simplest good recipe, from arm’s length, with the target along the foot of each. Under each: L*, then a* and b*.</p>
+            <p class="card-key plain">{shownRecipe(result.works)}, from arm’s length, with the target along the foot of each. Under each: L*, then a* and b*.</p>
+            <DropsPlot nearest={result.byDrops.map(({ recipe, score }) => ({ drops: dropsOf(recipe), difference: score }))} ringedDrops={dropsOf(result.simplest.recipe)} goodBelow={result.goodBelow} reachedBelow={result.reachedBelow} isLate={is !== 'fresh'} />
+            <p class="card-key plain drops-key">The nearest recipe for each number of drops. Ring: as many drops as the recipe above. Grey: as good as the best.</p>
           </>
         )
       }
@@ -102,7 +106,7 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
                 <thead><tr><th scope="col">Drops</th><th scope="col">Recipe</th><th scope="col" class="d">Dose</th><th scope="col" class="d">Difference</th></tr></thead>
                 <tbody>
                   {result.byDrops.map(({ recipe, dose, score }) => (
-                    <tr key={recipe.join()}><th scope="row">{recipe.reduce((sum, drops) => sum + drops, 0)}</th><td>{recipeWords(recipe, names)}</td><td class="d">{fixed(dose, 2)}</td><td class="d">{fixed(score)}</td></tr>
+                    <tr key={recipe.join()}><th scope="row">{dropsOf(recipe)}</th><td>{recipeWords(recipe, names)}</td><td class="d">{fixed(dose, 2)}</td><td class="d">{fixed(score)}</td></tr>
                   ))}
                 </tbody>
               </table>

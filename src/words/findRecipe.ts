@@ -45,6 +45,9 @@ export function recipeSays(result: Result, hasOldWork: boolean, own: readonly st
   };
 }
 
+/** Which recipe the swatches show. */
+export const shownRecipe = (works: boolean): string => (works ? 'The simplest good recipe' : 'The simplest of the nearest recipes');
+
 /** What has to be said before anybody uses the recipe. */
 export function recipeCaution(result: Result): string | undefined {
   if (!result.ok) return undefined;
