@@ -3,7 +3,7 @@ import { ciede2000 } from '#lib/colour/ciede2000.ts';
 import type { Lab } from '#lib/colour/lab.ts';
 import { modelValues } from '#lib/colour/modelValues.ts';
 import { spectrumToLab } from '#lib/colour/observe.ts';
-import { farEnough, type Found, near, rankRecipes } from '#lib/colour/recipe/findRecipe.ts';
+import { type Found, rankRecipes, wanted } from '#lib/colour/recipe/findRecipe.ts';
 import type { KeptRecipes } from '#lib/colour/recipe/keptRecipes.ts';
 import { isOutOfReach } from '#lib/colour/recipe/outOfReach.ts';
 import { colourerOf, type RecipeTask, sharesOf } from '#lib/colour/recipe/recipeTask.ts';
@@ -18,7 +18,7 @@ import type { Calculator } from './spec.ts';
 /** One recipe with what it becomes: colours at six weeks and two years, and how many simulated healings stay near the target. */
 export type ShownRecipe = Readonly<{ recipe: Recipe; dose: number; score: number; colours: readonly Lab[]; near: number; whiteShare: number; /** Something in it is known by its swatch alone. */ hasSwatch: boolean }>;
 export type FindRecipe =
-  | Readonly<{ ok: true; works: boolean; simplest: ShownRecipe; best: ShownRecipe; byDrops: readonly Found[]; /** Bottles searched beside the palette, by their ids: recipes count their drops after the palette's. */ own: readonly string[]; nearBest: number; /** The simplest is looked for among those no farther than this. */ goodBelow: number; /** A difference below which a recipe counts as reaching the target. */ reachedBelow: number; today: Lab; away: number; isOutsideMeasured: boolean }>
+  | Readonly<{ ok: true; works: boolean; simplest: ShownRecipe; best: ShownRecipe; byDrops: readonly Found[]; /** Bottles searched beside the palette, by their ids: recipes count their drops after the palette's. */ own: readonly string[]; nearBest: number; hasMoreNear: boolean; /** The simplest is looked for among those no farther than this. */ goodBelow: number; /** A difference below which a recipe counts as reaching the target. */ reachedBelow: number; today: Lab; away: number; isOutsideMeasured: boolean }>
   | Readonly<{ ok: false; reason: 'no-skin-like-spectrum' | 'old-pigment-not-reached' | 'nothing-allowed' }>;
 
 /** Doses searched, from a wash to as dark as the model lays pigment. */
@@ -43,7 +43,7 @@ export function recipeTaskOf(state: FindRecipeState, own: readonly Bottle[] = []
 
 /** One part of the search; all parts together lead to an answer. */
 export function searchPart(task: RecipeTask, part: Part, onProgress?: (share: number) => void): KeptRecipes {
-  return screenRecipes(task, { near, farEnough }, { part, onProgress });
+  return screenRecipes(task, wanted, { part, onProgress });
 }
 
 /** True where it is proven before the search that nothing can reach the target. */
@@ -64,7 +64,7 @@ export function answerFrom(task: RecipeTask, lists: readonly KeptRecipes[]): Fin
   const today = spectrumToLab(skin.reflectance);
   return {
     ok: true, works: result.best.score < reached, simplest: shown(result.simplest), best: shown(result.best), byDrops: result.byDrops, own: task.bottles.slice(bottles.length).map(({ id }) => id),
-    nearBest: result.nearBest, goodBelow: Math.max(farEnough, result.best.score + near), reachedBelow: reached, today, away: ciede2000(today, target), isOutsideMeasured: skin.isOutsideMeasured,
+    nearBest: result.nearBest, hasMoreNear: result.hasMoreNear, goodBelow: Math.max(wanted.farEnough, result.best.score + wanted.near), reachedBelow: reached, today, away: ciede2000(today, target), isOutsideMeasured: skin.isOutsideMeasured,
   };
 }
 

@@ -5,7 +5,7 @@ import { fixed } from './number.ts';
 
 type Shown = Readonly<{ recipe: readonly number[]; dose: number; score: number; colours: readonly Lab[]; near: number; whiteShare: number; hasSwatch: boolean }>;
 type Result =
-  | Readonly<{ ok: true; works: boolean; simplest: Shown; best: Shown; nearBest: number; away: number; isOutsideMeasured: boolean }>
+  | Readonly<{ ok: true; works: boolean; simplest: Shown; best: Shown; nearBest: number; hasMoreNear: boolean; away: number; isOutsideMeasured: boolean }>
   | Readonly<{ ok: false; reason: 'no-skin-like-spectrum' | 'old-pigment-not-reached' | 'nothing-allowed' }>;
 
 const counted = (drops: number) => (drops === 1 ? '1 drop' : `${drops} drops`);
@@ -31,14 +31,14 @@ export function recipeSays(result: Result, hasOldWork: boolean, own: readonly st
   if (!result.ok && result.reason === 'nothing-allowed' && hasOldWork)
     return { answer: 'Cover is not predicted to work within these limits.', doubt: 'Every recipe holds more white, turns darker or leans farther than you allow. Consider lightening first, or referral for removal.' };
   if (!result.ok) return refusals[result.reason];
-  const { works, simplest, best, nearBest, away } = result;
+  const { works, simplest, best, nearBest, hasMoreNear, away } = result;
   if (!works) {
     const nearest = `The nearest recipe stays ${fixed(best.score)} from the target at one of the two dates; under 3 would count. Today’s colour is ${fixed(away)} away.`;
     return hasOldWork
       ? { answer: 'Cover is not predicted to work in this model.', doubt: `${nearest} Consider lightening first, or referral for removal.` }
       : { answer: 'No recipe is predicted to reach this colour in this skin.', doubt: `${nearest} A lighter target, or more of the skin covered, may be within reach.` };
   }
-  const others = nearBest > 1 ? ` ${nearBest - 1} other mixes come as near: this one is the simplest.` : '';
+  const others = nearBest > 1 ? ` ${hasMoreNear ? 'More than ' : ''}${nearBest - 1} other mixes come as near: this one is the simplest.` : '';
   return {
     answer: `${recipeWords(simplest.recipe, own)}, at a dose of ${fixed(simplest.dose, 2)}.`,
     doubt: `In this model it stays within ${fixed(simplest.score)} of the target at six weeks and at two years; 3 is still near. ${fixed(100 * simplest.near, 0)} of 100 simulated healings stay near at both.${others}`,

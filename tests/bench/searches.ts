@@ -1,7 +1,7 @@
 import { bottles, type Bottle } from '#lib/colour/bottles.ts';
 import { ciede2000 } from '#lib/colour/ciede2000.ts';
 import { pigmentIds, type Shares } from '#lib/colour/pigments.ts';
-import { farEnough, findRecipe, near, rankRecipes } from '#lib/colour/recipe/findRecipe.ts';
+import { findRecipe, rankRecipes, wanted } from '#lib/colour/recipe/findRecipe.ts';
 import { screenRecipes, type Part } from '#lib/colour/recipe/screenRecipes.ts';
 import type { RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
 import type { KeptRecipes } from '#lib/colour/recipe/keptRecipes.ts';
@@ -33,7 +33,7 @@ export function tasksOf({ bottles: count, mostDrops, doses, times }: Size): read
 
 export const sevenDoses = [0.05, 0.1, 0.15, 0.2, 0.3, 0.45, 0.65];
 export const fast = (task: RecipeTask) => findRecipe(task);
-export const part = (task: RecipeTask, of: Part) => screenRecipes(task, { near, farEnough }, { part: of });
+export const part = (task: RecipeTask, of: Part) => screenRecipes(task, wanted, { part: of });
 export const ranked = (task: RecipeTask, lists: readonly KeptRecipes[]) => rankRecipes(task, lists);
 /** Every recipe, by culori's difference and by our own. */
 export const plainly = (task: RecipeTask, every = 1) => plainSearch(task, byCulori(task), every);

@@ -46,8 +46,10 @@ test('[hand] a recipe is told with the names of own bottles, and a swatch in it 
   expect(totalDrops(recipe)).toBe(3);
   expect(recipeWords(recipe, ['Quay ochre', 'School brown'])).toBe('2 drops School brown; 1 drop orange: yellow and red oxide');
   const shown = { recipe, dose: 0.3, score: 1, colours: [], near: 0.8, whiteShare: 0, hasSwatch: true };
-  const result = { ok: true, works: true, simplest: shown, best: shown, nearBest: 1, away: 9, isOutsideMeasured: false } as const;
+  const result = { ok: true, works: true, simplest: shown, best: shown, nearBest: 1, hasMoreNear: false, away: 9, isOutsideMeasured: false } as const;
   expect(recipeSays(result, false, ['Quay ochre', 'School brown']).answer).toContain('2 drops School brown');
+  expect(recipeSays({ ...result, nearBest: 8 }, false).doubt).toContain('. 7 other mixes come as near');
+  expect(recipeSays({ ...result, nearBest: 1001, hasMoreNear: true }, false).doubt).toContain('. More than 1000 other mixes come as near');
   expect(recipeCaution(result)).toContain('Read its label');
   expect(recipeCaution({ ...result, simplest: { ...shown, hasSwatch: false } })).toBeUndefined();
 });

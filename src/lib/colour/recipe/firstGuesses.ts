@@ -11,7 +11,7 @@ const mostExchanges = 12;
 export function firstGuesses(
   { bottles, doses, mostBottles, mostDrops, mostWhiteShare }: RecipeTask,
   score: (recipe: Uint8Array, drops: number, dose: number, isRough: boolean) => number,
-  hear: (drops: number, score: number) => void,
+  hear: (drops: number, used: number, score: number) => void,
 ): void {
   const isAllowed = (recipe: Uint8Array, drops: number) => {
     let used = 0;
@@ -41,7 +41,7 @@ export function firstGuesses(
       }
       if (!best) return;
       recipe = best.recipe;
-      hear(drops, score(recipe, drops, dose, false));
+      hear(drops, recipe.filter((count) => count > 0).length, score(recipe, drops, dose, false));
     }
   });
 }

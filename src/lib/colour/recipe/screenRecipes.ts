@@ -6,7 +6,7 @@ import { mixCells } from './mixCells.ts';
 import { firstBands, mixScorer, mostScreenError } from './mixScorer.ts';
 import { keepsLook, keepsWhiteLimit, type RecipeTask } from './recipeTask.ts';
 import { recipeCount } from './recipes.ts';
-import { scoreWindow } from './scoreWindow.ts';
+import { groupOf, scoreWindow, type Wanted } from './scoreWindow.ts';
 
 /** One share of the search, for workers side by side: share `index` of `of`. */
 export type Part = Readonly<{ index: number; of: number }>;
@@ -23,20 +23,20 @@ const progressSteps = 100;
 const notAllowed = 1000;
 
 /**
- * Every recipe that can still be the best, the simplest within max(farEnough, best + near), or the best of its number of
- * drops, with its quick score; dropped is only what is proven to be none of these, or not allowed (limits on look are judged
- * on the colour to rounding, and only recipes that keep them narrow the search). In order: climbing gives good recipes and
- * with them the limits; the cell of a recipe's place rules most out unseen (mixCells.ts); then the first bands bound its Y;
- * then floors of lightness and chroma; then the quick score itself (mixScorer.ts). Sums run along the tree of recipes and are
- * only made where a recipe asks for its colour.
+ * Every recipe that can still be the best, the simplest that is as good, the best of its number of drops, or one of those that
+ * are counted, with its quick score; dropped is only what is proven to be none of these (scoreWindow.ts), or not allowed
+ * (limits on look are judged on the colour to rounding, and only recipes that keep them narrow the search). In order: climbing
+ * gives good recipes and with them the limits; the cell of a recipe's place rules most out unseen (mixCells.ts); then the first
+ * bands bound its Y; then the quick score itself (mixScorer.ts). Sums run along the tree of recipes and are only made where a
+ * recipe asks for its colour.
  */
-export function screenRecipes(task: RecipeTask, limits: Readonly<{ near: number; farEnough: number }>, { onProgress, part = { index: 0, of: 1 } }: ScreenOptions = {}): KeptRecipes {
+export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, part = { index: 0, of: 1 } }: ScreenOptions = {}): KeptRecipes {
   const { bottles, mostBottles, mostDrops, times, doses, target } = task;
   const bottleCount = bottles.length;
   const rows = bandRows(task);
   const units = bottleUnits(task);
   const { quick, labOf } = mixScorer(task);
-  const reach = scoreWindow(target, mostDrops, limits);
+  const reach = scoreWindow(target, mostDrops, mostBottles, wanted);
   const rest = restBounds(rows, units, task);
   const scratch = new Float64Array(mixWidth);
   const all = recipeCount(bottleCount, mostBottles, mostDrops);
@@ -59,7 +59,7 @@ export function screenRecipes(task: RecipeTask, limits: Readonly<{ near: number;
   const cells = mixCells(task, rows, units, cellsFor(all));
   const { steps, floors, cellCount } = cells;
   const [, size1, size2, size3] = cells.sizes;
-  const kept = keptRecipes(bottleCount);
+  const kept = keptRecipes(bottleCount, reach.limits);
   const recipe = new Uint8Array(bottleCount);
   const white = bottles.map(({ shares }) => shares['77891']);
   // Sums of the bottles chosen so far, one for each level of the tree and time; made when first asked for.
@@ -91,18 +91,20 @@ export function screenRecipes(task: RecipeTask, limits: Readonly<{ near: number;
 
   const judge = (level: number, bottle: number, count: number, drops: number, dose: number): void => {
     sumUp(level);
-    const limit = reach.limits[drops] ?? 0;
+    const group = groupOf(drops, level + 1, mostBottles);
+    const limit = reach.limits[group] ?? 0;
     const amount = (doses[dose] ?? 0) / drops;
     let worst = 0;
     for (let time = 0; time < times.length; time++) {
       const at = 2 * (dose * times.length + time);
-      const score = quick(sums, (level * times.length + time) * mixWidth, units, (time * bottleCount + bottle) * mixWidth, count, amount, limit, reach.yLo[drops] ?? 0, reach.yHi[drops] ?? 0, rest[at] ?? 0, rest[at + 1] ?? 0);
+      const score = quick(sums, (level * times.length + time) * mixWidth, units, (time * bottleCount + bottle) * mixWidth, count, amount, limit, reach.yLo[group] ?? 0, reach.yHi[group] ?? 0, rest[at] ?? 0, rest[at + 1] ?? 0);
       if (score > limit) return;
       if (score > worst) worst = score;
     }
     if (isLookLimited && !isLookKept(level, bottle, count, amount)) return;
-    reach.hear(drops, worst);
-    kept.add(recipe, dose, worst);
+    reach.hear(drops, level + 1, worst);
+    reach.count(worst);
+    kept.add(recipe, dose, group, worst);
   };
 
   let visited = 0;
@@ -137,7 +139,7 @@ export function screenRecipes(task: RecipeTask, limits: Readonly<{ near: number;
           const cell = ((Math.floor(q0 / sum) * size1 + Math.floor(q1 / sum)) * size2 + Math.floor(q2 / sum)) * size3 + Math.floor(q3 / sum);
           for (let dose = 0, place = cell; dose < doses.length; dose++, place += cellCount) {
             const byte = floors[place] ?? 0;
-            if ((byte === 0 ? cells.fill(cell, dose) : byte) <= (reach.bytes[sum] ?? 0)) judge(level, bottle, count, sum, dose);
+            if ((byte === 0 ? cells.fill(cell, dose) : byte) <= (reach.bytes[groupOf(sum, level + 1, mostBottles)] ?? 0)) judge(level, bottle, count, sum, dose);
           }
         }
         if (level + 1 < mostBottles && sum < mostDrops && bottle + 1 < bottleCount) {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { bottles } from '#lib/colour/bottles.ts';
-import { findRecipe, type Found } from '#lib/colour/recipe/findRecipe.ts';
+import { findRecipe, type Found, wanted } from '#lib/colour/recipe/findRecipe.ts';
 import { bottlesUsed, compareSimplicity, forEachRecipe, totalDrops } from '#lib/colour/recipe/recipes.ts';
 import { colourerOf, keepsLook, scorerOf, sharesOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
 import { skinOptics } from '#lib/colour/skinOptics.ts';
@@ -9,7 +9,7 @@ import { startAgeing } from '#lib/colour/startPlan.ts';
 import { real } from '#tests/tools/real.ts';
 
 /** By definition: every recipe at every dose, the same tie rule, nothing left out. */
-function byEnumeration(task: RecipeTask): Readonly<{ best: Found; simplest: Found; byDrops: readonly Found[] }> | undefined {
+function byEnumeration(task: RecipeTask, { near, farEnough, mostCounted } = { near: 0.5, farEnough: 1, mostCounted: 1001 }): Readonly<{ best: Found; simplest: Found; byDrops: readonly Found[]; nearBest: number; hasMoreNear: boolean }> | undefined {
   const exact = scorerOf(task);
   const colours = colourerOf(task);
   const all: Found[] = [];
@@ -24,12 +24,13 @@ function byEnumeration(task: RecipeTask): Readonly<{ best: Found; simplest: Foun
   const sorted = all.toSorted(order);
   const [best] = sorted;
   if (!best) return undefined;
-  const limit = Math.max(1, best.score + 0.5);
+  const limit = Math.max(farEnough, best.score + near);
   const [simplest = best] = sorted
     .filter(({ score }) => score <= limit)
     .toSorted((one, other) => totalDrops(one.recipe) - totalDrops(other.recipe) || bottlesUsed(one.recipe) - bottlesUsed(other.recipe) || order(one, other));
   const byDrops = Array.from({ length: task.mostDrops }, (_, i) => sorted.find(({ recipe }) => totalDrops(recipe) === i + 1)).filter((found) => found !== undefined);
-  return { best, simplest, byDrops };
+  const count = all.filter(({ score }) => score <= best.score + near).length;
+  return { best, simplest, byDrops, nearBest: Math.min(count, mostCounted), hasMoreNear: count > mostCounted };
 }
 
 test('[property] so it does for targets without yellow, far from any mix, and with one bottle or one pigment to choose from', () => {
@@ -48,26 +49,30 @@ const lab = (lo: number, hi: number) => fc.record({ l: real(lo, hi), a: real(4, 
 
 test('[property] the search finds what full enumeration finds, for 200 random skins and targets', () => {
   let ran = 0;
+  const counts = { past: 0, within: 0 };
   fc.assert(
-    fc.property(lab(34, 74), lab(22, 60), real(0.05, 0.2), real(0.2, 1), fc.integer({ min: 0, max: 7 }), fc.constantFrom(0, 0.1, 1), (skinLab, target, depthMm, coverage, first, mostWhiteShare) => {
+    fc.property(lab(34, 74), lab(22, 60), real(0.05, 0.2), real(0.2, 1), fc.integer({ min: 0, max: 7 }), fc.constantFrom(0, 0.1, 1), fc.constantFrom({ ...wanted, mostCounted: 1 }, { ...wanted, mostCounted: 12 }, { near: 0.6, farEnough: 0, mostCounted: 1 }, wanted), (skinLab, target, depthMm, coverage, first, mostWhiteShare, asked) => {
       const skin = skinOptics(skinLab);
       fc.pre(skin.ok);
       const task: RecipeTask = {
         skin, target, setting: { depthMm, coverage, veilShare: 0.35 }, bottles: bottles.slice(first, first + 5), ageing: startAgeing,
         doses: [0.08, 0.25], times: [0, 2], mostBottles: 3, mostDrops: 4, mostWhiteShare,
       };
-      const [ours, plain] = [findRecipe(task), byEnumeration(task)];
+      const [ours, plain] = [findRecipe(task, undefined, asked), byEnumeration(task, asked)];
       if (!ours.ok) throw new Error(ours.reason);
       if (!plain) throw new Error('nothing to choose from');
       expect(Math.abs(ours.best.score - plain.best.score)).toBeLessThanOrEqual(1e-9);
       expect(ours.best).toEqual(plain.best);
       expect(ours.simplest).toEqual(plain.simplest);
       expect(ours.byDrops).toEqual(plain.byDrops);
+      expect([ours.nearBest, ours.hasMoreNear]).toEqual([plain.nearBest, plain.hasMoreNear]);
+      counts[ours.hasMoreNear ? 'past' : 'within']++;
       ran++;
     }),
     { numRuns: 200, seed: 11 },
   );
   expect(ran).toBeGreaterThanOrEqual(200);
+  expect(Math.min(counts.past, counts.within)).toBeGreaterThan(40);
 }, 60_000);
 
 test('[property] with limits on darkness and hue it finds what enumeration finds among those that keep them, or that none does', () => {

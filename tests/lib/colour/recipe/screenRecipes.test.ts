@@ -3,16 +3,17 @@ import { expect, test } from 'vitest';
 import { bottles, type Bottle } from '#lib/colour/bottles.ts';
 import { pigmentIds, type Shares } from '#lib/colour/pigments.ts';
 import { bandOrder, bandRows, bottleUnits, mixWidth, orderedMix } from '#lib/colour/recipe/bandRows.ts';
-import { farEnough, findRecipe, near, rankRecipes } from '#lib/colour/recipe/findRecipe.ts';
+import { findRecipe, rankRecipes, wanted } from '#lib/colour/recipe/findRecipe.ts';
 import { addUp, firstGuesses } from '#lib/colour/recipe/firstGuesses.ts';
 import { joinedRecipes, keptRecipes, recipeAt } from '#lib/colour/recipe/keptRecipes.ts';
+import { lowestScores } from '#lib/colour/recipe/lowestScores.ts';
 import { mixAxes } from '#lib/colour/recipe/mixAxes.ts';
 import { mixBounds } from '#lib/colour/recipe/mixBounds.ts';
 import { mixCells, mostByte } from '#lib/colour/recipe/mixCells.ts';
 import { mixScorer, mostScreenError, screenError } from '#lib/colour/recipe/mixScorer.ts';
-import { bottlesUsed, totalDrops } from '#lib/colour/recipe/recipes.ts';
+import { bottlesUsed, forEachRecipe, totalDrops } from '#lib/colour/recipe/recipes.ts';
 import { scorerOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
-import { scoreWindow } from '#lib/colour/recipe/scoreWindow.ts';
+import { dropsOf, groupOf, scoreWindow, tie } from '#lib/colour/recipe/scoreWindow.ts';
 import { screenRecipes } from '#lib/colour/recipe/screenRecipes.ts';
 import { mixLayer } from '#lib/colour/pigments.ts';
 import { skinOptics } from '#lib/colour/skinOptics.ts';
@@ -155,10 +156,9 @@ test('[hand] bands stand in the order of their weight in lightness; K before S',
 });
 
 test('[property] parts of a search keep together what one search keeps, and lead to the same answer', () => {
-  const limits = { near, farEnough };
   const whole = findRecipe(task);
   const heard = [0, 0, 0];
-  const parts = [0, 1, 2].map((index) => screenRecipes(task, limits, { part: { index, of: 3 }, onProgress: (share) => (heard[index] = share) }));
+  const parts = [0, 1, 2].map((index) => screenRecipes(task, wanted, { part: { index, of: 3 }, onProgress: (share) => (heard[index] = share) }));
   expect(rankRecipes(task, parts)).toEqual(whole);
   expect(heard.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
   expect(parts.every(({ doses }) => doses.length > 0)).toBe(true);
@@ -166,53 +166,121 @@ test('[property] parts of a search keep together what one search keeps, and lead
   expect(new Set(rows).size).toBe(rows.length);
 });
 
+test.each([[47, 10, 13, 1], [38, 6, 8, 5], [58, 14, 20, 2], [30, 12, 4, 3]])('[property] the nearest of all drops, of all groups as good as the best, and all that are counted are kept: L* %i', (l, a, b, farEnough) => {
+  const one = { ...task, target: { l, a, b } };
+  const asked = { near: 0.5, farEnough, mostCounted: 4 };
+  const kept = screenRecipes(one, asked);
+  const held = new Set(Array.from(kept.doses, (dose, i) => `${recipeAt(kept, i, 12).join()}@${dose}`));
+  const exact = scorerOf(one);
+  const all: { name: string; group: number; drops: number; score: number }[] = [];
+  forEachRecipe(12, 3, 5, (recipe) => one.doses.forEach((amount, dose) => all.push({ name: `${recipe.join()}@${dose}`, group: groupOf(totalDrops(recipe), bottlesUsed(recipe), 3), drops: totalDrops(recipe), score: exact(recipe, amount) })));
+  const lowest = (some: readonly { score: number }[]) => some.reduce((least, { score }) => Math.min(least, score), Infinity);
+  const best = lowest(all);
+  const isKept = (some: typeof all) => some.filter(({ name }) => !held.has(name));
+  for (const drops of [1, 2, 3, 4, 5]) {
+    const those = all.filter((each) => each.drops === drops);
+    expect(isKept(those.filter(({ score }) => score <= lowest(those) + tie))).toEqual([]);
+    for (const used of [1, 2, 3]) {
+      const group = those.filter((each) => each.group === groupOf(drops, used, 3));
+      if (lowest(group) <= Math.max(farEnough, best + 0.5)) expect(isKept(group.filter(({ score }) => score <= lowest(group) + tie))).toEqual([]);
+    }
+  }
+  const sorted = all.map(({ score }) => score).toSorted((one, other) => one - other);
+  expect(isKept(all.filter(({ score }) => score <= Math.min(best + 0.5, sorted[4] ?? NaN)))).toEqual([]);
+  // Most are dropped.
+  expect(kept.doses.length).toBeLessThan(all.length / 4);
+});
+
 test('[property] kept recipes keep their limits, their scores and their doses', () => {
-  const kept = screenRecipes({ ...task, mostWhiteShare: 0.1 }, { near, farEnough });
+  const kept = screenRecipes({ ...task, mostWhiteShare: 0.1 }, wanted);
   const exact = scorerOf(task);
   expect(kept.doses.length).toBeGreaterThan(20);
   kept.doses.forEach((dose, i) => {
     const recipe = recipeAt(kept, i, 12);
     expect(totalDrops(recipe)).toBeLessThanOrEqual(5);
     expect(bottlesUsed(recipe)).toBeLessThanOrEqual(3);
+    expect(kept.groups[i]).toBe(groupOf(totalDrops(recipe), bottlesUsed(recipe), 3));
     expect(recipe.reduce((sum, count, bottle) => sum + count * (bottles[bottle]?.shares['77891'] ?? 0), 0) / totalDrops(recipe)).toBeLessThanOrEqual(0.1 + 1e-9);
     if (i % 10 === 0) expect(Math.abs((kept.scores[i] ?? NaN) - exact(recipe, task.doses[dose] ?? NaN))).toBeLessThan(screenError(task.target));
   });
 });
 
 test('[hand] columns grow and join in order', () => {
-  const [one, other] = [keptRecipes(2), keptRecipes(2)];
-  for (let i = 0; i < 3000; i++) one.add(Uint8Array.of(i % 7, i % 5), i % 3, i / 2);
-  other.add(Uint8Array.of(9, 8), 1, 77);
+  const limits = new Float64Array(9).fill(Infinity);
+  const [one, other] = [keptRecipes(2, limits), keptRecipes(2, limits)];
+  for (let i = 0; i < 3000; i++) one.add(Uint8Array.of(i % 7, i % 5), i % 3, i % 9, i / 2);
+  other.add(Uint8Array.of(9, 8), 1, 4, 77);
   const all = joinedRecipes([one.done(), other.done()]);
-  expect([all.doses.length, all.scores.length, all.drops.length]).toEqual([3001, 3001, 6002]);
-  for (const i of [0, 1023, 1024, 2999]) expect([recipeAt(all, i, 2), all.doses[i], all.scores[i]]).toEqual([[i % 7, i % 5], i % 3, i / 2]);
-  expect([recipeAt(all, 3000, 2), all.doses[3000], all.scores[3000]]).toEqual([[9, 8], 1, 77]);
+  expect([all.doses.length, all.groups.length, all.scores.length, all.drops.length]).toEqual([3001, 3001, 3001, 6002]);
+  for (const i of [0, 1023, 1024, 2999]) expect([recipeAt(all, i, 2), all.doses[i], all.groups[i], all.scores[i]]).toEqual([[i % 7, i % 5], i % 3, i % 9, i / 2]);
+  expect([recipeAt(all, 3000, 2), all.doses[3000], all.groups[3000], all.scores[3000]]).toEqual([[9, 8], 1, 4, 77]);
 });
 
-test('[hand] the window closes as scores are heard: 1, best + 0.5, or the nearest of its drops', () => {
+test('[hand] what has come to lie over the limit of its group is let go, on the limit it stays, in order', () => {
+  const limits = Float64Array.of(Infinity, Infinity, Infinity);
+  const kept = keptRecipes(2, limits);
+  for (let i = 0; i < 2500; i++) {
+    if (i === 1500) limits.set([2, 100], 1);
+    kept.add(Uint8Array.of(i % 7, i % 5), i % 3, 1 + (i % 2), i);
+  }
+  const { doses, groups, scores, drops } = kept.done();
+  // Of the first group scores 0 and 2 are even and up to 2; of the second 1 to 99.
+  expect(Array.from(scores)).toEqual([0, 1, 2, ...Array.from({ length: 49 }, (_, i) => 2 * i + 3)]);
+  scores.forEach((i, place) => expect([doses[place], groups[place], drops[2 * place], drops[2 * place + 1]]).toEqual([i % 3, 1 + (i % 2), i % 7, i % 5]));
+});
+
+test('[property] so many of the scores heard lie at or below the bound, and in the end hardly more', () => {
+  const lowest = lowestScores(5);
+  const heard: number[] = [];
+  fc.sample(real(0, 9), { numRuns: 400, seed: 14 }).forEach((score) => {
+    const before = lowest.bound();
+    heard.push(score);
+    expect(lowest.add(score)).toBe(lowest.bound() < before);
+    expect(heard.filter((one) => one <= lowest.bound()).length).toBeGreaterThanOrEqual(Math.min(heard.length, 5));
+  });
+  expect(heard.filter((one) => one <= lowest.bound()).length).toBeLessThanOrEqual(10);
+});
+
+test('[hand] the window closes as scores are heard: 1, best + 0.5, the nearest of its drops, or the nearest of its drops and bottles', () => {
   const target = { l: 50, a: 10, b: 13 };
-  const room = 2 * screenError(target);
-  const window = scoreWindow(target, 3, { near: 0.5, farEnough: 1 });
-  expect(Array.from(window.limits)).toEqual([Infinity, Infinity, Infinity, Infinity]);
-  expect([window.yLo[1], window.yHi[1], window.bytes[1]]).toEqual([-Infinity, Infinity, 255]);
-  window.hear(2, 3);
-  expect(Array.from(window.limits).slice(1)).toEqual([Infinity, 3.5 + room, Infinity]);
-  window.hear(1, 6);
-  expect(Array.from(window.limits).slice(1)).toEqual([6 + room, 3.5 + room, Infinity]);
-  window.hear(1, 7);
-  window.hear(3, 0.2);
-  expect(Array.from(window.limits).slice(1)).toEqual([6 + room, 3 + room, 1 + room]);
-  expect(window.bytes[3]).toBe(mostByte(1 + room));
-  // Y of L* 50 is 18.42; a limit of about 1.05 reaches a little more than 1 in L*, near 0.85 in Y to each side.
-  expect(window.yLo[3]).toBeGreaterThan(17.4);
-  expect(window.yLo[3]).toBeLessThan(17.7);
-  expect(window.yHi[3]).toBeGreaterThan(19.2);
-  expect(window.yHi[3]).toBeLessThan(19.5);
+  const room = 2 * screenError(target) + 2 * tie;
+  expect([groupOf(1, 1, 2), groupOf(3, 2, 2), dropsOf(3, 2), dropsOf(5, 2), dropsOf(9, 2)]).toEqual([4, 11, 1, 1, 3]);
+  const window = scoreWindow(target, 3, 2, { near: 0.5, farEnough: 1, mostCounted: 1 });
+  // Drops and bottles: 1 and 1, 2 and 1, 2 and 2, 3 and 1, 3 and 2.
+  const at = [[1, 1], [2, 1], [2, 2], [3, 1], [3, 2]].map(([drops = 0, used = 0]) => groupOf(drops, used, 2));
+  const less = () => at.map((group) => Math.round(((window.limits[group] ?? NaN) - room) * 1e9) / 1e9);
+  expect(less()).toEqual([Infinity, Infinity, Infinity, Infinity, Infinity]);
+  expect([window.yLo[4], window.yHi[4], window.bytes[4]]).toEqual([-Infinity, Infinity, 255]);
+  window.hear(2, 1, 3);
+  expect(less()).toEqual([Infinity, 3.5, 3.5, Infinity, Infinity]);
+  window.hear(1, 1, 6);
+  expect(less()).toEqual([6, 3.5, 3.5, Infinity, Infinity]);
+  window.hear(1, 1, 7);
+  window.hear(3, 1, 0.2);
+  expect(less()).toEqual([6, 3, 3, 0.7, 1]);
+  // Two that are nearer than 0.4: the count asks for nothing farther any more. Two bottles are open up to 1, and then up to their nearest.
+  [0.4, 0.6, 0.3].forEach(window.count);
+  expect(less()).toEqual([6, 3, 3, 0.7, 1]);
+  window.count(0.2);
+  expect(less()).toEqual([6, 3, 3, 0.3, 1]);
+  window.hear(3, 2, 0.8);
+  expect(less()).toEqual([6, 3, 3, 0.3, 0.8]);
+  window.hear(3, 2, 0.25);
+  expect(less()).toEqual([6, 3, 3, 0.3, 0.3]);
+  expect(window.bytes[at[2] ?? 0]).toBe(mostByte(3 + room));
+  // Y of L* 50 is 18.42; a limit of about 0.85 reaches that far in L*, near 0.7 in Y to each side.
+  const wide = scoreWindow(target, 1, 1, { near: 0.5, farEnough: 1, mostCounted: 9 });
+  wide.hear(1, 1, 1.05);
+  wide.hear(1, 1, 0.5);
+  expect(wide.yLo[3]).toBeGreaterThan(17.4);
+  expect(wide.yLo[3]).toBeLessThan(17.7);
+  expect(wide.yHi[3]).toBeGreaterThan(19.2);
+  expect(wide.yHi[3]).toBeLessThan(19.5);
   // Near black Y follows the straight line: at L* 4, 0.44.
-  const dark = scoreWindow({ l: 5, a: 0, b: 1 }, 1, { near: 0, farEnough: 0 });
-  dark.hear(1, 0);
-  expect(dark.yLo[1]).toBeLessThan(0.55);
-  expect(dark.yLo[1]).toBeGreaterThan(0.4);
+  const dark = scoreWindow({ l: 5, a: 0, b: 1 }, 1, 1, { near: 0, farEnough: 0, mostCounted: 0 });
+  dark.hear(1, 1, 0);
+  expect(dark.yLo[3]).toBeLessThan(0.55);
+  expect(dark.yLo[3]).toBeGreaterThan(0.4);
 });
 
 test('[property] climbing finds recipes within the limits, one more drop each time, none nearer than the best', () => {
@@ -220,15 +288,16 @@ test('[property] climbing finds recipes within the limits, one more drop each ti
   if (!result.ok) throw new Error(result.reason);
   const exact = scorerOf(task);
   const scored: Uint8Array[] = [];
-  const heard: (readonly [number, number])[] = [];
+  const heard: (readonly [number, number, number])[] = [];
   firstGuesses({ ...task, mostWhiteShare: 0.15 }, (recipe, count, dose, isRough) => {
     if (!isRough) scored.push(recipe.slice());
     expect(totalDrops(Array.from(recipe))).toBe(count);
     return exact(Array.from(recipe), task.doses[dose] ?? NaN);
-  }, (count, score) => heard.push([count, score]));
+  }, (count, used, score) => heard.push([count, score, used]));
   expect(heard.map(([count]) => count)).toEqual([1, 2, 3, 4, 5, 1, 2, 3, 4, 5]);
   expect(Math.min(...heard.map(([, score]) => score))).toBeGreaterThanOrEqual(result.best.score - 1e-9);
   expect(Math.min(...heard.map(([, score]) => score))).toBeLessThan(result.best.score + 0.5);
+  expect(heard.map(([, , used]) => used)).toEqual(scored.map((recipe) => bottlesUsed(Array.from(recipe))));
   for (const recipe of scored) {
     expect(bottlesUsed(Array.from(recipe))).toBeLessThanOrEqual(3);
     expect(recipe.reduce((sum, count, bottle) => sum + count * (bottles[bottle]?.shares['77891'] ?? 0), 0) / totalDrops(Array.from(recipe))).toBeLessThanOrEqual(0.15 + 1e-9);
