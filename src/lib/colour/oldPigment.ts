@@ -1,16 +1,13 @@
 import { bandCount, forBands, type Spectrum } from './bands.ts';
 import type { Lab } from './lab.ts';
+import { newton3 } from './newton3.ts';
 import { spectrumToLab } from './observe.ts';
-import { skinOptics, type SkinOptics } from './skinOptics.ts';
+import { withinSurface, type Surface } from './saunderson.ts';
+import { mostFromSurface, skinOptics, type SkinOptics } from './skinOptics.ts';
 import type { NoSkinSpectrum } from './skinSpectrum.ts';
-import { solve3, type Triple } from './solve3.ts';
-import { fitFractions } from './veil.ts';
-import { withinSurface } from './saunderson.ts';
+import type { Triple } from './solve3.ts';
 
 export type OverOldPigment = SkinOptics | NoSkinSpectrum | Readonly<{ ok: false; reason: 'old-pigment-not-reached' }>;
-
-const rounds = 60;
-const step = 1e-6;
 
 /** A smooth curve over the bands with three numbers: level, slope, bend (Legendre polynomials). */
 function smoothLog([level, slope, bend]: Triple): Spectrum {
@@ -28,29 +25,15 @@ function smoothLog([level, slope, bend]: Triple): Spectrum {
 export function overOldPigment(skin: Lab, seen: Lab): OverOldPigment {
   const bare = skinOptics(skin);
   if (!bare.ok) return bare;
-  let numbers: Triple = [0, 0, 0];
   const shown = (triple: Triple) => smoothLog(triple).map((log, band) => Math.min(1, Math.exp(log) * (bare.reflectance[band] ?? 0)));
   const missOf = (triple: Triple): Triple => {
     const { l, a, b } = spectrumToLab(shown(triple));
     return [l - seen.l, a - seen.a, b - seen.b];
   };
-  for (let round = 0; round < rounds; round++) {
-    const miss = missOf(numbers);
-    if (Math.hypot(...miss) < 1e-9) {
-      const reflectance = shown(numbers);
-      const surfaces = reflectance.map((value, band) => ({ outside: Math.min(bare.surfaces[band]?.outside ?? 0, 0.8 * value), inside: bare.surfaces[band]?.inside ?? 0 }));
-      const inside = reflectance.map((value, band) => withinSurface(value, surfaces[band] ?? { outside: 0, inside: 0 }));
-      return { ...bare, reflectance, surfaces, inside, fractions: fitFractions(bare.inside) };
-    }
-    const column = (i: number): Triple => {
-      const moved = missOf([numbers[0] + (i === 0 ? step : 0), numbers[1] + (i === 1 ? step : 0), numbers[2] + (i === 2 ? step : 0)]);
-      return [(moved[0] - miss[0]) / step, (moved[1] - miss[1]) / step, (moved[2] - miss[2]) / step];
-    };
-    const move = solve3([column(0), column(1), column(2)], miss);
-    if (!move) break;
-    const shrink = Math.max(1, ...move.map((part) => Math.abs(part) / 0.5));
-    numbers = [numbers[0] - move[0] / shrink, numbers[1] - move[1] / shrink, numbers[2] - move[2] / shrink];
-    if (numbers.some((number) => !(Math.abs(number) < 30))) break;
-  }
-  return { ok: false, reason: 'old-pigment-not-reached' };
+  const numbers = newton3(missOf, { step: 1e-6, longestMove: 0.5, nearEnough: 1e-9 });
+  if (!numbers) return { ok: false, reason: 'old-pigment-not-reached' };
+  const reflectance = shown(numbers);
+  const surfaces = bare.surfaces.map(({ outside, inside }, band): Surface => ({ outside: Math.min(outside, mostFromSurface * (reflectance[band] ?? 0)), inside }));
+  const inside = surfaces.map((surface, band) => withinSurface(reflectance[band] ?? 0, surface));
+  return { ...bare, reflectance, surfaces, inside };
 }

@@ -19,7 +19,7 @@ export type SkinOptics = Readonly<{
 }>;
 
 /** A surface may take at most this share of what a band shows: the darkest bands of deep skins reflect less than a smooth surface of index 1.4 would. */
-const mostFromSurface = 0.8;
+export const mostFromSurface = 0.8;
 /** A veil alone may show at most this share of the skin it lies in. */
 const mostFromVeil = 0.8;
 

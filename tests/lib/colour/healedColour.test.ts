@@ -7,6 +7,7 @@ import { spectrumToLab } from '#lib/colour/observe.ts';
 import { overOldPigment } from '#lib/colour/oldPigment.ts';
 import { mixLayer, pigmentIds, pigmentLayers, type PigmentId, type Shares } from '#lib/colour/pigments.ts';
 import { partedAt, skinOptics, type SkinOptics } from '#lib/colour/skinOptics.ts';
+import { seenThroughSurface } from '#lib/colour/saunderson.ts';
 import { thickReflectance } from '#lib/colour/kubelkaMunk.ts';
 import { modelValues } from '#lib/colour/modelValues.ts';
 import { real } from '#tests/tools/real.ts';
@@ -160,6 +161,40 @@ describe('old pigment', () => {
     const red = healedColour(over, mixLayer(only('77491'), 0.05), at(0.1));
     expect(yellow.b).toBeGreaterThan(0);
     expect(red.a).toBeGreaterThan(yellow.a + 3);
+  });
+
+  test('[property] the old work is the skin times a smooth ratio: its logarithm has no third difference, and is no straight line', () => {
+    const skin = { l: 63, a: 10, b: 19 };
+    const [bare, over] = [opticsOf(skin), overOldPigment(skin, { l: 44, a: 0, b: -3 })];
+    if (!over.ok) throw new Error(over.reason);
+    const differences = (values: readonly number[]) => values.slice(1).map((value, i) => value - (values[i] ?? NaN));
+    const bends = differences(differences(over.reflectance.map((value, band) => Math.log(value / (bare.reflectance[band] ?? NaN)))));
+    for (const step of differences(bends)) expect(Math.abs(step)).toBeLessThan(1e-9);
+    expect(Math.abs(bends[0] ?? NaN)).toBeGreaterThan(1e-5);
+  });
+
+  test('[property] what lies within its surface shows the old work again, and no surface takes more than its part of a dark band', () => {
+    for (const [skin, old] of [[{ l: 63, a: 10, b: 19 }, { l: 24, a: 8, b: 12 }], [{ l: 36, a: 11, b: 15 }, { l: 60, a: 4, b: 8 }]] as const) {
+      const [bare, over] = [opticsOf(skin), overOldPigment(skin, old)];
+      if (!over.ok) throw new Error(over.reason);
+      expect(over.surfaces).toHaveLength(36);
+      over.surfaces.forEach((surface, band) => {
+        const shown = over.reflectance[band] ?? NaN;
+        expect(seenThroughSurface(over.inside[band] ?? NaN, surface)).toBeCloseTo(shown, 12);
+        // Four fifths of a dark band, else the surface of the bare skin beside it: 0.028, or less where that is dark.
+        expect(surface).toEqual({ outside: Math.min(0.8 * shown, 0.8 * (bare.reflectance[band] ?? NaN), 0.028), inside: 0.53 });
+      });
+      expect(over.fractions).toEqual(bare.fractions);
+    }
+    // The first of them holds both kinds of band.
+    const dark = overOldPigment({ l: 63, a: 10, b: 19 }, { l: 24, a: 8, b: 12 });
+    expect(dark.ok && dark.surfaces.some(({ outside }) => outside < 0.028) && dark.surfaces.some(({ outside }) => outside === 0.028)).toBe(true);
+  });
+
+  test('[property] light old work on fair skin never throws back more light than falls on it', () => {
+    const over = overOldPigment({ l: 72, a: 7, b: 14 }, { l: 93, a: 6, b: 20 });
+    if (!over.ok) throw new Error(over.reason);
+    expect(Math.max(...over.reflectance)).toBe(1);
   });
 
   test('[property] a colour out of reach of any smooth ratio is refused, never NaN', () => {
