@@ -1,9 +1,9 @@
 import type { Spectrum } from './bands.ts';
-import { layerOver } from './kubelkaMunk.ts';
+import { clearLayer, layerOver } from './kubelkaMunk.ts';
 import type { Lab } from './lab.ts';
 import type { Lamp } from './lamps.ts';
 import { spectrumToLab } from './observe.ts';
-import { seenThroughSurface } from './saunderson.ts';
+import { noSurface, seenThroughSurface } from './saunderson.ts';
 import { partedAt, type SkinOptics, type VeiledSkin } from './skinOptics.ts';
 import type { LayerSpectrum } from './veil.ts';
 
@@ -28,9 +28,8 @@ export function pigmentedReflectance(skin: SkinOptics, layer: LayerSpectrum, { d
 /** The same where the skin has been parted already. */
 export function throughParts(skin: SkinOptics, { above, under }: VeiledSkin, layer: LayerSpectrum, coverage: number): Spectrum {
   return skin.reflectance.map((bare, band) => {
-    const [over, pigment, surface] = [above[band], layer[band], skin.surfaces[band]];
-    if (!over || !pigment || !surface) return bare;
-    const covered = seenThroughSurface(layerOver(over, layerOver(pigment, under[band] ?? 0)), surface);
+    const ground = layerOver(layer[band] ?? clearLayer, under[band] ?? 0);
+    const covered = seenThroughSurface(layerOver(above[band] ?? clearLayer, ground), skin.surfaces[band] ?? noSurface);
     return bare + coverage * (covered - bare);
   });
 }

@@ -5,6 +5,9 @@
  */
 export type Layer = Readonly<{ k: number; s: number }>;
 
+/** A layer that changes nothing. */
+export const clearLayer: Layer = { k: 0, s: 0 };
+
 /** K/S of a layer too thick to see through, from its reflectance: (1 − R)²/2R. R must be above 0 and at most 1. */
 export function absorptionRatio(reflectance: number): number {
   return (1 - reflectance) ** 2 / (2 * reflectance);

@@ -1,5 +1,6 @@
 import { pigmentPowders } from '../tables/pigmentPowders.ts';
-import { absorptionRatio, type Layer } from './kubelkaMunk.ts';
+import { bandsNm } from './bands.ts';
+import { absorptionRatio, clearLayer } from './kubelkaMunk.ts';
 import type { LayerSpectrum } from './veil.ts';
 
 /** The pigments bottles are made of, by Colour Index number. */
@@ -41,14 +42,14 @@ export type Factors = Readonly<Record<PigmentId, number>> & Readonly<{ ownLeft?:
 
 /** The layer of a mix: each pigment by its share times the dose, strengthened or faded by a factor of its own. */
 export function mixLayer(shares: Shares, dose: number, factors?: Partial<Factors>): LayerSpectrum {
-  const parts = pigmentIds.map((id) => ({ amount: shares[id] * dose * (factors?.[id] ?? 1), unit: pigmentLayers[id] })).filter(({ amount }) => amount !== 0);
-  return pigmentLayers['77891'].map((_, band): Layer => {
-    const own = shares.own?.[band];
-    const amountOfOwn = own ? dose * (factors?.ownLeft ?? 1) : 0;
-    let [k, s] = [amountOfOwn * (own?.k ?? 0), amountOfOwn * (own?.s ?? 0)];
+  const parts = pigmentIds.map((id) => ({ amount: shares[id] * dose * (factors?.[id] ?? 1), unit: pigmentLayers[id] }));
+  if (shares.own) parts.unshift({ amount: dose * (factors?.ownLeft ?? 1), unit: shares.own });
+  return bandsNm.map((_, band) => {
+    let [k, s] = [0, 0];
     for (const { amount, unit } of parts) {
-      k += amount * (unit[band]?.k ?? 0);
-      s += amount * (unit[band]?.s ?? 0);
+      const layer = unit[band] ?? clearLayer;
+      k += amount * layer.k;
+      s += amount * layer.s;
     }
     return { k, s };
   });

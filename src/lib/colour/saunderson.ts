@@ -4,6 +4,9 @@
  */
 export type Surface = Readonly<{ outside: number; inside: number }>;
 
+/** A surface that throws nothing back. */
+export const noSurface: Surface = { outside: 0, inside: 0 };
+
 /** Reflectance inside the body to what an instrument sees from outside, the mirror shine included or left out. */
 export function seenThroughSurface(within: number, { outside, inside }: Surface, shine: 'included' | 'excluded' = 'included'): number {
   const body = ((1 - outside) * (1 - inside) * within) / (1 - inside * within);

@@ -1,5 +1,5 @@
 import { forBands, type Spectrum } from './bands.ts';
-import { absorptionRatio, layerOver, thickReflectance, type Layer } from './kubelkaMunk.ts';
+import { absorptionRatio, clearLayer, layerOver, thickReflectance, type Layer } from './kubelkaMunk.ts';
 import { modelValues as m } from './modelValues.ts';
 import { baselineAbsorption, bloodAbsorption, melanosomeAbsorption, reducedScattering } from './tissue.ts';
 
@@ -29,7 +29,7 @@ export function plainSkin(fractions: SkinFractions): Spectrum {
   return forBands((band) => {
     const absorption = 2 * (fractions.blood * of(bloodAbsorption, band) + of(baselineAbsorption, band));
     const dermis = thickReflectance(absorption / (0.75 * of(reducedScattering, band)));
-    return layerOver(above[band] ?? { k: 0, s: 0 }, dermis);
+    return layerOver(above[band] ?? clearLayer, dermis);
   });
 }
 
