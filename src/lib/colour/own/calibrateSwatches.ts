@@ -28,15 +28,19 @@ export const filmSurface: Surface = { outside: 0.04, inside: 0.6 };
 /** A tint that misses by more was not mixed from this masstone (assumed). */
 export const mostTintMiss = 4;
 export const whiteScatter = pigmentLayers['77891'][0]?.s ?? NaN;
-/** The palette's white as a swatch: smoothed like the others, so that a guess is compared with a guess. */
-const whiteReflectance = smoothSpectrum(spectrumToLab(pigmentLayers['77891'].map(({ k, s }) => thickReflectance(k / s))));
+/** K/S of the palette's white as a swatch: smoothed like the others, so that a guess is compared with a guess. */
+const smoothWhite = smoothSpectrum(spectrumToLab(pigmentLayers['77891'].map(({ k, s }) => thickReflectance(k / s))));
+const whiteRatio: Spectrum = smoothWhite.ok ? smoothWhite.reflectance.map(absorptionRatio) : [];
+
+/** What `withinSurface` is told of the shine of a film. */
+const shineOf = (finish: Finish) => (finish === 'shine-in' ? 'included' : 'excluded');
 
 /** The reflectance of a swatch without its surface, as a smooth guess. Blues and violets are refused. */
-export function swatchReflectance(lab: Lab, finish: Finish = 'matt'): Readonly<{ ok: true; reflectance: Spectrum }> | Readonly<{ ok: false; reason: SwatchReason }> {
+export function swatchReflectance(lab: Lab, finish: Finish): Readonly<{ ok: true; reflectance: Spectrum }> | Readonly<{ ok: false; reason: SwatchReason }> {
   if (swatchTrust(lab) === 'blue-or-violet') return { ok: false, reason: 'blue-or-violet' };
   const found = smoothSpectrum(lab);
   if (!found.ok || finish === 'matt') return found;
-  const reflectance = found.reflectance.map((value) => withinSurface(value, filmSurface, finish === 'shine-in' ? 'included' : 'excluded'));
+  const reflectance = found.reflectance.map((value) => withinSurface(value, filmSurface, shineOf(finish)));
   return reflectance.every((value) => value > 0) ? { ok: true, reflectance } : { ok: false, reason: 'darker-than-its-shine' };
 }
 
@@ -51,21 +55,19 @@ export function calibrateSwatches({ masstone, tint, drops, whiteDrops, finish }:
   if (!full.ok) return { ok: false, at: 'masstone', reason: full.reason };
   const light = swatchReflectance(tint, finish);
   if (!light.ok) return { ok: false, at: 'tint', reason: light.reason };
-  if (!whiteReflectance.ok) return { ok: false, at: 'tint', reason: 'no-smooth-spectrum' };
-  const [p, q, w] = [full, light, whiteReflectance].map(({ reflectance }) => reflectance.map(absorptionRatio));
-  if (!p || !q || !w) return { ok: false, at: 'tint', reason: 'no-smooth-spectrum' };
+  const [p, q] = [full.reflectance.map(absorptionRatio), light.reflectance.map(absorptionRatio)];
   // What a little of K/S takes off the tint's reflectance: dR/dq = −2R²/(1 − R²).
   const summed = (of: (band: number) => number) =>
     foldedWeights.D65.y.reduce((sum, weight, band) => {
       const squared = (light.reflectance[band] ?? NaN) ** 2;
       return sum + (weight * squared * of(band)) / (1 - squared);
     }, 0);
-  const overWhite = summed((band) => (q[band] ?? NaN) - (w[band] ?? NaN));
+  const overWhite = summed((band) => (q[band] ?? NaN) - (whiteRatio[band] ?? NaN));
   const underFull = summed((band) => (p[band] ?? NaN) - (q[band] ?? NaN));
   if (!(underFull > 0)) return { ok: false, at: 'tint', reason: 'tint-not-lighter' };
   if (!(overWhite > 0)) return { ok: false, at: 'tint', reason: 'tint-whiter-than-white' };
   const ratio = (whiteDrops * overWhite) / (drops * underFull);
-  const again = p.map((mine, band) => thickReflectance((drops * ratio * mine + whiteDrops * (w[band] ?? NaN)) / (drops * ratio + whiteDrops)));
+  const again = p.map((mine, band) => thickReflectance((drops * ratio * mine + whiteDrops * (whiteRatio[band] ?? NaN)) / (drops * ratio + whiteDrops)));
   const tintMiss = ciede2000(spectrumToLab(seen(again, finish)), tint);
   if (!(tintMiss <= mostTintMiss)) return { ok: false, at: 'tint', reason: 'tint-of-another-pigment' };
   const scatter = ratio * whiteScatter;
@@ -73,5 +75,5 @@ export function calibrateSwatches({ masstone, tint, drops, whiteDrops, finish }:
 }
 
 function seen(reflectance: Spectrum, finish: Finish): Spectrum {
-  return finish === 'matt' ? reflectance : reflectance.map((value) => seenThroughSurface(value, filmSurface, finish === 'shine-in' ? 'included' : 'excluded'));
+  return finish === 'matt' ? reflectance : reflectance.map((value) => seenThroughSurface(value, filmSurface, shineOf(finish)));
 }

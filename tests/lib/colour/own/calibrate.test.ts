@@ -8,6 +8,7 @@ import { mixedLayer, thickReflectance } from '#lib/colour/kubelkaMunk.ts';
 import { spectrumToLab } from '#lib/colour/observe.ts';
 import { pigmentLayers, type PigmentId } from '#lib/colour/pigments.ts';
 import { seenThroughSurface } from '#lib/colour/saunderson.ts';
+import { smoothSpectrum } from '#lib/colour/smoothSpectrum.ts';
 import { drawFrom } from '#lib/quantities/seed.ts';
 import { real } from '#tests/tools/real.ts';
 
@@ -110,6 +111,8 @@ describe('two swatches', () => {
   });
 
   const brown = { masstone: { l: 34, a: 10, b: 28 }, tint: { l: 62, a: 6, b: 26 }, drops: 1, whiteDrops: 4, finish: 'matt' } as const;
+  /** A tint that is the palette's white itself. */
+  const asWhite = spectrumToLab(white.map(({ k, s }) => thickReflectance(k / s)));
   test.each([
     ['drops', 'no-drops', { drops: 0 }],
     ['drops', 'no-drops', { whiteDrops: NaN }],
@@ -117,6 +120,7 @@ describe('two swatches', () => {
     ['tint', 'tint-not-lighter', { tint: { l: 30, a: 10, b: 26 } }],
     ['tint', 'tint-not-lighter', { tint: brown.masstone }],
     ['tint', 'tint-whiter-than-white', { tint: { l: 98.5, a: 0, b: 1 } }],
+    ['tint', 'tint-whiter-than-white', { tint: asWhite }],
     ['tint', 'tint-of-another-pigment', { tint: { l: 62, a: 30, b: 5 } }],
     ['masstone', 'blue-or-violet', { masstone: { l: 25, a: 20, b: -40 } }],
     ['tint', 'blue-or-violet', { tint: { l: 60, a: 5, b: -30 } }],
@@ -125,6 +129,14 @@ describe('two swatches', () => {
     ['masstone', 'darker-than-its-shine', { masstone: { l: 12, a: 1, b: 1 }, finish: 'shine-in' }],
   ] as const)('[hand] refused at the %s: %s', (at, reason, wrong) => {
     expect(calibrateSwatches({ ...brown, ...wrong })).toEqual({ ok: false, at, reason });
+  });
+  test('[property] a dark red that falls below its shine only in blue is refused as well', () => {
+    const red = { l: 30, a: 30, b: 28 };
+    const smooth = smoothSpectrum(red);
+    if (!smooth.ok) throw new Error(smooth.reason);
+    expect([Math.min(...smooth.reflectance) < 0.04, Math.max(...smooth.reflectance) > 0.1]).toEqual([true, true]);
+    expect(swatchReflectance(red, 'shine-in')).toEqual({ ok: false, reason: 'darker-than-its-shine' });
+    expect(swatchReflectance(red, 'shine-out').ok).toBe(true);
   });
   test('[hand] a hue that was not tested is used and said', () => {
     const green = calibrateSwatches({ ...brown, masstone: { l: 40, a: -20, b: 14 }, tint: { l: 68, a: -16, b: 10 } });
