@@ -131,6 +131,8 @@ test('[hand] trust by hue and chroma, at each edge', () => {
   expect([at(2.99, 270), at(3.01, 270)]).toEqual(['earth-like', 'blue-or-violet']);
   expect([at(20, 9.9), at(20, 10.1), at(20, 109.9), at(20, 110.1)]).toEqual(['not-tested', 'earth-like', 'earth-like', 'not-tested']);
   expect([at(44.9, 60), at(45.1, 60)]).toEqual(['earth-like', 'not-tested']);
+  // Exactly at an edge: chroma 3 is no grey any more, chroma 45 (27, 36, 45) is still an earth's.
+  expect([swatchTrust({ l: 40, a: 3, b: 0 }), swatchTrust({ l: 40, a: 27, b: 36 })]).toEqual(['not-tested', 'earth-like']);
   expect([at(20, 189.9), at(20, 190.1), at(20, 344.9), at(20, 345.1)]).toEqual(['not-tested', 'blue-or-violet', 'blue-or-violet', 'not-tested']);
   expect(at(60, 300)).toBe('blue-or-violet');
 });
