@@ -21,19 +21,20 @@ const stepMm = 1;
 function hitOn(edge: Edge, centre: FacePoint, slope: number): FacePoint | undefined {
   /** How far a point of the edge lies outward of the normal, times a constant. */
   const offMm = (uMm: number) => uMm - centre.uMm + slope * ((edgeHeightMm(edge, uMm) ?? centre.vMm) - centre.vMm);
-  const way = offMm(centre.uMm) > 0 ? -1 : 1;
-  const lastMm = way > 0 ? edge.tail.end.uMm : edge.front.end.uMm;
-  let near = { uMm: centre.uMm, off: way * offMm(centre.uMm) };
-  let far = near;
-  while (far.off < 0) {
+  const start = { uMm: centre.uMm, off: offMm(centre.uMm) };
+  const lastMm = start.off > 0 ? edge.front.end.uMm : edge.tail.end.uMm;
+  let near = start;
+  let far = start;
+  while (far.off * start.off > 0) {
     if (far.uMm === lastMm) return undefined;
     near = far;
-    const uMm = way > 0 ? Math.min(lastMm, near.uMm + stepMm) : Math.max(lastMm, near.uMm - stepMm);
-    far = { uMm, off: way * offMm(uMm) };
+    const leftMm = lastMm - near.uMm;
+    const uMm = Math.abs(leftMm) < stepMm ? lastMm : near.uMm + stepMm * Math.sign(leftMm);
+    far = { uMm, off: offMm(uMm) };
   }
   for (let i = 0; i < 60 && Math.abs(far.off) > 1e-13; i++) {
     const uMm = far.uMm - (far.off * (far.uMm - near.uMm)) / (far.off - near.off);
-    const middle = { uMm, off: way * offMm(uMm) };
+    const middle = { uMm, off: offMm(uMm) };
     near = middle.off * far.off < 0 ? far : { ...near, off: near.off / 2 };
     far = middle;
   }

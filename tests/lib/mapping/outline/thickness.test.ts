@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Brow } from '#lib/mapping/brow.ts';
 import { toFace, toPicture } from '#lib/mapping/faceFrame.ts';
+import { acrossAt } from '#lib/mapping/outline/acrossAt.ts';
 import { centreAt } from '#lib/mapping/outline/centreline.ts';
 import { edgeHeightMm } from '#lib/mapping/outline/edge.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
@@ -130,6 +131,12 @@ describe('thickness along the normal', () => {
     // At 15 the normal leans in over the upper front mark, which stands 1 mm nearer the midline and 4 mm up: slope 0.42.
     expect(thicknessAt(outline, 15)).toEqual({ ok: false, reason: 'too-near-the-front' });
     expect(thicknessAt(outline, 17).ok).toBe(true);
+  });
+  it('[hand] a line through a place where only one edge stands meets nothing there, whichever way it leans', () => {
+    for (const slope of [-0.4, 0, 0.4]) {
+      expect(acrossAt(outlined(example), at(14.5, 20), slope)).toBeUndefined();
+      expect(acrossAt(outlined(example), at(66, 20), slope)).toBeUndefined();
+    }
   });
   it('[hand] at the tip the thickness is 0', () => {
     expect(thick(example, 64).thicknessMm).toBe(0);
