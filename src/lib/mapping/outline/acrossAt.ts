@@ -28,8 +28,7 @@ function hitOn(edge: Edge, centre: FacePoint, slope: number): FacePoint | undefi
   while (far.off * start.off > 0) {
     if (far.uMm === lastMm) return undefined;
     near = far;
-    const leftMm = lastMm - near.uMm;
-    const uMm = Math.abs(leftMm) < stepMm ? lastMm : near.uMm + stepMm * Math.sign(leftMm);
+    const uMm = near.uMm + Math.max(-stepMm, Math.min(stepMm, lastMm - near.uMm));
     far = { uMm, off: offMm(uMm) };
   }
   for (let i = 0; i < 60 && Math.abs(far.off) > 1e-13; i++) {
