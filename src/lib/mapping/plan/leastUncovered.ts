@@ -18,8 +18,8 @@ export type LeastUncovered = Readonly<{
 }>;
 export type NoLimits = Readonly<{ ok: false; reason: 'limits-contradict' }>;
 
-/** Price of one mm² left out against one mm² of moved marks: far above every multiplier a limit of a few mm can have. */
-const price = 1e4;
+/** Half the price of one mm² left out against one mm² of moved marks: far above every multiplier a limit of a few mm can have. */
+const price = 5e3;
 /** Room left for rounding where a least value found by one stage binds the next, mm. */
 export const roomMm = 1e-5;
 /** Less than this is rounding. */
@@ -70,7 +70,7 @@ const nothingOut = (outMm: readonly number[], at: readonly number[]): Out => ({ 
  */
 function leastOut(heights: readonly number[], limits: readonly Row[], rows: readonly Row[], cover: Cover, atOdds: readonly number[]): Out {
   const { rows: places, widthsMm } = cover;
-  const prices = widthsMm.map((width) => (price * Math.max(width, leastWidthMm)) / 2);
+  const prices = widthsMm.map((width) => price * Math.max(width, leastWidthMm));
   const knotsOf = (list: readonly number[]) => list.flatMap((at) => places[at - limits.length]?.knots ?? []);
   let free = [...new Set(knotsOf(atOdds))];
   let first = atOdds;

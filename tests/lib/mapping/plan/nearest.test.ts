@@ -183,7 +183,7 @@ describe('least uncovered', () => {
     // 0.5 more over the first, 0.3 over the second.
     expect(found.marginOutMm2).toBeCloseTo(3.2, 3);
     expect(found.heldBy).toEqual([limit('tail')]);
-    expect(least([most(2, 0)], { rows: [coverRow(0, 2.00002, [0, 1])], widthsMm: [4, 6] }).outMm2).toBe(0);
+    expect(least([most(2, 0)], { rows: [coverRow(0, 2.00002, [0, 1])], widthsMm: [4, 6] })).toMatchObject({ outMm2: 0, marginOutMm2: 0, heldBy: [] });
   });
 
   test('[hand] limits that contradict leave nothing to plan', () => {
@@ -192,7 +192,8 @@ describe('least uncovered', () => {
 
   test('[library] over seeded old shapes as little stays out as in one programme in which every place may', () => {
     let out = 0;
-    for (let seed = 0; seed < 30; seed++) {
+    // In the last one the places at odds all stay out already, and yet the method finds no room: every place may then.
+    for (const seed of [...Array.from({ length: 30 }, (_, i) => i), 394]) {
       const task = seededTask(seed);
       const [brow, old] = [task.brows.left, task.old.left];
       if (!old) throw new Error('old work');
