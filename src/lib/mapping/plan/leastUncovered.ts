@@ -1,4 +1,4 @@
-import { easedRows, type Cover } from './coverRows.ts';
+import { easedRows, type Cover, type CoverRow } from './coverRows.ts';
 import { holding, nearest, type Nearest } from './nearest.ts';
 import type { Holder, Row } from './row.ts';
 
@@ -78,7 +78,7 @@ function leastOut(heights: readonly number[], limits: readonly Row[], rows: read
     const best = leastWith(heights, limits, rows, cover, prices, free, first);
     first = holding(best);
     const joining = best.ok
-      ? widthsMm.map((_, knot) => knot).filter((knot) => !free.includes(knot) && pullOn(knot, best.pulls.slice(limits.length), cover) > (prices[knot] ?? 0))
+      ? widthsMm.map((_, knot) => knot).filter((knot) => pullOn(knot, best.pulls.slice(limits.length), cover) > (prices[knot] ?? 0))
       : knotsOf(best.atOdds);
     const next = [...new Set([...free, ...joining])];
     if (best.ok && next.length === free.length) return outOf(best, heights.length, free, widthsMm);
@@ -92,29 +92,24 @@ function leastOut(heights: readonly number[], limits: readonly Row[], rows: read
 /** The programme in which only some knots may stay out. */
 function leastWith(heights: readonly number[], limits: readonly Row[], rows: readonly Row[], { rows: places }: Cover, prices: readonly number[], free: readonly number[], first: readonly number[]) {
   const marks = heights.length;
-  const column = new Map(free.map((knot, i) => [knot, marks + i]));
-  const noKnots = free.map(() => 0);
   const eased = rows.map((row, i): Row => {
-    const all = [...row.coefficients, ...noKnots];
     const place = places[i];
-    if (place) {
-      const [first, second] = [column.get(place.knots[0]), column.get(place.knots[1])];
-      if (first !== undefined) all[first] = 1 - place.towardSecond;
-      if (second !== undefined) all[second] = place.towardSecond;
-    }
-    return { ...row, coefficients: all };
+    return { ...row, coefficients: [...row.coefficients, ...free.map((knot) => (place ? shareOf(place, knot) : 0))] };
   });
   const notBelowNought = free.map((_, i): Row => ({ coefficients: Array.from({ length: marks + i + 1 }, (_, at) => (at === marks + i ? 1 : 0)), atLeast: 0 }));
   const target = [...heights, ...free.map((knot) => -(prices[knot] ?? 0))];
   return nearest(target, target.map(() => 1), [...limits, ...eased, ...notBelowNought], first);
 }
 
+/** What a way out at one knot gives to a row. */
+function shareOf({ knots: [first, second], towardSecond }: CoverRow, knot: number): number {
+  if (knot === first) return 1 - towardSecond;
+  return knot === second ? towardSecond : 0;
+}
+
 /** How strongly the rows would let one knot out. */
 function pullOn(knot: number, pulls: readonly number[], { rows }: Cover): number {
-  return rows.reduce((sum, { knots: [first, second], towardSecond }, i) => {
-    const share = first === knot ? 1 - towardSecond : second === knot ? towardSecond : 0;
-    return sum + share * (pulls[i] ?? 0);
-  }, 0);
+  return rows.reduce((sum, row, i) => sum + shareOf(row, knot) * (pulls[i] ?? 0), 0);
 }
 
 function outOf({ unknowns, heldBy }: Extract<Nearest, Readonly<{ ok: true }>>, marks: number, free: readonly number[], widthsMm: readonly number[]): Out {
