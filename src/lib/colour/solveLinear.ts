@@ -1,3 +1,6 @@
+/** A pivot no larger settles nothing. */
+const leastPivot = 1e-13;
+
 /**
  * The unknowns of as many linear equations, by Gauss with the largest pivot of each column. Rows hold the coefficients;
  * undefined where they do not settle every unknown.
@@ -5,28 +8,22 @@
 export function solveLinear(matrix: readonly (readonly number[])[], right: readonly number[]): readonly number[] | undefined {
   const size = right.length;
   const rows = matrix.map((row, i) => Float64Array.from([...row, right[i] ?? NaN]));
+  const pivots: Float64Array[] = [];
   for (let column = 0; column < size; column++) {
-    let best = column;
-    for (let i = column + 1; i < size; i++) if (Math.abs(at(rows, i, column)) > Math.abs(at(rows, best, column))) best = i;
-    const [pivot, other] = [rows[best], rows[column]];
-    if (!pivot || !other || !(Math.abs(pivot[column] ?? 0) > 1e-13)) return undefined;
-    rows[best] = other;
-    rows[column] = pivot;
-    for (let i = column + 1; i < size; i++) {
-      const row = rows[i];
-      const factor = at(rows, i, column) / (pivot[column] ?? 1);
-      if (row && factor !== 0) for (let j = column; j <= size; j++) row[j] = (row[j] ?? 0) - factor * (pivot[j] ?? 0);
+    const first = (row: Float64Array) => row[column] ?? 0;
+    rows.sort((one, other) => Math.abs(first(other)) - Math.abs(first(one)));
+    const pivot = rows.shift();
+    if (!pivot || !(Math.abs(first(pivot)) > leastPivot)) return undefined;
+    for (const row of rows) {
+      const factor = first(row) / first(pivot);
+      // Most rows of a curve's conditions have nothing of an unknown.
+      if (factor !== 0) for (let j = column; j <= size; j++) row[j] = (row[j] ?? 0) - factor * (pivot[j] ?? 0);
     }
+    pivots.push(pivot);
   }
-  const found = new Array<number>(size).fill(0);
-  for (let i = size - 1; i >= 0; i--) {
-    let rest = at(rows, i, size);
-    for (let j = i + 1; j < size; j++) rest -= at(rows, i, j) * (found[j] ?? 0);
-    found[i] = rest / at(rows, i, i);
-  }
-  return found;
-}
-
-function at(rows: readonly Float64Array[], row: number, column: number): number {
-  return rows[row]?.[column] ?? 0;
+  // From the last unknown to the first: each row holds its own and those after it.
+  return pivots.reduceRight<readonly number[]>((found, pivot, own) => {
+    const rest = found.reduce((sum, value, i) => sum - (pivot[own + 1 + i] ?? 0) * value, pivot[size] ?? 0);
+    return [rest / (pivot[own] ?? 1), ...found];
+  }, []);
 }
