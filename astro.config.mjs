@@ -10,6 +10,7 @@ import { plainImports } from './src/build/plainImports.ts';
 import { scriptHash } from './src/build/scriptHash.ts';
 import { sharedChunks } from './src/build/sharedChunks.ts';
 import { themeScript } from './src/build/themeScript.ts';
+import { tieNumbers } from './src/build/tieNumbers.ts';
 
 // No usage reports leave this machine.
 process.env.ASTRO_TELEMETRY_DISABLED = '1';
@@ -23,7 +24,7 @@ export default defineConfig({
   markdown: {
     // Formulas leave as MathML: no styles, no script. Errors are caught by a gate on the built pages.
     syntaxHighlight: false,
-    processor: unified({ remarkPlugins: [remarkMath], rehypePlugins: [[rehypeKatex, { output: 'mathml', strict: 'error' }]] }),
+    processor: unified({ remarkPlugins: [remarkMath, tieNumbers], rehypePlugins: [[rehypeKatex, { output: 'mathml', strict: 'error' }]] }),
   },
   integrations: [preact(), mdx(), sitemap(), house()],
   vite: {
