@@ -31,6 +31,10 @@ test.each([['the palette', bottles], ['four of it', bottles.slice(1, 5)], ['thre
   expect(axes.map(({ pigment }) => pigment)).toEqual(varied.filter((id) => id !== rest));
   expect(axes.reduce((product, { steps }) => product * steps, 1) / 1e12).toBeCloseTo(1, 2);
   const perStrength = axes.map(({ pigment, steps }) => steps / (spanOf(pigment) * apart(pigment, rest)));
+  for (const { pigment, lo, step, steps } of axes) {
+    const shares = some.map((bottle) => bottle.shares[pigment]);
+    expect([lo, lo + step * steps]).toEqual([Math.min(...shares), expect.closeTo(Math.max(...shares), 9)]);
+  }
   for (const each of perStrength) expect(each / (perStrength[0] ?? NaN)).toBeCloseTo(1, 2);
 });
 
