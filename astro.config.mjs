@@ -11,6 +11,7 @@ import { scriptHash } from './src/build/scriptHash.ts';
 import { sharedChunks } from './src/build/sharedChunks.ts';
 import { themeScript } from './src/build/themeScript.ts';
 import { tieNumbers } from './src/build/tieNumbers.ts';
+import { withoutSignals } from './src/build/withoutSignals.ts';
 
 // No usage reports leave this machine.
 process.env.ASTRO_TELEMETRY_DISABLED = '1';
@@ -28,7 +29,7 @@ export default defineConfig({
   },
   integrations: [preact(), mdx(), sitemap(), house()],
   vite: {
-    plugins: [plainImports()],
+    plugins: [plainImports(), withoutSignals()],
     build: {
       rolldownOptions: {
         output: {

@@ -2,7 +2,7 @@ import type { Plugin } from 'vite';
 
 /** The bundler's preload helper in a file of its own, and a line that asks for it. */
 const helperFile = /(?:^|\/)fetch\.[\w-]+\.js$/;
-const helperImport = /import\s*\{\s*\w+ as ([\w$]+)\s*\}\s*from\s*["']\.\/fetch\.[\w-]+\.js["'];?/;
+const helperImport = /import\s*\{\s*(?:\w+ as )?([\w$]+)\s*\}\s*from\s*["']\.\/fetch\.[\w-]+\.js["'];?/;
 
 /**
  * Parts fetched on demand here never bring style sheets of their own, so the bundler's preload helper (1 kB on every page)
