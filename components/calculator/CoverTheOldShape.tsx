@@ -1,5 +1,6 @@
 import { coverFields, coverKey, coverMarks, type CoverKey, type CoverState, type Shape } from '#calculators/coverFields.ts';
 import { CoverOverlay } from '#components/pictures/CoverOverlay.tsx';
+import { onDemand } from '#components/site/onDemand.ts';
 import { freeWords, oldSkinWords, shapeWords } from '#words/coverLabels.ts';
 import { browMarkWords, capital } from '#words/marks.ts';
 import { fixed } from '#words/number.ts';
@@ -14,6 +15,7 @@ import { MarkPanel } from './MarkPanel.tsx';
 import { MarkStage } from './MarkStage.tsx';
 import { NumberBox } from './NumberBox.tsx';
 import { rounded, useCalculator } from './useCalculator.ts';
+import { useKept } from './useKept.ts';
 import { useLater } from './useLater.ts';
 
 const labels = {
@@ -34,7 +36,7 @@ const groups = (['planned', 'old'] as const).flatMap((shape) =>
 );
 const markOf = (key: string) => coverMarks.find((mark) => mark.key === key);
 const optionsOf = (words: Readonly<Record<string, string>>) => Object.entries(words).map(([value, label]) => ({ value, label }));
-const load = () => import('./coverTold.ts').then(({ tellCover }) => tellCover);
+const load = onDemand(async () => (await import('./coverTold.ts')).tellCover);
 
 type Props = Readonly<{ id?: string; start: CoverTold; tables?: CoverTablesOf; open?: boolean; legend?: ComponentChildren; children?: ComponentChildren }>;
 
@@ -43,6 +45,7 @@ export function CoverTheOldShape({ id = 'cover', start, tables: Tables, open = f
   const desk = useCalculator(coverFields, nameOf);
   const { state } = desk;
   const { result: { cover: result, says, caution, paths }, is } = useLater<CoverState, CoverTold>(state, start, load);
+  useKept(desk, is === 'missing');
   const [isOpen, setIsOpen] = useState(open);
   const [active, setActive] = useState<CoverKey>('oldArchTopR');
   const chosen = markOf(active);
@@ -63,8 +66,9 @@ export function CoverTheOldShape({ id = 'cover', start, tables: Tables, open = f
       desk={desk}
       id={id}
       address="/calculators/cover-the-old-shape/"
-      says={isMissing ? { answer: 'The planner did not arrive.', doubt: 'Look at the connection, then change a number again.' } : says}
-      caution={isMissing ? undefined : caution}
+      says={says}
+      caution={caution}
+      missing={isMissing && 'The planner'}
       picture={
         <>
           <div class="stack">

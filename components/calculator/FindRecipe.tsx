@@ -4,14 +4,17 @@ import { mixByDropsFields } from '#calculators/mixByDropsFields.ts';
 import { DropsPlot } from '#components/pictures/DropsPlot.tsx';
 import { SwatchRow } from '#components/pictures/SwatchRow.tsx';
 import { bottleIds } from '#lib/colour/bottleIds.ts';
-import { recipeCaution, recipeSays, recipeWords, missingWords, searchingSays, searchingWords, shownRecipe, stoppedWords } from '#words/findRecipe.ts';
+import { recipeCaution, recipeSays, recipeWords, searchingSays, searchingWords, shownRecipe, stoppedWords } from '#words/findRecipe.ts';
 import { fixed } from '#words/number.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { onDemand } from '#components/site/onDemand.ts';
+import { useMemo, useState } from 'preact/hooks';
 import { Frame } from './Frame.tsx';
+import { LaterOwnPanel } from './LaterOwnPanel.tsx';
 import { NumberBox } from './NumberBox.tsx';
 import { SkinBoxes, skinLabels, type SkinName } from './SkinBoxes.tsx';
 import { useCalculator } from './useCalculator.ts';
+import { useKept } from './useKept.ts';
 import { useLater } from './useLater.ts';
 
 const labels = { ...skinLabels, targetL: 'Target L*', targetA: 'Target a*', targetB: 'Target b*', bottles: 'Bottles at most', drops: 'Drops at most', white: 'White at most', darker: 'Darker at most', lean: 'Hue lean at most' } as const;
@@ -19,6 +22,7 @@ const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(label
 const nameOf = (key: string) => (isLabel(key) ? labels[key] : key);
 
 const dropsOf = (recipe: readonly number[]) => recipe.reduce((sum, drops) => sum + drops, 0);
+const searcher = onDemand(() => import('./askWorker.ts'));
 const noShelf: readonly OwnBottle[] = [];
 
 /** The address of the mix page with this recipe in this skin. */
@@ -40,24 +44,22 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
   const [searching, setSearching] = useState({ share: 0, isBeyond: false });
   const [stopped, setStopped] = useState<FindRecipeState>();
   const [shelf, setShelf] = useState(noShelf);
-  const [Own, setOwn] = useState<typeof import('./OwnPanel.tsx').OwnPanel>();
-  useEffect(() => {
-    if (own) import('./OwnPanel.tsx').then(({ OwnPanel }) => setOwn(() => OwnPanel), () => undefined);
-  }, [own]);
   const asked = useMemo(() => ({ state, shelf }), [state, shelf]);
-  const { result, is } = useLater(asked, start, () => import('./askWorker.ts').then(({ askWorker }) => (next: typeof asked) => {
+  const { result, is } = useLater(asked, start, () => searcher().then(({ askWorker }) => (next: typeof asked) => {
     setSearching({ share: 0, isBeyond: false });
     return askWorker(next, setSearching);
   }));
+  useKept(desk, is === 'missing');
   const stop = () => {
     setStopped(state);
-    import('./askWorker.ts').then(({ stopWorker }) => stopWorker());
+    // Where it never came, nothing runs.
+    searcher().then(({ stopWorker }) => stopWorker(), () => undefined);
   };
   const number = (name: Exclude<keyof FindRecipeState, SkinName>, unit = '') => (
     <NumberBox key={name} id={`${id}-${name}`} label={labels[name]} unit={unit} shown={String(state[name])} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
   );
   const names = result.ok ? result.own.map((slot) => shelf.find((bottle) => bottle.slot === slot)?.name ?? 'a bottle taken away') : [];
-  const says = { fresh: recipeSays(result, state.oldWork !== 'none', names), late: searchingSays(searching.isBeyond), missing: stopped === state ? stoppedWords : missingWords }[is];
+  const says = { fresh: recipeSays(result, state.oldWork !== 'none', names), late: searchingSays(searching.isBeyond), missing: stoppedWords }[is];
   const target = { l: state.targetL, a: state.targetA, b: state.targetB };
   const [soon, later] = result.ok ? result.simplest.colours : [];
   return (
@@ -67,6 +69,7 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
       id={id}
       address="/calculators/find-a-recipe/"
       says={says}
+      missing={is === 'missing' && stopped !== state && 'The search'}
       caution={is === 'fresh' ? recipeCaution(result) : undefined}
       picture={
         result.ok && soon && later && (
@@ -94,7 +97,7 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
           <button class="btn line" type="button" onClick={stop}>Stop</button>
         </p>
       )}
-      {own && <div class="own-room">{Own && <Own id={`${id}-own`} shelf={shelf} onShelf={setShelf} onTaken={() => undefined} />}</div>}
+      {own && <div class="own-room"><LaterOwnPanel id={`${id}-own`} shelf={shelf} onShelf={setShelf} onTaken={() => undefined} /></div>}
       {result.ok && (
         <>
           <p class="calc-tools no-print"><a class="btn text" href={mixAddress(result.simplest.recipe, result.simplest.dose, result.own, state)}>Open this recipe in Mix by drops</a></p>

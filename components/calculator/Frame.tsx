@@ -3,6 +3,7 @@ import { Icon } from '#components/site/Icon.tsx';
 import { cautionIcon, linkIcon, printIcon, undoIcon } from '#components/site/icons.ts';
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
+import { notFetched } from '#words/fetching.ts';
 import type {} from './askDesk.ts';
 import type { Desk } from './useCalculator.ts';
 
@@ -15,18 +16,17 @@ type Props<S extends State, R> = Readonly<{
   side: ComponentChildren;
   says: Readonly<{ answer: string; doubt: string }>;
   caution?: string | undefined;
+  /** What the sums need and could not be fetched: said in place of the answer. */
+  missing?: string | false | undefined;
   /** A tall picture: the sentence stands beside it, above the fields, so that it is seen without scrolling. */
   tall?: boolean;
   children?: ComponentChildren;
 }>;
 
 /** The frame of every calculator: refused parts of a link, picture, fields, sentence, copy link, print, start again. */
-export function Frame<S extends State, R>({ desk, id, address, picture, side, says, caution, tall = false, children }: Props<S, R>) {
+export function Frame<S extends State, R>({ desk, id, address, picture, side, says, caution, missing, tall = false, children }: Props<S, R>) {
   const [copied, setCopied] = useState('');
-  const copy = async () => {
-    const { copyLink } = await import('./copyLink.ts');
-    setCopied(await copyLink(await desk.address(address)));
-  };
+  const lacks = missing || desk.missing;
   return (
     <div class="calculator" id={id} onAskDesk={({ detail: take }) => take(desk)}>
       {desk.refused}
@@ -34,12 +34,12 @@ export function Frame<S extends State, R>({ desk, id, address, picture, side, sa
         <div class="pic">{picture}</div>
         <div class="side no-print">{side}</div>
         <div class="says" role="status">
-          <p><b>{says.answer}</b> {says.doubt}</p>
-          {caution && <p class="says-caution"><Icon of={cautionIcon} /> {caution}</p>}
+          <p>{lacks ? notFetched(lacks) : [<b>{says.answer}</b>, ' ', says.doubt]}</p>
+          {!lacks && caution && <p class="says-caution"><Icon of={cautionIcon} /> {caution}</p>}
         </div>
       </div>
       <div class="calc-tools no-print">
-        <button class="btn line needs-js" type="button" onClick={copy}><Icon of={linkIcon} /> Copy link</button>
+        <button class="btn line needs-js" type="button" onClick={() => desk.copyLink(address).then(setCopied)}><Icon of={linkIcon} /> Copy link</button>
         <button class="btn line needs-js" type="button" onClick={() => print()}><Icon of={printIcon} /> Print</button>
         <button class="btn text needs-js" type="button" onClick={desk.reset}><Icon of={undoIcon} /> Back to the start</button>
         <span role="status" class="plain small quiet">{copied}</span>

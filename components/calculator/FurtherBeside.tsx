@@ -1,4 +1,5 @@
 import type { MixFurther as Further } from '#calculators/mixFurther.ts';
+import { notFetched } from '#words/fetching.ts';
 import { useEffect, useState } from 'preact/hooks';
 import { askBeside } from './askBeside.ts';
 import type { AskedMix } from './askMixWorker.ts';
@@ -16,5 +17,5 @@ export function FurtherBeside({ id, state, shelf }: AskedMix & Readonly<{ id: st
       isCurrent = false;
     };
   }, [state, shelf]);
-  return further === 'failed' ? <p class="plain small">The plots did not arrive. Look at the connection, then change a number.</p> : <MixFurther id={id} further={further} />;
+  return further === 'failed' ? <p class="plain small">{notFetched('The plots')}</p> : <MixFurther id={id} further={further} />;
 }

@@ -1,18 +1,11 @@
-import { useEffect, useState } from 'preact/hooks';
+import { Later } from '#components/site/Later.tsx';
+import { onDemand } from '#components/site/onDemand.ts';
 import type { Tables } from './tables.ts';
 
 type Props = Parameters<Tables>[0] & Readonly<{ isOpen: boolean }>;
+const tables = onDemand(() => import('./MidlineTables.tsx'));
 
 /** The tables of a lesson's figure: fetched at the first opening, so that the lesson itself stays small. */
 export function LaterTables({ isOpen, ...shown }: Props) {
-  const [loaded, setLoaded] = useState<Readonly<{ Tables: Tables }> | 'failed' | undefined>();
-  useEffect(() => {
-    if (!isOpen || loaded) return;
-    import('./MidlineTables.tsx').then(
-      ({ MidlineTables }) => setLoaded({ Tables: MidlineTables }),
-      () => setLoaded('failed'),
-    );
-  }, [isOpen, loaded]);
-  if (loaded === 'failed') return <a href="/calculators/midline-and-sides/">See the calculator’s own page</a>;
-  return loaded ? <loaded.Tables {...shown} /> : null;
+  return <Later fetchPart={tables} isWanted={isOpen} what="The tables" show={({ MidlineTables }) => <MidlineTables {...shown} />} />;
 }

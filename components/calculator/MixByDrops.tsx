@@ -1,6 +1,7 @@
 import type { MixByDrops as Result } from '#calculators/mixByDrops.ts';
 import { lookAgainUnder, mixByDropsFields, type MixByDropsState } from '#calculators/mixByDropsFields.ts';
 import { DropCard } from '#components/pictures/DropCard.tsx';
+import { onDemand } from '#components/site/onDemand.ts';
 import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { ownSlots } from '#lib/colour/own/ownSlots.ts';
@@ -10,20 +11,22 @@ import { partsWords, rangesWords } from '#words/mixNumbers.ts';
 import { fixed } from '#words/number.ts';
 import { lampInWords, looksSay, three } from '#words/underLamps.ts';
 import type { ComponentChildren } from 'preact';
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { LaterMixFurther } from './LaterMixFurther.tsx';
+import { LaterOwnPanel } from './LaterOwnPanel.tsx';
 import { NumberBox } from './NumberBox.tsx';
 import { SkinBoxes, skinLabels } from './SkinBoxes.tsx';
 import { useCalculator } from './useCalculator.ts';
+import { useKept } from './useKept.ts';
 import { useLater } from './useLater.ts';
 
 const labels = { ...skinLabels, dose: 'Dose', lamp: 'Seen under' } as const;
 const isBottle = (key: string): key is BottleId => Object.hasOwn(bottleWords, key);
 const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
 const nameOf = (key: string) => (isBottle(key) ? `Drops of ${bottleWords[key]}` : isLabel(key) ? labels[key] : key.replace(/^own/, 'Your bottle '));
-const load = () => import('./askMixWorker.ts').then(({ askMixWorker }) => askMixWorker);
+const load = onDemand(async () => (await import('./askMixWorker.ts')).askMixWorker);
 
 type Props = Readonly<{
   id?: string;
@@ -39,12 +42,9 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
   const desk = useCalculator(mixByDropsFields, nameOf);
   const { state } = desk;
   const [shelf, setShelf] = useState(noShelf);
-  const [Own, setOwn] = useState<typeof import('./OwnPanel.tsx').OwnPanel>();
-  useEffect(() => {
-    if (own) import('./OwnPanel.tsx').then(({ OwnPanel }) => setOwn(() => OwnPanel), () => undefined);
-  }, [own]);
   const asked = useMemo(() => ({ state, shelf }), [state, shelf]);
   const { result, is } = useLater(asked, start, load);
+  useKept(desk, is === 'missing');
   const lamp = lampInWords[lookAgainUnder(state.lamp)];
   const number = (name: Exclude<keyof MixByDropsState, 'oldWork' | 'lamp'>, unit: string, hint?: string, label = isBottle(name) ? bottleWords[name] : nameOf(name)) => (
     <NumberBox key={name} id={`${id}-${name}`} label={label} unit={unit} shown={String(state[name])} hint={hint} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
@@ -55,8 +55,9 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
       desk={desk}
       id={id}
       address="/calculators/mix-by-drops/"
-      says={is === 'missing' ? { answer: 'The colour model did not arrive.', doubt: 'Look at the connection, then change a number again.' } : mixSays(result)}
-      caution={is === 'missing' ? undefined : mixCaution(result)}
+      says={mixSays(result)}
+      caution={mixCaution(result)}
+      missing={is === 'missing' && 'The colour model'}
       picture={
         <>
           {result.ok && <DropCard bottle={result.bottle} times={result.outlook.times} today={result.outlook.today} coverage={state.coverage / 100} isLate={is !== 'fresh'} />}
@@ -91,7 +92,7 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
         </>
       }
     >
-      {own && <div class="own-room">{Own && <Own id={`${id}-own`} shelf={shelf} onShelf={setShelf} onTaken={(slot) => desk.type(slot, '0')} />}</div>}
+      {own && <div class="own-room"><LaterOwnPanel id={`${id}-own`} shelf={shelf} onShelf={setShelf} onTaken={(slot) => desk.type(slot, '0')} /></div>}
       {result.ok && <LaterMixFurther id={id} state={state} shelf={shelf} still={children} />}
       {result.ok && (
         <details class="fold numbers">

@@ -1,6 +1,7 @@
 import { browKeys, type BrowKey } from '#calculators/browFields.ts';
 import { outlineAndCoverFields, type OutlineAndCoverState } from '#calculators/outlineAndCoverFields.ts';
 import { OutlineOverlay } from '#components/pictures/OutlineOverlay.tsx';
+import { onDemand } from '#components/site/onDemand.ts';
 import type { OutlineReport } from '#calculators/outlineSums.ts';
 import { browMarkWords, capital } from '#words/marks.ts';
 import { outlineSays } from '#words/outlineAndCover.ts';
@@ -10,6 +11,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { OutlineTables } from './OutlineTables.tsx';
 import { outlineView } from './outlineView.ts';
 import { type CalculatorFace, Shell } from './Shell.tsx';
+import { useKept } from './useKept.ts';
 
 const markOf = (key: BrowKey) => {
   const mark = browMarks.find((name) => key.startsWith(name));
@@ -37,8 +39,11 @@ const words = (options: Options) => ({
   caution: () => undefined,
 }) as const satisfies Partial<CalculatorFace<OutlineAndCoverState, OutlineReport>>;
 
-/** Asks for the sums once the state is no longer the first one. */
-function AtFirstChange({ state, ask }: Readonly<{ state: OutlineAndCoverState; ask: () => void }>) {
+const fetchSums = onDemand(() => import('#calculators/outlineSums.ts'));
+
+/** Asks for the sums once the state is no longer the first one, and keeps it where they do not come. */
+function AtFirstChange({ state, ask, isMissing }: Readonly<{ state: OutlineAndCoverState; ask: () => void; isMissing: boolean }>) {
+  useKept({ calculator: outlineAndCoverFields, state }, isMissing);
   const first = useRef(state);
   useEffect(() => {
     if (state !== first.current) ask();
@@ -56,7 +61,7 @@ export function OutlineAndCover({ id = 'outline', open = false, start, options, 
   const ask = () => {
     if (is !== 'first' && is !== 'missing') return;
     setIs('asked');
-    import('#calculators/outlineSums.ts').then(
+    fetchSums().then(
       ({ outlineSums }) => {
         sums.current = outlineSums;
         setIs('here');
@@ -70,10 +75,11 @@ export function OutlineAndCover({ id = 'outline', open = false, start, options, 
     draw: (state, report) => (
       <>
         <OutlineOverlay points={state} report={report} ownShare={state.station / 100} />
-        <AtFirstChange state={state} ask={ask} />
+        <AtFirstChange state={state} ask={ask} isMissing={is === 'missing'} />
       </>
     ),
-    says: (report, state) => (is === 'missing' ? { answer: 'The sums did not arrive.', doubt: 'Look at the connection, then move a mark again.' } : outlineSays(report, state)),
+    says: outlineSays,
+    missing: is === 'missing' && 'What works out the outline',
   };
   return (
     <Shell face={face} id={id} open={open} legend={legend} address="/calculators/outline-and-cover/" tables={(report) => <OutlineTables report={report} />}>

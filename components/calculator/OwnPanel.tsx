@@ -1,43 +1,66 @@
+import { Later } from '#components/site/Later.tsx';
+import { onDemand } from '#components/site/onDemand.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import type { OwnSlot } from '#lib/colour/own/ownSlots.ts';
+import { notFetched } from '#words/fetching.ts';
 import { useEffect, useState } from 'preact/hooks';
 
-type Panel = typeof import('./OwnBottles.tsx').OwnBottles;
-type Props = Readonly<{ id: string; shelf: readonly OwnBottle[]; onShelf: (shelf: readonly OwnBottle[]) => void; onTaken: (slot: OwnSlot) => void }>;
+export type OwnPanelProps = Readonly<{ id: string; shelf: readonly OwnBottle[]; onShelf: (shelf: readonly OwnBottle[]) => void; onTaken: (slot: OwnSlot) => void }>;
 
 /** Where the bottles of one's own are kept, as the text of their file. */
 export const shelfKey = 'tautline-bottles';
 
+const keeping = onDemand(() => import('./ownShelf.ts'));
+const inside = onDemand(() => import('./OwnBottles.tsx'));
+
 /** The fold with the bottles of one's own. What reads, writes and changes them is fetched only where there are some, or when it is opened. */
-export function OwnPanel({ shelf, onShelf, ...props }: Props) {
+export function OwnPanel({ shelf, onShelf, ...props }: OwnPanelProps) {
   const [note, setNote] = useState('');
-  const [Inside, setInside] = useState<Panel>();
-  const [isMissing, setMissing] = useState(false);
+  const [isOpen, setOpen] = useState(false);
+  const [isUnread, setUnread] = useState(false);
+  const load = async () => {
+    const by = await keeping();
+    const kept = by.loadShelf();
+    onShelf(kept.bottles);
+    setNote(kept.note);
+    setUnread(false);
+    return by;
+  };
+  /** What is kept must be on the shelf before anything can be added: a shelf that was not read would be written over it. */
+  const open = async () => {
+    const [{ OwnBottles }, { keepShelf }] = await Promise.all([inside(), load()]);
+    return { OwnBottles, keepShelf };
+  };
   useEffect(() => {
-    const load = () => import('./ownShelf.ts').then(({ loadShelf }) => loadShelf()).then((kept) => {
-      onShelf(kept.bottles);
-      setNote(kept.note);
-    }, () => undefined);
+    const read = () => void load().catch(() => setUnread(true));
     const other = ({ key }: StorageEvent) => {
-      if (key === shelfKey) void load();
+      if (key === shelfKey) read();
     };
     addEventListener('storage', other);
     try {
-      if (localStorage.getItem(shelfKey) !== null) void load();
+      if (localStorage.getItem(shelfKey) !== null) read();
     } catch {
       // Storage is denied: nothing is kept.
     }
     return () => removeEventListener('storage', other);
   }, []);
-  const put = (next: readonly OwnBottle[]) => {
-    onShelf(next);
-    void import('./ownShelf.ts').then(({ keepShelf }) => setNote(keepShelf(next)));
-  };
-  const open = () => import('./OwnBottles.tsx').then(({ OwnBottles }) => setInside(() => OwnBottles), () => setMissing(true));
   return (
-    <details class="fold numbers own no-print" onToggle={({ currentTarget }) => currentTarget.open && !Inside && void open()}>
-      <summary>Your own bottles{shelf.length > 0 && ` (${shelf.length})`}</summary>
-      {Inside ? <Inside {...props} shelf={shelf} note={note} onShelf={put} /> : <p class="plain">{isMissing ? 'This part did not arrive. Look at the connection, close it and open it again.' : 'One moment.'}</p>}
-    </details>
+    <>
+      <details class="fold numbers own no-print" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+        <summary>Your own bottles{shelf.length > 0 && ` (${shelf.length})`}</summary>
+        <Later
+          fetchPart={open}
+          isWanted={isOpen}
+          what="The part with your own bottles"
+          show={({ OwnBottles, keepShelf }) => (
+            <OwnBottles {...props} shelf={shelf} note={note} onShelf={(next) => {
+              onShelf(next);
+              setNote(keepShelf(next));
+            }} />
+          )}
+        />
+      </details>
+      {isUnread && !isOpen && <p class="plain small" role="alert">{notFetched('What reads your own bottles')}</p>}
+    </>
   );
 }

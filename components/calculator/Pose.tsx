@@ -3,6 +3,7 @@ import { poseFields, type PoseState } from '#calculators/poseFields.ts';
 import { poseStart } from '#calculators/poseStart.ts';
 import type { Calculator } from '#calculators/spec.ts';
 import { PosedFace } from '#components/pictures/PosedFace.tsx';
+import { onDemand } from '#components/site/onDemand.ts';
 import { posedLowerTail, posedMarks } from '#lib/mapping/pose/posedMarks.ts';
 import type { FalseDifferences } from '#lib/mapping/pose/readPosed.ts';
 import { fixed } from '#words/number.ts';
@@ -14,9 +15,11 @@ import { Frame } from './Frame.tsx';
 import { PoseTable } from './PoseTable.tsx';
 import { SlideNumber } from './SlideNumber.tsx';
 import { useCalculator } from './useCalculator.ts';
+import { useKept } from './useKept.ts';
 
 /** The inputs without the reading of the picture, which is fetched once something moves. */
 const light: Calculator<PoseState, undefined> = { id: 'pose', fields: poseFields, solve: () => undefined };
+const fetchReader = onDemand(() => import('#lib/mapping/pose/readPosed.ts'));
 type Name = keyof PoseState;
 const isName = (key: string): key is Name => Object.hasOwn(poseFields, key);
 const nameOf = (key: string) => (isName(key) ? poseLabels[key] : key);
@@ -28,17 +31,23 @@ export function Pose({ id = 'pose', children }: Readonly<{ id?: string; children
   const desk = useCalculator(light, nameOf);
   const { state } = desk;
   const [seen, setSeen] = useState<FalseDifferences>(poseStart);
+  const [isMissing, setMissing] = useState(false);
   const isMoved = slides.some((name) => state[name] !== poseFields[name].start);
   useEffect(() => {
     let isOld = false;
-    if (!isMoved) setSeen(poseStart);
-    else void import('#lib/mapping/pose/readPosed.ts').then(({ readPosed }) => {
+    if (!isMoved) {
+      setSeen(poseStart);
+      setMissing(false);
+    }
+    else fetchReader().then(({ readPosed }) => {
       const pose = headPoseOf(state);
       const found = readPosed(posedMarks(pose), posedLowerTail(pose));
       if (!isOld && found.ok) setSeen(found);
-    });
+      setMissing(false);
+    }, () => setMissing(true));
     return () => { isOld = true; };
   }, [state]);
+  useKept(desk, isMissing);
   return (
     <Frame
       tall
@@ -47,6 +56,7 @@ export function Pose({ id = 'pose', children }: Readonly<{ id?: string; children
       address="/calculators/pose/"
       says={poseSays(seen, state)}
       caution={poseCaution(state)}
+      missing={isMissing && 'What reads the picture'}
       picture={<div class="stack"><div class="still" aria-hidden="true">{children}</div><PosedFace id={id} state={state} seen={seen} /></div>}
       side={
         <>

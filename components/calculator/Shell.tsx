@@ -24,6 +24,7 @@ export type CalculatorFace<S extends State, R> = Readonly<{
   draw: (state: S, result: R) => ComponentChildren;
   says: (result: R, state: S) => Readonly<{ answer: string; doubt: string }>;
   caution: (state: S) => string | undefined;
+  missing?: string | false;
 }>;
 
 type Props<S extends State, R> = Readonly<{ face: CalculatorFace<S, R>; id: string; address: string; /** The tables stand open from the start. */ open: boolean; /** Tables that say the same as the drawing. */ tables: (result: R, state: S, isOpen: boolean) => ComponentChildren; /** The key to the drawing, and the still picture under the marks: both made at build. */ legend?: ComponentChildren; children?: ComponentChildren }>;
@@ -98,7 +99,7 @@ export function Shell<S extends State, R>({ face, id, address, open, tables, leg
     </>
   );
   return (
-    <Frame tall desk={desk} id={id} address={address} picture={picture} side={side} says={face.says(result, state)} caution={face.caution(state)}>
+    <Frame tall desk={desk} id={id} address={address} picture={picture} side={side} says={face.says(result, state)} missing={face.missing} caution={face.caution(state)}>
       <details class="fold numbers" open={open} onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}>
         <summary>All numbers</summary>
         <div class="tables">{tables(result, state, isOpen)}</div>

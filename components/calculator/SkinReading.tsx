@@ -1,8 +1,10 @@
 import { skinReading, type SkinReadingState } from '#calculators/skinReading.ts';
 import { SkinGrid } from '#components/pictures/SkinGrid.tsx';
 import { gridChroma, swatchLab } from '#components/pictures/skinGrid.ts';
+import { onDemand } from '#components/site/onDemand.ts';
 import { hueDeg } from '#lib/colour/lch.ts';
 import type { Plausibility } from '#lib/colour/reading/skinPlausibility.ts';
+import { notFetched } from '#words/fetching.ts';
 import { fixed } from '#words/number.ts';
 import { cannotSay, countWords, skinReadingCaution, skinReadingRows, skinReadingSays, touchWords } from '#words/skinReading.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
@@ -28,15 +30,17 @@ function nameOf(key: string): string {
 }
 const optionsOf = (words: Readonly<Record<string, string>>) => Object.entries(words).map(([value, label]) => ({ value, label }));
 
+const fetchSkins = onDemand(() => import('#lib/colour/reading/skinPlausibility.ts'));
+
 /** The skin model is large: from the first change on it is asked whether the first reading is like the measured skins. */
-function usePlausible(state: SkinReadingState): Plausibility {
-  const [answer, setAnswer] = useState<Plausibility>('like-the-measured');
+function usePlausible(state: SkinReadingState): Plausibility | 'unasked' {
+  const [answer, setAnswer] = useState<Plausibility | 'unasked'>('like-the-measured');
   const first = useRef(state);
   const { l1: l, a1: a, b1: b } = state;
   useEffect(() => {
     if (state === first.current) return;
     let isPast = false;
-    import('#lib/colour/reading/skinPlausibility.ts').then(({ skinPlausibility }) => isPast || setAnswer(skinPlausibility({ l, a, b })), () => undefined);
+    fetchSkins().then(({ skinPlausibility }) => isPast || setAnswer(skinPlausibility({ l, a, b })), () => isPast || setAnswer('unasked'));
     return () => {
       isPast = true;
     };
@@ -72,7 +76,7 @@ export function SkinReading({ id = 'skin' }: Readonly<{ id?: string }>) {
       id={id}
       address="/calculators/skin-reading/"
       says={skinReadingSays(result)}
-      caution={skinReadingCaution(result, state.touch, plausible)}
+      caution={plausible === 'unasked' ? [notFetched('What compares it with measured skins'), skinReadingCaution(result, state.touch, 'like-the-measured')].filter(Boolean).join(' ') : skinReadingCaution(result, state.touch, plausible)}
       picture={
         <>
           <SkinGrid

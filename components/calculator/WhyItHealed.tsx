@@ -3,6 +3,7 @@ import type { WhyItHealed as Result } from '#calculators/whyItHealed.ts';
 import { whyItHealedFields, type WhyItHealedState } from '#calculators/whyItHealedFields.ts';
 import { HealingMapPlot } from '#components/pictures/HealingMapPlot.tsx';
 import { SwatchRow } from '#components/pictures/SwatchRow.tsx';
+import { onDemand } from '#components/site/onDemand.ts';
 import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
 import { bottleWords, oldWorkWords } from '#words/mixByDrops.ts';
 import { fixed } from '#words/number.ts';
@@ -11,13 +12,14 @@ import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { NumberBox } from './NumberBox.tsx';
 import { useCalculator } from './useCalculator.ts';
+import { useKept } from './useKept.ts';
 import { useLater } from './useLater.ts';
 
 type Choice = 'age' | 'second' | 'oldWork';
 const isBottle = (key: string): key is BottleId => Object.hasOwn(bottleWords, key);
 const isLabel = (key: string): key is keyof typeof whyLabels => Object.hasOwn(whyLabels, key);
 const nameOf = (key: string) => (isBottle(key) ? `Drops of ${bottleWords[key]}` : isLabel(key) ? whyLabels[key] : key);
-const load = () => import('./askWhyWorker.ts').then(({ askWhyWorker }) => askWhyWorker);
+const load = onDemand(async () => (await import('./askWhyWorker.ts')).askWhyWorker);
 const optionsOf = (words: Readonly<Record<string, string>>) => Object.entries(words).map(([value, label]) => ({ value, label }));
 
 /** The address of the mix page with this skin, mix and plan: both pages name them alike. */
@@ -33,6 +35,7 @@ export function WhyItHealed({ id = 'why', start }: Readonly<{ id?: string; start
   const desk = useCalculator(whyItHealedFields, nameOf);
   const { state } = desk;
   const { result, is } = useLater(state, start, load);
+  useKept(desk, is === 'missing');
   const number = (name: Exclude<keyof WhyItHealedState, Choice>, unit = '', hint?: string) => (
     <NumberBox key={name} id={`${id}-${name}`} label={isBottle(name) ? bottleWords[name] : nameOf(name)} unit={unit} shown={String(state[name])} hint={hint} refused={desk.draft(name) ?? (name === 'doseHi' && state.doseHi <= state.doseLo ? { text: String(state.doseHi), sentence: noDoseRange } : undefined)} onType={(text) => desk.type(name, text)} />
   );
@@ -46,8 +49,9 @@ export function WhyItHealed({ id = 'why', start }: Readonly<{ id?: string; start
       desk={desk}
       id={id}
       address="/calculators/why-it-healed-this-way/"
-      says={is === 'missing' ? { answer: 'The colour model did not arrive.', doubt: 'Look at the connection, then change a number again.' } : whySays(result, state.error)}
+      says={whySays(result, state.error)}
       caution={whyCaution(result)}
+      missing={is === 'missing' && 'The colour model'}
       picture={
         result.ok && (
           <>

@@ -1,3 +1,7 @@
+import { onDemand } from '#components/site/onDemand.ts';
+
+const fetchDesk = onDemand(() => import('./photo/showPhoto.tsx'));
+
 /** The button that chooses a picture. What opens and reads one is fetched when it was chosen. */
 export function startPhoto(part: HTMLElement): void {
   const chooser = part.querySelector('input');
@@ -6,7 +10,7 @@ export function startPhoto(part: HTMLElement): void {
   if (!chooser || !says || !room) return;
   const show = async (file: File): Promise<string> => {
     try {
-      const { showPhoto } = await import('./photo/showPhoto.tsx');
+      const { showPhoto } = await fetchDesk();
       return await showPhoto(file, room);
     } catch {
       return part.dataset['photo'] ?? '';

@@ -1,8 +1,11 @@
 import type { PointMm } from '#lib/geometry/point.ts';
-import type { Calculator, Field, Read, State, Value } from '#calculators/spec.ts';
+import type { Calculator, Field, State, Value } from '#calculators/spec.ts';
 import { startState } from '#calculators/startState.ts';
+import { onDemand } from '#components/site/onDemand.ts';
+import { notFetched } from '#words/fetching.ts';
 import type { VNode } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import type { Told } from './reading.ts';
 
 export type Axis = 'x' | 'y';
 
@@ -25,8 +28,10 @@ export type Desk<S extends State, R> = Readonly<{
   reset: () => void;
   /** What of the address was refused, as a note. */
   refused: VNode | undefined;
-  /** A whole link to a page of this site that holds the state. */
-  address: (path: string) => Promise<string>;
+  /** What was needed to read a link or a text and could not be fetched. */
+  missing: string | false;
+  /** Copies a link to a page of this site that holds the state; resolves to what became of it. */
+  copyLink: (path: string) => Promise<string>;
 }>;
 
 export function isPoint(value: Value | undefined): value is PointMm {
@@ -45,15 +50,17 @@ function held<V extends Value>({ control }: Field<V>, { xMm, yMm }: PointMm): Po
 }
 
 type Reading = typeof import('./reading.ts');
-let fetched: Promise<Reading> | undefined;
-/** Fetched once: everything typed waits on the same promise, so answers arrive in the order of the keys. */
-const reading = () => (fetched ??= import('./reading.ts'));
+/** Everything typed waits on the same promise, so answers arrive in the order of the keys. */
+const reading = onDemand(() => import('./reading.ts'));
+const reader = 'What reads and links numbers';
+const noReader = () => notFetched(reader);
 
 /** The first render equals the server's: the address is read after mount. `nameOf` gives a field's label for messages. */
 export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, nameOf: (name: string) => string): Desk<S, R> {
   const [state, setState] = useState(() => startState(calculator));
   const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>({});
   const [refused, setRefused] = useState<VNode>();
+  const [isUnread, setUnread] = useState(false);
 
   useEffect(() => {
     if (location.search.length < 2) return;
@@ -61,7 +68,7 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
       const { state: given, note } = fromLink(calculator, location.search, nameOf);
       setState(given);
       setRefused(note);
-    });
+    }, () => setUnread(true));
   }, [calculator]);
 
   // A tenth of a millisecond at most: cheaper to work out again than to remember.
@@ -69,13 +76,14 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
 
   const clear = (slot: string) => setDrafts(({ [slot]: _, ...rest }) => rest);
   /** Puts what was read, or keeps the refused text with a sentence. */
-  const settle = async <T extends Value>(slot: string, label: string, text: string, read: (by: Reading) => Read<T>, put: (value: T) => void) => {
-    const by = await reading();
-    const answer = read(by);
-    if (answer.ok) {
+  const settle = async <T extends Value>(slot: string, text: string, read: (by: Reading) => Told<T>, put: (value: T) => void) => {
+    const by = await reading().catch(() => undefined);
+    setUnread(!by);
+    const told = by && read(by);
+    if (told?.ok) {
       clear(slot);
-      put(answer.value);
-    } else setDrafts((all) => ({ ...all, [slot]: { text, sentence: by.refusalSentence(label, answer.refusal) } }));
+      put(told.value);
+    } else setDrafts((all) => ({ ...all, [slot]: { text, sentence: told?.sentence ?? noReader() } }));
   };
 
   return {
@@ -83,15 +91,15 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
     state,
     result,
     refused,
+    missing: isUnread && reader,
     draft: (slot) => drafts[slot],
     type: (name, text) => {
-      settle(name, nameOf(name), text, ({ parsers }) => calculator.fields[name].read(text, parsers), (value) => setState((old) => ({ ...old, [name]: value })));
+      settle(name, text, (by) => by.readField(calculator.fields[name], nameOf(name), text), (value) => setState((old) => ({ ...old, [name]: value })));
     },
     typeAxis: (name, axis, text) => {
       const { control } = calculator.fields[name];
       if (control.kind !== 'mark') return;
-      const [lo, hi] = control[axis];
-      settle(`${name}.${axis}`, axis === 'x' ? 'Across' : 'Up', text, ({ parsers }) => parsers.readWithin(text, { unit: 'mm', lo, hi }), (value) =>
+      settle(`${name}.${axis}`, text, (by) => by.readAxis(control, axis, text), (value) =>
         setState((old) => {
           const point = old[name];
           return isPoint(point) ? { ...old, [name]: axis === 'x' ? { ...point, xMm: value } : { ...point, yMm: value } } : old;
@@ -109,7 +117,8 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
       setState(startState(calculator));
       setDrafts({});
       setRefused(undefined);
+      setUnread(false);
     },
-    address: async (path) => (await reading()).linkTo(calculator, state, path),
+    copyLink: (path) => reading().then((by) => by.copyLink(calculator, state, path), noReader),
   };
 }

@@ -10,6 +10,7 @@ import { Beads } from './Beads.tsx';
 import type { Bound, ProblemSettings } from './bound.ts';
 import { FeedbackPanel } from './FeedbackPanel.tsx';
 import { GivenNumbers } from './GivenNumbers.tsx';
+import { SaveCopy } from './SaveCopy.tsx';
 import { setLength, useProblem } from './useProblem.ts';
 
 const words = say.practiceWords;
@@ -74,7 +75,7 @@ export function Problem<G>(props: Bound<G> & ProblemSettings) {
           )}
           {beads.length === setLength && isKept && <p class="set-done plain">{say.setDone(beads.filter((bead) => bead !== 'none').length, setLength)}</p>}
           {notice && <p class="notice plain">{notice}</p>}
-          {notice === words.notSaved && <button class="btn line" type="button" onClick={() => void import('./saveCopy.ts').then(({ saveCopy }) => saveCopy())}>{words.saveCopy}</button>}
+          {notice === words.notSaved && <SaveCopy />}
         </div>
         {!isWorked && (
           <details class="worked-answer" open={isOpen} onToggle={({ currentTarget: { open } }) => act.openWorked(open)}>

@@ -2,6 +2,7 @@ import { practiceSheet, sheetLevels } from '#calculators/sheets/practiceSheet.ts
 import { ChoiceBox } from '#components/calculator/ChoiceBox.tsx';
 import { NumberBox } from '#components/calculator/NumberBox.tsx';
 import { useCalculator } from '#components/calculator/useCalculator.ts';
+import { onDemand } from '#components/site/onDemand.ts';
 import { libraryVersion } from '#lib/version.ts';
 import { practiceSheetWords as words, scaledFor, sheetFoot, sheetWords } from '#words/sheets.ts';
 import { placeMidlineWords } from '#words/skills/placeMidline.ts';
@@ -16,7 +17,7 @@ import { useDrawing } from './useDrawing.ts';
 const { title } = sheetWords['mapping-practice'];
 const levels = sheetLevels.map((value, i) => ({ value, label: placeMidlineWords.levels[i] ?? value }));
 const nameOf = (key: string) => (key === 'seed' || key === 'level' ? words[key] : paperName(key));
-const fetchDrawing = async () => (await import('./PracticeSheetDrawing.tsx')).PracticeSheetDrawing;
+const fetchDrawing = onDemand(async () => (await import('./PracticeSheetDrawing.tsx')).PracticeSheetDrawing);
 
 /** The practice sheet: a face and a table on two pages. The first face comes in as children, drawn at build. */
 export function MappingPracticeSheet({ children }: Readonly<{ children?: ComponentChildren }>) {
@@ -31,6 +32,7 @@ export function MappingPracticeSheet({ children }: Readonly<{ children?: Compone
       paper={desk.state.paper}
       refused={desk.refused}
       notice={notice}
+      missing={desk.missing}
       boxes={
         <>
           <NumberBox id={`${id}-seed`} label={words.seed} hint={words.seedHint} unit="" shown={String(Math.round(desk.state.seed))} refused={desk.draft('seed')} onType={(text) => desk.type('seed', text)} />

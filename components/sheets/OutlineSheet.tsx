@@ -1,6 +1,7 @@
 import { browKeys } from '#calculators/browFields.ts';
 import { outlineSheet } from '#calculators/sheets/outlineSheet.ts';
 import { useCalculator } from '#components/calculator/useCalculator.ts';
+import { onDemand } from '#components/site/onDemand.ts';
 import { libraryVersion } from '#lib/version.ts';
 import { outlineSheetWords as words, scaledFor, sheetFoot, sheetWords } from '#words/sheets.ts';
 import type { ComponentChildren } from 'preact';
@@ -11,7 +12,7 @@ import { SheetDesk } from './SheetDesk.tsx';
 import { SheetPage } from './SheetPage.tsx';
 import { useDrawing } from './useDrawing.ts';
 
-const fetchDrawing = async () => (await import('./OutlineSheetDrawing.tsx')).OutlineSheetDrawing;
+const fetchDrawing = onDemand(async () => (await import('./OutlineSheetDrawing.tsx')).OutlineSheetDrawing);
 
 /** The outline of both brows on one page. Its first drawing comes in as children, made at build. */
 export function OutlineSheet({ children }: Readonly<{ children?: ComponentChildren }>) {
@@ -22,7 +23,7 @@ export function OutlineSheet({ children }: Readonly<{ children?: ComponentChildr
   const marks = browKeys.map((key) => `${key}=${outlineSheet.fields[key].write(desk.state[key])}`).join('&');
   const foot = sheetFoot([scaledFor(scale.across, scale.up)].filter(Boolean), libraryVersion);
   return (
-    <SheetDesk paper={desk.state.paper} refused={desk.refused} notice={notice} boxes={<PaperBoxes desk={desk} id={id} />} links={<a class="btn text" href={`/calculators/outline-and-cover/?${marks}`}>{words.back}</a>}>
+    <SheetDesk paper={desk.state.paper} refused={desk.refused} notice={notice} missing={desk.missing} boxes={<PaperBoxes desk={desk} id={id} />} links={<a class="btn text" href={`/calculators/outline-and-cover/?${marks}`}>{words.back}</a>}>
       <SheetPage title={sheetWords.outline.title} foot={foot} page={1} pages={1}>
         <p class="sheet-warning">{words.warning}</p>
         <p>{words.flat}</p>

@@ -6,11 +6,11 @@ keepOffline();
 for (const button of document.querySelectorAll('[data-theme-switch]')) button.addEventListener('click', switchTheme);
 
 const dialog = document.querySelector<HTMLDialogElement>('#find');
-const openSearch = async () => {
+const openSearch = () => {
   if (!dialog || dialog.open) return;
   dialog.showModal();
-  const { startSearch } = await import('./startSearch.ts');
-  startSearch(dialog);
+  // The sentence comes with the page: it is needed where nothing else can be fetched.
+  import('./startSearch.ts').then(({ startSearch }) => startSearch(dialog), () => dialog.querySelector('#find-count')?.replaceChildren(`${dialog.dataset['missing']}`));
 };
 for (const button of document.querySelectorAll('[data-search-open]')) button.addEventListener('click', openSearch);
 document.addEventListener('keydown', (event) => {

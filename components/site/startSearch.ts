@@ -9,7 +9,9 @@ type Engine = {
 };
 
 const mostShown = 6;
+
 let engine: Promise<Engine> | undefined;
+let tell: (() => void) | undefined;
 
 async function load(): Promise<Engine> {
   // The index exists only in the built site, so the bundler must not follow this address.
@@ -57,33 +59,27 @@ function resultItem({ url, excerpt, meta, sub_results }: Result): HTMLLIElement 
   return item;
 }
 
-/** Wires the search dialog once; the index loads at the first focus, never before. */
+/** Wires the search dialog once; the index loads at the first focus, never before. Where it does not come, opening the dialog again or typing asks again. */
 export function startSearch(dialog: HTMLDialogElement): void {
   const input = dialog.querySelector<HTMLInputElement>('#find-words');
   const list = dialog.querySelector<HTMLOListElement>('#find-list');
   const count = dialog.querySelector<HTMLElement>('#find-count');
   if (!input || !list || !count) return;
   input.focus();
-  if (dialog.dataset['ready']) return;
+  if (tell) return tell();
   dialog.dataset['ready'] = 'yes';
-  engine ??= load();
-  engine.catch(() => {
-    engine = undefined;
-    count.textContent = 'The search could not load. Check the connection and open it again.';
-    delete dialog.dataset['ready'];
-  });
-  const search = async () => {
+  const sayMissing = () => count.replaceChildren(dialog.dataset['missing'] ?? '');
+  const search = async (ready: Engine) => {
     const words = input.value.trim();
     if (words.length < 2) {
       list.replaceChildren();
       count.textContent = 'Type a word, such as midline or tilt.';
       return;
     }
-    const ready = await engine;
     // The last word may be half typed, and its endings may lie in the next file of the index: "hea" is also "healed".
-    await ready?.preload(`${words}zz`);
+    await ready.preload(`${words}zz`);
     if (input.value.trim() !== words) return;
-    const found = await ready?.debouncedSearch(words);
+    const found = await ready.debouncedSearch(words);
     if (!found || input.value.trim() !== words) return;
     const loaded = await Promise.all(found.results.slice(0, mostShown).map((result) => result.data()));
     if (input.value.trim() !== words) return;
@@ -92,8 +88,13 @@ export function startSearch(dialog: HTMLDialogElement): void {
     const total = shown.length === 0 ? 0 : found.results.length - (loaded.length - shown.length);
     count.textContent = total === 0 ? `Nothing found for “${words}”. Try one plain word.` : `${total} found${total > shown.length ? `, first ${shown.length} shown` : ''}.`;
   };
-  input.addEventListener('input', search);
+  tell = () => {
+    const asked = (engine ??= load());
+    asked.catch(() => (engine = undefined));
+    asked.then(search).catch(sayMissing);
+  };
+  input.addEventListener('input', tell);
   // What was typed while this part was on its way.
-  search();
+  tell();
   dialog.addEventListener('close', () => document.querySelector<HTMLElement>('[data-search-open]')?.focus());
 }

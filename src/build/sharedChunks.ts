@@ -8,13 +8,13 @@ export const sharedChunks = [
   {
     name: 'base',
     priority: 2,
-    test: /node_modules\/preact\/(dist|hooks|jsx-runtime)|@astrojs\/preact\/dist\/(client|static-html)\.js|src\/words\/(number|marks)\.ts|components\/site\/(Icon\.tsx|icons\.ts)|src\/lib\/mapping\/(startValues|budget|band|familyWise|markSet|placing\/(archValues|goldenShare))\.ts|src\/lib\/quantities\/(normal|interval)\.ts/,
+    test: /node_modules\/preact\/(dist|hooks|jsx-runtime)|@astrojs\/preact\/dist\/(client|static-html)\.js|src\/words\/(number|marks|fetching)\.ts|components\/site\/(Icon\.tsx|icons\.ts|onDemand\.ts)|src\/lib\/mapping\/(startValues|budget|band|familyWise|markSet|placing\/(archValues|goldenShare))\.ts|src\/lib\/quantities\/(normal|interval)\.ts/,
   },
-  { name: 'fields', test: /components\/calculator\/(useCalculator|MarkStage|NumberBox|ChoiceBox|Frame|Shell|MarkPanel)\.tsx?|src\/calculators\/(fields|startState|marks)\.ts|src\/lib\/geometry\/(line|direction|distance)\.ts/ },
+  { name: 'fields', test: /components\/calculator\/(useCalculator|MarkStage|NumberBox|ChoiceBox|Frame|Shell|MarkPanel|useKept)\.tsx?|components\/site\/Later\.tsx|src\/calculators\/(fields|startState|marks)\.ts|src\/lib\/geometry\/(line|direction|distance)\.ts/ },
   {
     name: 'midline',
     test: /components\/calculator\/(MidlineAndSides|LaterTables|midlineView)\.tsx?|components\/pictures\/MidlineOverlay|src\/calculators\/(midlineAndSides|leaningNoseMarks)\.ts|src\/words\/midline\.ts|src\/lib\/geometry\/eigen2\.ts|src\/lib\/mapping\/(propagate|readFace|midlineInfluence|midline|robustMidline|sides|markRow|faceFrame|mirrorMarks|levelReference|disagreement|roll|browRecord)\.ts/,
   },
   { name: 'colour', test: /src\/lib\/colour\/(ita|lch|srgb|lab)\.ts|components\/calculator\/useLater\.ts/ },
-  { name: 'drops', test: /src\/lib\/colour\/(bottleIds|lamps)\.ts|components\/calculator\/SkinBoxes\.tsx|src\/calculators\/(skinFields|mixByDropsFields)\.ts|src\/words\/mixByDrops\.ts/ },
+  { name: 'drops', test: /src\/lib\/colour\/(bottleIds|lamps)\.ts|components\/calculator\/(SkinBoxes|LaterOwnPanel)\.tsx|src\/calculators\/(skinFields|mixByDropsFields)\.ts|src\/words\/mixByDrops\.ts/ },
 ];

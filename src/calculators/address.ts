@@ -34,7 +34,7 @@ export function fromAddress<S extends State, R>(
 }
 
 /** Writes what differs from the start, in the order of the fields; '' when nothing does. */
-export function toAddress<S extends State, R>(calculator: Calculator<S, R>, state: S): string {
+export function toAddress<S extends State>(calculator: Pick<Calculator<S, unknown>, 'fields'>, state: S): string {
   const out = new URLSearchParams();
   for (const name in calculator.fields) {
     const field = calculator.fields[name];

@@ -72,4 +72,3 @@ export function searchingWords(share: number): string {
 }
 
 export const stoppedWords = { answer: 'The search was stopped.', doubt: 'The recipe below belongs to the earlier numbers. Change a number to search again.' };
-export const missingWords = { answer: 'The search could not run.', doubt: 'Look at the connection, then change a number again.' };

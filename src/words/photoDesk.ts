@@ -1,4 +1,5 @@
 import { readingValues } from '#lib/colour/reading/readingValues.ts';
+import { notFetched } from './fetching.ts';
 import { fixed } from './number.ts';
 
 /** Everything the photo desk is labelled with. */
@@ -6,7 +7,7 @@ export const photoWords = {
   choose: 'Choose a picture',
   other: 'Choose another picture',
   private: 'The picture stays on this device. It is not stored, and it is gone when you leave the page.',
-  notReady: 'The part that reads pictures did not arrive. Look at the connection, then choose the picture again.',
+  notReady: notFetched('What reads pictures'),
   tap: 'A tap points at',
   card: 'Grey card',
   skin: 'Skin beside the brow',

@@ -2,6 +2,7 @@ import type { Rung } from '#lib/practice/ladder.ts';
 import type { ClosedRange } from '#lib/quantities/closedRange.ts';
 import { rangeEnds } from '#lib/quantities/closedRange.ts';
 import type { DecimalReason } from '#lib/quantities/decimal.ts';
+import { notFetched } from './fetching.ts';
 import { fixed } from './number.ts';
 
 /** Buttons and short labels of every problem. */
@@ -22,7 +23,7 @@ export const practiceWords = {
   howMuch: 'How much is worked for you',
   noScript: 'Answers are checked in your browser. Without JavaScript you can read the worked answer below.',
   saveCopy: 'Save a copy',
-  notFetched: 'This question did not arrive. Look at the connection, then try again.',
+  notFetched: notFetched('This question'),
   notSaved: 'Not saved on this device. This browser does not let the page keep anything. Save a copy before you close it.',
   newer: 'This device holds practice from a newer version of the site. It is left as it is, and nothing new is saved. Load the page again to get the newer version.',
 } as const;

@@ -1,4 +1,5 @@
 import type { BrowMark, Side } from '#lib/mapping/markSet.ts';
+import { notFetched } from './fetching.ts';
 import { browMarkWords, capital, sideWords } from './marks.ts';
 import { fixed } from './number.ts';
 
@@ -29,7 +30,7 @@ export const sheetsWords = {
   itMeasures: ['My ruler reads', 'mm on the 100 mm bar across,', 'mm on the upright one.'],
   name: 'Name or code',
   date: 'Date',
-  loadFailed: 'The drawing could not be fetched. Check the connection, then try again. The sheet below is unchanged.',
+  loadFailed: `${notFetched('The drawing')} The sheet below is unchanged.`,
   noScript: 'Other faces, papers and printer corrections are chosen in your browser, which needs JavaScript. The sheet below prints without it.',
 } as const;
 

@@ -1,3 +1,4 @@
+import { notFetched } from '../fetching.ts';
 import { fixed } from '../number.ts';
 
 /** Where a line crosses the two heights at which it is marked, on the ruler of the picture, mm. */
@@ -30,7 +31,7 @@ export const placeMidlineWords = {
   another: 'Another face',
   check: 'Check',
   marks: 'Show the marks (counts as a hint)',
-  loadFailed: 'The drawing could not be fetched. Check the connection, then try again.',
+  loadFailed: notFetched('The drawing'),
   how: 'How to find it',
   steps: [
     'Mark the pairs: inner eye corners, outer eye corners, pupils. Mark the points that stand alone: the glabella between the brows, and the chin.',
