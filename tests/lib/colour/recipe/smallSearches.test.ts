@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { bottles, type Bottle } from '#lib/colour/bottles.ts';
 import { ciede2000 } from '#lib/colour/ciede2000.ts';
-import { findRecipe } from '#lib/colour/recipe/findRecipe.ts';
+import { findRecipe, wanted } from '#lib/colour/recipe/findRecipe.ts';
 import { recipeAt } from '#lib/colour/recipe/keptRecipes.ts';
 import { screenError } from '#lib/colour/recipe/mixScorer.ts';
 import { forEachRecipe, recipeCount, type Recipe } from '#lib/colour/recipe/recipes.ts';
@@ -15,7 +15,6 @@ import { real } from '#tests/tools/real.ts';
 
 // Searches small enough to look at every recipe, each in a few milliseconds: they judge every change of the search.
 
-const limits = { near: 0.5, farEnough: 1, mostCounted: 1001 };
 type Row = Readonly<{ recipe: Recipe; dose: number; score: number; drops: number; used: number }>;
 
 /** Every recipe that the limits allow, at every dose, with the largest difference of all times. */
@@ -63,24 +62,27 @@ const tasks = fc.record({
 }).map(({ look, ...task }): RecipeTask => ({ ...task, ...look, setting: { depthMm: 0.1, coverage: 0.8, veilShare: 0.35 }, ageing: startAgeing }));
 
 test('[property] a small search finds what looking at every recipe finds: the best, the simplest as good, the best of each number of drops, and how many are near', () => {
-  const met = { none: 0, simpler: 0, same: 0 };
+  const met = { none: 0, simpler: 0, same: 0, counted: 0, more: 0 };
+  const asked = fc.constantFrom(wanted, { ...wanted, mostCounted: 1 }, { near: 2, farEnough: 0, mostCounted: 3 }, { near: 3, farEnough: 6, mostCounted: 1000 });
   fc.assert(
-    fc.property(tasks, (task) => {
+    fc.property(tasks, asked, (task, { near, farEnough, mostCounted }) => {
       const rows = allRows(task).toSorted(inOrder);
       const [best] = rows;
-      const result = findRecipe(task);
+      const result = findRecipe(task, undefined, { near, farEnough, mostCounted });
       if (!best) {
         expect(result).toEqual({ ok: false, reason: 'nothing-allowed' });
         met.none++;
         return;
       }
-      const good = rows.filter(({ score }) => score <= Math.max(1, best.score + 0.5));
+      const good = rows.filter(({ score }) => score <= Math.max(farEnough, best.score + near));
       const [simplest = best] = good.toSorted((one, other) => one.drops - other.drops || one.used - other.used || inOrder(one, other));
       const byDrops = Array.from({ length: task.mostDrops }, (_, i) => rows.find(({ drops }) => drops === i + 1)).filter((row) => row !== undefined);
-      expect(result).toMatchObject({ ok: true, best: found(best), simplest: found(simplest), byDrops: byDrops.map(found), nearBest: rows.filter(({ score }) => score <= best.score + 0.5).length });
+      const count = rows.filter(({ score }) => score <= best.score + near).length;
+      expect(result).toEqual({ ok: true, best: found(best), simplest: found(simplest), byDrops: byDrops.map(found), nearBest: Math.min(count, mostCounted), hasMoreNear: count > mostCounted });
       met[simplest.drops === best.drops ? 'same' : 'simpler']++;
+      met[count > mostCounted ? 'more' : 'counted']++;
     }),
-    { numRuns: 150, seed: 41 },
+    { numRuns: 200, seed: 41 },
   );
   expect(Math.min(...Object.values(met))).toBeGreaterThan(3);
 });
@@ -92,7 +94,7 @@ test('[property] the parts of a small screen keep every recipe that could win, o
       const shares: number[] = [];
       const kept = Array.from({ length: of }, (_, index) => {
         const heard: number[] = [];
-        const part = screenRecipes(task, limits, { part: { index, of }, onProgress: (share) => heard.push(share) });
+        const part = screenRecipes(task, wanted, { part: { index, of }, onProgress: (share) => heard.push(share) });
         expect(heard).toEqual(heard.toSorted((one, other) => one - other));
         shares.push(heard.at(-1) ?? NaN);
         return Array.from(part.doses, (dose, place) => ({ key: `${recipeAt(part, place, task.bottles.length).join(' ')} at ${task.doses[dose]}`, score: part.scores[place] ?? NaN }));
@@ -115,7 +117,7 @@ test('[property] the parts of a small screen keep every recipe that could win, o
 test('[property] progress rises from step to step of a hundredth at least, and ends at 1', () => {
   const heard: number[] = [];
   const task: RecipeTask = { skin: skins[0] ?? raise(), setting: { depthMm: 0.1, coverage: 0.8, veilShare: 0.35 }, bottles, ageing: startAgeing, doses: [0.2], times: [0], target: { l: 50, a: 10, b: 14 }, mostBottles: 3, mostDrops: 5, mostWhiteShare: 1 };
-  screenRecipes(task, limits, { onProgress: (share) => heard.push(share) });
+  screenRecipes(task, wanted, { onProgress: (share) => heard.push(share) });
   // What is passed at a step is at most one branch of two bottles with all that follow it, here less than a tenth.
   expect(heard.length).toBeGreaterThan(20);
   expect(heard.length).toBeLessThanOrEqual(101);
