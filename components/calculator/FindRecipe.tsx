@@ -1,10 +1,10 @@
 import type { FindRecipe as Result } from '#calculators/findRecipe.ts';
-import { findRecipeFields, type FindRecipeState } from '#calculators/findRecipeFields.ts';
+import { dosesSearched, findRecipeFields, type FindRecipeState } from '#calculators/findRecipeFields.ts';
 import { mixByDropsFields } from '#calculators/mixByDropsFields.ts';
 import { DropsPlot } from '#components/pictures/DropsPlot.tsx';
 import { SwatchRow } from '#components/pictures/SwatchRow.tsx';
 import { bottleIds } from '#lib/colour/bottleIds.ts';
-import { recipeCaution, recipeSays, recipeWords, searchingSays, searchingWords, shownRecipe, stoppedWords } from '#words/findRecipe.ts';
+import { recipeCaution, recipeOnPaper, recipeSays, recipeWords, searchingSays, searchingWords, shownRecipe, stoppedWords } from '#words/findRecipe.ts';
 import { fixed } from '#words/number.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { onDemand } from '#components/site/onDemand.ts';
@@ -69,6 +69,7 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
       id={id}
       address="/calculators/find-a-recipe/"
       says={says}
+      given={recipeOnPaper(state, dosesSearched, shelf.map(({ name }) => name))}
       missing={is === 'missing' && stopped !== state && 'The search'}
       caution={is === 'fresh' ? recipeCaution(result) : undefined}
       picture={

@@ -18,13 +18,15 @@ type Props<S extends State, R> = Readonly<{
   caution?: string | undefined;
   /** What the sums need and could not be fetched: said in place of the answer. */
   missing?: string | false | undefined;
+  /** What was given, in words, for paper: there the fields are left out. */
+  given?: string | undefined;
   /** A tall picture: the sentence stands beside it, above the fields, so that it is seen without scrolling. */
   tall?: boolean;
   children?: ComponentChildren;
 }>;
 
 /** The frame of every calculator: refused parts of a link, picture, fields, sentence, copy link, print, start again. */
-export function Frame<S extends State, R>({ desk, id, address, picture, side, says, caution, missing, tall = false, children }: Props<S, R>) {
+export function Frame<S extends State, R>({ desk, id, address, picture, side, says, caution, missing, given, tall = false, children }: Props<S, R>) {
   const [copied, setCopied] = useState('');
   const lacks = missing || desk.missing;
   return (
@@ -32,6 +34,7 @@ export function Frame<S extends State, R>({ desk, id, address, picture, side, sa
       {desk.refused}
       <div class={tall ? 'fig tall' : 'fig'}>
         <div class="pic">{picture}</div>
+        {given && <p class="on-paper plain small">{given}</p>}
         <div class="side no-print">{side}</div>
         <div class="says" role="status">
           <p>{lacks ? notFetched(lacks) : [<b>{says.answer}</b>, ' ', says.doubt]}</p>

@@ -56,6 +56,7 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
       id={id}
       address="/calculators/mix-by-drops/"
       says={mixSays(result)}
+      given={mixOnPaper([...bottleIds.map((bottle) => ({ name: bottleWords[bottle], count: state[bottle] })), ...ownSlots.map((slot) => ({ name: shelf.find((bottle) => bottle.slot === slot)?.name ?? nameOf(slot), count: state[slot] }))], state)}
       caution={mixCaution(result)}
       missing={is === 'missing' && 'The colour model'}
       picture={
@@ -64,7 +65,6 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
           <p class="card-key plain">Each date, from the top: strokes close up; the colour from arm’s length; five of the simulated healings, darkest to lightest; what would be left if all yellow and red went first.</p>
           {result.ok && (
             <div class="looks">
-              <p class="on-paper plain small">{mixOnPaper([...bottleIds.map((bottle) => ({ name: bottleWords[bottle], count: state[bottle] })), ...ownSlots.map((slot) => ({ name: shelf.find((bottle) => bottle.slot === slot)?.name ?? nameOf(slot), count: state[slot] }))], state)}</p>
               <table class="meas">
                 <caption>Look again under the lamp: L* / a* / b*</caption>
                 <thead><tr><th scope="col">What</th><th scope="col">Daylight</th><th scope="col">{lampWords[lookAgainUnder(state.lamp)]}</th></tr></thead>

@@ -6,7 +6,7 @@ import { hueDeg } from '#lib/colour/lch.ts';
 import type { Plausibility } from '#lib/colour/reading/skinPlausibility.ts';
 import { notFetched } from '#words/fetching.ts';
 import { fixed } from '#words/number.ts';
-import { cannotSay, countWords, skinReadingCaution, skinReadingRows, skinReadingSays, touchWords } from '#words/skinReading.ts';
+import { cannotSay, countWords, skinReadingCaution, skinReadingRows, skinReadingSays, skinOnPaper, touchWords } from '#words/skinReading.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
@@ -76,6 +76,7 @@ export function SkinReading({ id = 'skin' }: Readonly<{ id?: string }>) {
       id={id}
       address="/calculators/skin-reading/"
       says={skinReadingSays(result)}
+      given={skinOnPaper(readings, state.touch)}
       caution={plausible === 'unasked' ? [notFetched('What compares it with measured skins'), skinReadingCaution(result, state.touch, 'like-the-measured')].filter(Boolean).join(' ') : skinReadingCaution(result, state.touch, plausible)}
       picture={
         <>
@@ -84,7 +85,7 @@ export function SkinReading({ id = 'skin' }: Readonly<{ id?: string }>) {
             doubt={reading.ok ? { l: reading.box.l, hue: reading.hue, mean: { l: reading.box.l.value, a: reading.box.a.value, b: reading.box.b.value } } : undefined}
             onPick={(l, hDeg) => put(l, hDeg, gridChroma)}
           />
-          <p class="card-key plain">Tap the swatch that looks like the skin beside the brow. Ring: a reading. Frame: what it may be. Broken lines: edges of the classes.</p>
+          <p class="card-key plain"><span class="no-print">Tap the swatch that looks like the skin beside the brow. </span>Ring: a reading. Frame: what it may be. Broken lines: edges of the classes.</p>
         </>
       }
       side={

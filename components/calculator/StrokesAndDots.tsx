@@ -1,7 +1,7 @@
 import { mixAddress } from '#calculators/mixLink.ts';
 import { strokesAndDots, type StrokesAndDotsState } from '#calculators/strokesAndDots.ts';
 import { StrokesOnPaper } from '#components/pictures/StrokesOnPaper.tsx';
-import { madeWords, percent, strokeLabels, strokesCaution, strokesSays } from '#words/strokesAndDots.ts';
+import { madeOnPaper, madeWords, percent, strokeLabels, strokesCaution, strokesSays } from '#words/strokesAndDots.ts';
 import type { ComponentChildren } from 'preact';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
@@ -40,6 +40,7 @@ export function StrokesAndDots({ id = 'cover', children }: Readonly<{ id?: strin
       id={id}
       address="/calculators/strokes-and-dots/"
       says={strokesSays(result, state)}
+      given={madeOnPaper(state)}
       caution={strokesCaution(result)}
       picture={
         <div class="stack">

@@ -1,7 +1,7 @@
 import { whichHue } from '#calculators/whichHue.ts';
 import { HuePlane } from '#components/practice/pictures/HuePlane.tsx';
 import { fixed } from '#words/number.ts';
-import { changeWords, hueBottleWords, whichHueLabels, whichHueSays, whichOldWords, whichSkinWords } from '#words/whichHue.ts';
+import { changeWords, hueBottleWords, whichHueLabels, whichHueOnPaper, whichHueSays, whichOldWords, whichSkinWords } from '#words/whichHue.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { useCalculator } from './useCalculator.ts';
@@ -21,6 +21,7 @@ export function WhichHue({ id = 'hue' }: Readonly<{ id?: string }>) {
       id={id}
       address="/calculators/which-hue/"
       says={whichHueSays(result)}
+      given={whichHueOnPaper(desk.state, shown.today)}
       picture={<HuePlane given={{ skin: shown.skin, today: shown.today, bottles: rows }} at={id} right={1} />}
       side={
         <>

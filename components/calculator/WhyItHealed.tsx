@@ -7,7 +7,7 @@ import { onDemand } from '#components/site/onDemand.ts';
 import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
 import { bottleWords, oldWorkWords } from '#words/mixByDrops.ts';
 import { fixed } from '#words/number.ts';
-import { ageWords, endsWords, mapLabel, noDoseRange, whyCaution, whyLabels, whySays } from '#words/whyItHealed.ts';
+import { ageWords, endsWords, mapLabel, noDoseRange, whyCaution, whyLabels, whyOnPaper, whySays } from '#words/whyItHealed.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { NumberBox } from './NumberBox.tsx';
@@ -50,6 +50,7 @@ export function WhyItHealed({ id = 'why', start }: Readonly<{ id?: string; start
       id={id}
       address="/calculators/why-it-healed-this-way/"
       says={whySays(result, state.error)}
+      given={whyOnPaper(state, bottleIds.map((bottle) => ({ name: bottleWords[bottle], count: state[bottle] })))}
       caution={whyCaution(result)}
       missing={is === 'missing' && 'The colour model'}
       picture={

@@ -11,7 +11,7 @@ import type { Recipe } from '#lib/colour/recipe/recipes.ts';
 import { type Part, screenRecipes } from '#lib/colour/recipe/screenRecipes.ts';
 import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
 import { simulatedHealings } from '#lib/colour/uncertainHealing.ts';
-import { findRecipeFields, type FindRecipeState } from './findRecipeFields.ts';
+import { dosesSearched, findRecipeFields, type FindRecipeState } from './findRecipeFields.ts';
 import { skinOf } from './oldLooks.ts';
 import type { Calculator } from './spec.ts';
 
@@ -21,8 +21,6 @@ export type FindRecipe =
   | Readonly<{ ok: true; works: boolean; simplest: ShownRecipe; best: ShownRecipe; byDrops: readonly Found[]; /** Bottles searched beside the palette, by their ids: recipes count their drops after the palette's. */ own: readonly string[]; nearBest: number; hasMoreNear: boolean; /** The simplest is looked for among those no farther than this. */ goodBelow: number; /** A difference below which a recipe counts as reaching the target. */ reachedBelow: number; today: Lab; away: number; isOutsideMeasured: boolean }>
   | Readonly<{ ok: false; reason: 'no-skin-like-spectrum' | 'old-pigment-not-reached' | 'nothing-allowed' }>;
 
-/** Doses searched, from a wash to as dark as the model lays pigment. */
-const doses = [0.05, 0.1, 0.15, 0.2, 0.3, 0.45, 0.65];
 const times = [0, 2];
 /** A difference below which a recipe counts as reaching the target. */
 const reached = modelValues.reachedBelow;
@@ -36,7 +34,7 @@ export function recipeTaskOf(state: FindRecipeState, own: readonly Bottle[] = []
   const target = { l: state.targetL, a: state.targetA, b: state.targetB };
   const setting = { depthMm: state.depth, coverage: state.coverage / 100, veilShare: modelValues.veilShare };
   return {
-    skin, setting, bottles: [...bottles, ...own], target, doses, times, ageing: startAgeing,
+    skin, setting, bottles: [...bottles, ...own], target, doses: dosesSearched, times, ageing: startAgeing,
     mostBottles: Math.round(state.bottles), mostDrops: Math.round(state.drops), mostWhiteShare: state.white / 100, mostDarker: state.darker, mostLeanDeg: state.lean,
   };
 }

@@ -8,6 +8,9 @@ export type FindRecipeState = Readonly<{
   bottles: number; drops: number; white: number; darker: number; lean: number;
 }>;
 
+/** Doses searched, from a wash to as dark as the model lays pigment. */
+export const dosesSearched = [0.05, 0.1, 0.15, 0.2, 0.3, 0.45, 0.65] as const;
+
 /** The inputs of the recipe search, without the search: that runs beside the page. */
 export const findRecipeFields: Calculator<FindRecipeState, undefined> = {
   id: 'find-a-recipe',

@@ -1,6 +1,6 @@
 import { bottleIds } from '#lib/colour/bottleIds.ts';
 import type { Lab } from '#lib/colour/lab.ts';
-import { bottleWords } from './mixByDrops.ts';
+import { bottleWords, labWords, skinOnPaper } from './mixByDrops.ts';
 import { fixed } from './number.ts';
 
 type Shown = Readonly<{ recipe: readonly number[]; dose: number; score: number; colours: readonly Lab[]; near: number; whiteShare: number; hasSwatch: boolean }>;
@@ -18,6 +18,13 @@ export function recipeWords(recipe: readonly number[], own: readonly string[] = 
     .sort((one, other) => other.drops - one.drops)
     .map(({ name, drops }) => `${counted(drops)} ${name}`)
     .join('; ');
+}
+
+type Asked = Parameters<typeof skinOnPaper>[0] & Readonly<{ targetL: number; targetA: number; targetB: number; bottles: number; drops: number; white: number; darker: number; lean: number }>;
+/** What was searched for, in which skin, from which bottles and within which limits, for paper: there the fields are left out. `own`: names of bottles beside the palette. */
+export function recipeOnPaper(state: Asked, doses: readonly number[], own: readonly string[]): string {
+  const { targetL: l, targetA: a, targetB: b, bottles, drops, white, darker, lean } = state;
+  return `Target ${labWords({ l, a, b })}. ${skinOnPaper(state)} At most ${counted(drops)} from ${bottles} ${bottles === 1 ? 'bottle' : 'bottles'}, ${white} % white; from the target at most ${darker} L* darker and ${lean}° in hue, at both dates. Doses ${doses.join(', ')}. Bottles: ${[...Object.values(bottleWords), ...own].join('; ')}.`;
 }
 
 const refusals = {

@@ -46,6 +46,16 @@ export function labWords({ l, a, b }: Lab): string {
   return `L* ${fixed(l)}, a* ${fixed(a)}, b* ${fixed(b)}`;
 }
 
+type Laid = Readonly<{ skinL: number; skinA: number; skinB: number; oldWork: keyof typeof oldWorkWords; depth: number; coverage: number }>;
+/** The skin, what lies in it already and how the new work lies in it, for paper: there the fields are left out. */
+export function skinOnPaper({ skinL: l, skinA: a, skinB: b, oldWork, depth, coverage }: Laid, when = ''): string {
+  return `Skin${when} ${labWords({ l, a, b })}. Old pigment: ${oldWorkWords[oldWork].replace(/:.*/, '')}. Skin covered ${coverage} %, model depth ${depth} mm.`;
+}
+/** "3 × orange; 1 × iron black", for paper. */
+export function dropsOnPaper(drops: readonly Readonly<{ name: string; count: number }>[]): string {
+  return drops.filter(({ count }) => count > 0).map(({ name, count }) => `${count} × ${name}`).join('; ');
+}
+
 type Ends = readonly [number, number];
 type Outlook = Readonly<{ years: number; plain: Lab; lightness: Ends; leanRed: number; leanGreen: number; dark: Readonly<{ plain: Lab }> }>;
 type Result =

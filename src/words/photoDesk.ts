@@ -19,6 +19,11 @@ export const photoWords = {
   hint: 'Choose what a tap points at, then tap the picture. Or go to a square with the Tab key: arrow keys move it, with Shift in larger steps, Enter leaves it where it is. Or type its place.',
 } as const;
 
+/** What was set beside the picture, for paper: there the fields are left out. */
+export function photoOnPaper(reflects: number, size: number): string {
+  return `${photoWords.reflects} ${reflects} %. ${photoWords.side}: ${size} % of the picture’s shorter side. A square with a broken edge was not pointed at.`;
+}
+
 /** Why a file was not opened as a picture. */
 export const pictureRefusals = {
   empty: 'This file is empty. Choose another.',

@@ -58,6 +58,11 @@ export function skinReadingRows(reading: Reading): readonly Readonly<{ name: str
   return [plain('Lightness L*', box.l), plain('Red a*', box.a), plain('Yellow b*', box.b), plain('Hue angle', hue, '°'), plain('Typology angle (ITA)', ita, '°')];
 }
 
+/** Each reading, and whether the skin had been touched, for paper: there the fields are left out. */
+export function skinOnPaper(readings: readonly Lab[], touch: keyof typeof touchWords): string {
+  return `${readings.map((lab, i) => `Reading ${i + 1}: ${cardLabel(lab)}`).join('. ')}. Read before wiping, drawing or numbing: ${touchWords[touch]}.`;
+}
+
 /** What the two angles cannot say. */
 export const cannotSay = [
   'The typology angle leaves redness out. Two people with the same angle can differ clearly in hue.',

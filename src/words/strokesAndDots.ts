@@ -36,6 +36,16 @@ export function strokesSays({ fresh, spread }: Result, { made, count, dots, dot 
   };
 }
 
+type Given = State & Readonly<Record<'length' | 'width' | 'spread' | 'area' | 'dotSpread' | 'countOff' | 'lengthOff' | 'widthOff' | 'spreadOff' | 'areaOff' | 'dotsOff', number>>;
+/** What was counted and measured, each with its give or take, for paper: there the fields are left out. */
+export function madeOnPaper(state: Given): string {
+  const part = (key: Exclude<keyof Given, 'made'>, off: Exclude<keyof Given, 'made'>, unit = ' mm') => `${strokeLabels[key].toLowerCase()} ${state[key]} ± ${state[off]}${unit}`;
+  const parts = state.made === 'dots'
+    ? [part('dots', 'dotsOff', ''), part('dot', 'widthOff'), part('dotSpread', 'spreadOff')]
+    : [part('count', 'countOff', ''), part('length', 'lengthOff'), part('width', 'widthOff'), part('spread', 'spreadOff'), part('area', 'areaOff', ' mm²')];
+  return `Made of ${madeWords[state.made]}: ${parts.join('; ')}. Each ± holds in 95 of 100 cases.`;
+}
+
 /** What has to be said where hardly any bare skin may be left. */
 export function strokesCaution({ spread }: Result): string | undefined {
   return spread.hi >= 0.9 ? 'At the wide end hardly any bare skin is left. A stroke can be added later, and not taken out.' : undefined;

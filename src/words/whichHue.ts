@@ -15,6 +15,11 @@ export const whichHueLabels = { skin: 'The skin beside the brow', old: 'Old pigm
 export const whichSkinWords = { l72: 'L* 72, a* 8, b* 16', l63: 'L* 63, a* 10, b* 19', l54: 'L* 54, a* 11, b* 18', l45: 'L* 45, a* 11, b* 17', l36: 'L* 36, a* 10, b* 14' } as const;
 export const whichOldWords = { 'grey-blue': 'grey-blue', green: 'green', violet: 'violet', pink: 'pink', orange: 'orange' } as const;
 
+/** The skin and the old pigment, for paper: there the fields are left out. */
+export function whichHueOnPaper({ skin, old }: Readonly<{ skin: keyof typeof whichSkinWords; old: keyof typeof whichOldWords }>, [l, a, b]: Row['move']): string {
+  return `Skin ${whichSkinWords[skin]}. Old pigment: ${whichOldWords[old]}, L* ${fixed(l)}, a* ${fixed(a)}, b* ${fixed(b)}.`;
+}
+
 /** "+1.2", "−0.4", "0.0" */
 export const changeWords = (value: number) => (value > 0 ? `+${fixed(value)}` : fixed(value));
 

@@ -1,4 +1,5 @@
 import type { Lab } from '#lib/colour/lab.ts';
+import { dropsOnPaper, labWords, skinOnPaper } from './mixByDrops.ts';
 import { fixed } from './number.ts';
 
 export const ageWords = {
@@ -85,6 +86,15 @@ export function whySays(result: Result, error: number): Readonly<{ answer: strin
     answer: `${isOneDepth ? 'Depth' : 'Depths'} ${isOneDepth ? '' : 'from '}${endsWords(depthMm)} mm and ${dose.lo === dose.hi ? 'dose ' : 'doses from '}${endsWords(dose)} fit, in this model.`,
     doubt: `That is ${set.count} of ${set.of} pairs, with ${lossWords(loss)}.${apart} ${planWords(result)}${isAtEnd ? ' They reach the end of what was looked at: more may fit beyond.' : ''} This is what would fit, not what happened.`,
   };
+}
+
+type Age = keyof typeof ageWords;
+type Asked = Parameters<typeof skinOnPaper>[0] & Readonly<Record<'healedL' | 'healedA' | 'healedB' | 'secondL' | 'secondA' | 'secondB' | 'error' | 'dose' | 'doseLo' | 'doseHi', number> & { age: Age; second: Age | 'none' }>;
+/** What was read, what was mixed and planned, for paper: there the fields are left out. */
+export function whyOnPaper(state: Asked, drops: Parameters<typeof dropsOnPaper>[0]): string {
+  const { age, healedL, healedA, healedB, second, secondL, secondA, secondB, error, dose, doseLo, doseHi } = state;
+  const then = second === 'none' ? '' : `, at ${ageWords[second]} ${labWords({ l: secondL, a: secondA, b: secondB })}`;
+  return `Read at ${ageWords[age]} ${labWords({ l: healedL, a: healedA, b: healedB })}${then}, each within ${error}. ${skinOnPaper(state, ' before the work')} Drops: ${dropsOnPaper(drops)}. Dose planned ${dose}; doses looked at ${doseLo} to ${doseHi}.`;
 }
 
 /** Colour is the last question: what outranks it. */

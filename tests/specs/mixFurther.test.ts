@@ -39,5 +39,5 @@ test('[hand] what is said about lamps, causes, dates and paper', () => {
   expect(mattersSay([{ cause: 'coverage' }, { cause: 'depth' }, { cause: '77891' }])).toBe('Here skin covered moves the colour most, then model depth; titanium white moves it least.');
   expect(Object.values(causeWords).every((words) => words.includes(': '))).toBe(true);
   expect([0, 6, 32, 58, 84, 110].map(weeksWords)).toEqual(['fresh', 'six weeks', 'half a year', 'one year', 'a year and a half', 'two years']);
-  expect(mixOnPaper([{ name: 'orange', count: 1 }, { name: 'white', count: 0 }, { name: 'brown', count: 3 }], start)).toBe('Drops: 1 × orange; 3 × brown. Dose 0.3. Skin L* 63, a* 10, b* 19. Old pigment: none. Skin covered 60 %, model depth 0.1 mm. Seen under daylight (D65).');
+  expect(mixOnPaper([{ name: 'orange', count: 1 }, { name: 'white', count: 0 }, { name: 'brown', count: 3 }], start)).toBe('Drops: 1 × orange; 3 × brown. Dose 0.3. Skin L* 63.0, a* 10.0, b* 19.0. Old pigment: none. Skin covered 60 %, model depth 0.1 mm. Seen under daylight (D65).');
 });

@@ -3,7 +3,7 @@ import type { Limits } from '#calculators/spec.ts';
 import { Icon } from '#components/site/Icon.tsx';
 import { cautionIcon } from '#components/site/icons.ts';
 import { readingValues } from '#lib/colour/reading/readingValues.ts';
-import { photoWords as words } from '#words/photoDesk.ts';
+import { photoOnPaper, photoWords as words } from '#words/photoDesk.ts';
 import { refusalSentence } from '#words/refusal.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { ChoiceBox } from '../ChoiceBox.tsx';
@@ -80,6 +80,7 @@ export function PhotoDesk({ picture }: Readonly<{ picture: ImageBitmap }>) {
           <SlideNumber id="photo-size" label={words.side} unit="%" value={size} shown={String(size)} lo={sizes.lo} hi={sizes.hi} step={0.5} ends={['small', 'large']} refused={drafts['size']} onType={(text) => typed('size', words.side, text, sizes, setSize)} />
           <NumberBox id="photo-reflects" label={words.reflects} unit="%" shown={String(reflects)} hint={words.reflectsHint} refused={drafts['reflects']} onType={(text) => typed('reflects', words.reflects, text, reflections, setReflects)} />
         </div>
+        <p class="on-paper plain small">{photoOnPaper(reflects, size)}</p>
         <div class="says" role="status">
           {told && <p><b>{told.answer}</b> {told.doubt}</p>}
           {told?.angles && <p>{told.angles}</p>}
