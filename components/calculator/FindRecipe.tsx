@@ -6,16 +6,15 @@ import { SwatchRow } from '#components/pictures/SwatchRow.tsx';
 import { bottleIds } from '#lib/colour/bottleIds.ts';
 import { recipeCaution, recipeOnPaper, recipeSays, recipeWords, searchingSays, searchingWords, shownRecipe, stoppedWords } from '#words/findRecipe.ts';
 import { fixed } from '#words/number.ts';
-import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { onDemand } from '#components/site/onDemand.ts';
 import { useMemo, useState } from 'preact/hooks';
 import { Frame } from './Frame.tsx';
-import { LaterOwnPanel } from './LaterOwnPanel.tsx';
 import { NumberBox } from './NumberBox.tsx';
 import { SkinBoxes, skinLabels, type SkinName } from './SkinBoxes.tsx';
 import { useCalculator } from './useCalculator.ts';
 import { useKept } from './useKept.ts';
 import { useLater } from './useLater.ts';
+import { useOwn } from './useOwn.tsx';
 
 const labels = { ...skinLabels, targetL: 'Target L*', targetA: 'Target a*', targetB: 'Target b*', bottles: 'Bottles at most', drops: 'Drops at most', white: 'White at most', darker: 'Darker at most', lean: 'Hue lean at most' } as const;
 const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
@@ -23,7 +22,6 @@ const nameOf = (key: string) => (isLabel(key) ? labels[key] : key);
 
 const dropsOf = (recipe: readonly number[]) => recipe.reduce((sum, drops) => sum + drops, 0);
 const searcher = onDemand(() => import('./askWorker.ts'));
-const noShelf: readonly OwnBottle[] = [];
 
 /** The address of the mix page with this recipe in this skin. */
 function mixAddress(recipe: readonly number[], dose: number, own: readonly string[], { skinL, skinA, skinB, oldWork, depth, coverage }: FindRecipeState): string {
@@ -43,7 +41,7 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
   const { state } = desk;
   const [searching, setSearching] = useState({ share: 0, isBeyond: false });
   const [stopped, setStopped] = useState<FindRecipeState>();
-  const [shelf, setShelf] = useState(noShelf);
+  const { shelf, room } = useOwn(own, id);
   const asked = useMemo(() => ({ state, shelf }), [state, shelf]);
   const { result, is } = useLater(asked, start, () => searcher().then(({ askWorker }) => (next: typeof asked) => {
     setSearching({ share: 0, isBeyond: false });
@@ -98,7 +96,7 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
           <button class="btn line" type="button" onClick={stop}>Stop</button>
         </p>
       )}
-      {own && <div class="own-room"><LaterOwnPanel id={`${id}-own`} shelf={shelf} onShelf={setShelf} onTaken={() => undefined} /></div>}
+      {room}
       {result.ok && (
         <>
           <p class="calc-tools no-print"><a class="btn text" href={mixAddress(result.simplest.recipe, result.simplest.dose, result.own, state)}>Open this recipe in Mix by drops</a></p>

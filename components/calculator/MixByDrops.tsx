@@ -3,7 +3,6 @@ import { lookAgainUnder, mixByDropsFields, type MixByDropsState } from '#calcula
 import { DropCard } from '#components/pictures/DropCard.tsx';
 import { onDemand } from '#components/site/onDemand.ts';
 import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
-import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { ownSlots } from '#lib/colour/own/ownSlots.ts';
 import { bottleWords, lampWords, labWords, mixCaution, mixSays, timeWords } from '#words/mixByDrops.ts';
 import { mixOnPaper } from '#words/mixOnPaper.ts';
@@ -11,16 +10,16 @@ import { partsWords, rangesWords } from '#words/mixNumbers.ts';
 import { fixed } from '#words/number.ts';
 import { lampInWords, looksSay, three } from '#words/underLamps.ts';
 import type { ComponentChildren } from 'preact';
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { LaterMixFurther } from './LaterMixFurther.tsx';
-import { LaterOwnPanel } from './LaterOwnPanel.tsx';
 import { NumberBox } from './NumberBox.tsx';
 import { SkinBoxes, skinLabels } from './SkinBoxes.tsx';
 import { useCalculator } from './useCalculator.ts';
 import { useKept } from './useKept.ts';
 import { useLater } from './useLater.ts';
+import { useOwn } from './useOwn.tsx';
 
 const labels = { ...skinLabels, dose: 'Dose', lamp: 'Seen under' } as const;
 const isBottle = (key: string): key is BottleId => Object.hasOwn(bottleWords, key);
@@ -35,13 +34,12 @@ type Props = Readonly<{
   own?: boolean;
   children?: ComponentChildren;
 }>;
-const noShelf: readonly OwnBottle[] = [];
 
 /** Mix by drops: the island. The prediction for the first state is made at build; later ones are worked out beside the page. `children`: the plots of the first state. */
 export function MixByDrops({ id = 'drops', start, own = false, children }: Props) {
   const desk = useCalculator(mixByDropsFields, nameOf);
   const { state } = desk;
-  const [shelf, setShelf] = useState(noShelf);
+  const { shelf, room } = useOwn(own, id, (slot) => desk.type(slot, '0'));
   const asked = useMemo(() => ({ state, shelf }), [state, shelf]);
   const { result, is } = useLater(asked, start, load);
   useKept(desk, is === 'missing');
@@ -92,7 +90,7 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
         </>
       }
     >
-      {own && <div class="own-room"><LaterOwnPanel id={`${id}-own`} shelf={shelf} onShelf={setShelf} onTaken={(slot) => desk.type(slot, '0')} /></div>}
+      {room}
       {result.ok && <LaterMixFurther id={id} state={state} shelf={shelf} still={children} />}
       {result.ok && (
         <details class="fold numbers">

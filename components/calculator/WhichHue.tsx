@@ -1,28 +1,50 @@
-import { whichHue } from '#calculators/whichHue.ts';
+import type { OwnHueMove } from '#calculators/ownHueMoves.ts';
+import { hueRow, whichHue } from '#calculators/whichHue.ts';
+import { onDemand } from '#components/site/onDemand.ts';
 import { HuePlane } from '#components/practice/pictures/HuePlane.tsx';
+import { notFetched } from '#words/fetching.ts';
 import { fixed } from '#words/number.ts';
-import { changeWords, hueBottleWords, whichHueLabels, whichHueOnPaper, whichHueSays, whichOldWords, whichSkinWords } from '#words/whichHue.ts';
+import { changeWords, hueNameOf, whichHueCaution, whichHueLabels, whichHueOnPaper, whichHueSays, whichOldWords, whichSkinWords } from '#words/whichHue.ts';
+import { useMemo } from 'preact/hooks';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { useCalculator } from './useCalculator.ts';
+import { useLater } from './useLater.ts';
+import { useOwn } from './useOwn.tsx';
 
 const nameOf = (key: string) => (key === 'skin' ? whichHueLabels.skin : whichHueLabels.old);
+const model = onDemand(() => import('#calculators/ownHueMoves.ts'));
 const optionsOf = (words: Readonly<Record<string, string>>) => Object.entries(words).map(([value, label]) => ({ value, label }));
+const none: Readonly<{ of?: unknown; moves: readonly OwnHueMove[] }> = { moves: [] };
 
-/** Which bottle takes the old hue away: the island. */
-export function WhichHue({ id = 'hue' }: Readonly<{ id?: string }>) {
+/** Which bottle takes the old hue away: the island. The model is fetched only where somebody has bottles of her own. */
+export function WhichHue({ id = 'hue', own = false }: Readonly<{ id?: string; /** With bottles of one's own: on the calculator's page. */ own?: boolean }>) {
   const desk = useCalculator(whichHue, nameOf);
   const result = whichHue.solve(desk.state);
-  const { shown, rows } = result;
+  const { shown } = result;
+  const { shelf, room } = useOwn(own, id);
+  const asked = useMemo(() => ({ shown, shelf }), [shown, shelf]);
+  const later = useLater(asked, none, async () => {
+    if (shelf.length === 0) return () => none;
+    const { ownHueMoves } = await model();
+    return (next: typeof asked) => ({ of: next, moves: ownHueMoves(next.shown, next.shelf) });
+  });
+  // Rows of another case must not stand beside those of this one.
+  const yours = (later.result.of === asked ? later.result.moves : none.moves)
+    .map(({ id: bottle, move, hasSwatch }) => ({ ...hueRow(shown, bottle, move), hasSwatch, name: shelf.find(({ slot }) => slot === bottle)?.name }))
+    .toSorted((one, other) => other.cosine - one.cosine);
+  const [best] = yours;
+  const rows = [...result.rows, ...yours].toSorted((one, other) => other.cosine - one.cosine);
   return (
     <Frame
       tall
       desk={desk}
       id={id}
       address="/calculators/which-hue/"
-      says={whichHueSays(result)}
+      says={whichHueSays({ ...result, rows })}
       given={whichHueOnPaper(desk.state, shown.today)}
-      picture={<HuePlane given={{ skin: shown.skin, today: shown.today, bottles: rows }} at={id} right={1} />}
+      caution={whichHueCaution(rows)}
+      picture={<HuePlane given={{ skin: shown.skin, today: shown.today, bottles: best ? [...result.rows, { ...best, id: 'yours' }] : result.rows }} at={id} right={1} />}
       side={
         <>
           <ChoiceBox id={`${id}-skin`} label={whichHueLabels.skin} value={desk.state.skin} options={optionsOf(whichSkinWords)} onType={(text) => desk.type('skin', text)} />
@@ -30,14 +52,17 @@ export function WhichHue({ id = 'hue' }: Readonly<{ id?: string }>) {
         </>
       }
     >
+      {room}
+      {later.is === 'missing' && <p class="plain" role="alert">{notFetched('What works out your own bottles')}</p>}
       <div class="tables">
         <table class="meas trust">
           <caption>One small dose of each bottle, at six weeks</caption>
           <thead><tr><th scope="col">Bottle</th><th scope="col">Cosine</th><th scope="col">a*</th><th scope="col">b*</th><th scope="col">L*</th></tr></thead>
           <tbody>
-            {rows.map(({ id: bottle, cosine, move: [l, a, b] }) => (
-              <tr key={bottle}><th scope="row">{hueBottleWords[bottle]}</th><td>{fixed(cosine, 2)}</td><td>{changeWords(a)}</td><td>{changeWords(b)}</td><td>{changeWords(l)}</td></tr>
-            ))}
+            {rows.map((row) => {
+              const [l, a, b] = row.move;
+              return <tr key={row.id}><th scope="row">{hueNameOf(row)}</th><td>{fixed(row.cosine, 2)}</td><td>{changeWords(a)}</td><td>{changeWords(b)}</td><td>{changeWords(l)}</td></tr>;
+            })}
           </tbody>
         </table>
       </div>

@@ -5,20 +5,23 @@ import { HealingMapPlot } from '#components/pictures/HealingMapPlot.tsx';
 import { SwatchRow } from '#components/pictures/SwatchRow.tsx';
 import { onDemand } from '#components/site/onDemand.ts';
 import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
+import { type OwnSlot, ownSlots } from '#lib/colour/own/ownSlots.ts';
 import { bottleWords, oldWorkWords } from '#words/mixByDrops.ts';
 import { fixed } from '#words/number.ts';
 import { ageWords, endsWords, mapLabel, noDoseRange, whyCaution, whyLabels, whyOnPaper, whySays } from '#words/whyItHealed.ts';
+import { useMemo } from 'preact/hooks';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { NumberBox } from './NumberBox.tsx';
 import { useCalculator } from './useCalculator.ts';
 import { useKept } from './useKept.ts';
 import { useLater } from './useLater.ts';
+import { useOwn } from './useOwn.tsx';
 
 type Choice = 'age' | 'second' | 'oldWork';
 const isBottle = (key: string): key is BottleId => Object.hasOwn(bottleWords, key);
 const isLabel = (key: string): key is keyof typeof whyLabels => Object.hasOwn(whyLabels, key);
-const nameOf = (key: string) => (isBottle(key) ? `Drops of ${bottleWords[key]}` : isLabel(key) ? whyLabels[key] : key);
+const nameOf = (key: string) => (isBottle(key) ? `Drops of ${bottleWords[key]}` : isLabel(key) ? whyLabels[key] : key.replace(/^own/, 'Your bottle '));
 const load = onDemand(async () => (await import('./askWhyWorker.ts')).askWhyWorker);
 const optionsOf = (words: Readonly<Record<string, string>>) => Object.entries(words).map(([value, label]) => ({ value, label }));
 
@@ -26,18 +29,21 @@ const optionsOf = (words: Readonly<Record<string, string>>) => Object.entries(wo
 function mixAddress(state: WhyItHealedState): string {
   const { skinL, skinA, skinB, oldWork, depth, coverage, dose } = state;
   const query = new URLSearchParams(Object.entries({ skinL, skinA, skinB, oldWork, depth, coverage, dose }).map(([key, value]) => [key, String(value)]));
-  for (const id of bottleIds) if (state[id] !== mixByDropsFields.fields[id].start) query.set(id, String(state[id]));
+  for (const id of [...bottleIds, ...ownSlots]) if (state[id] !== mixByDropsFields.fields[id].start) query.set(id, String(state[id]));
   return `/calculators/mix-by-drops/?${query}`;
 }
 
 /** Why did it heal this way: the island. The first map is made at build; later ones are worked out beside the page. */
-export function WhyItHealed({ id = 'why', start }: Readonly<{ id?: string; start: Result }>) {
+export function WhyItHealed({ id = 'why', start, own = false }: Readonly<{ id?: string; start: Result; /** With bottles of one's own: on the calculator's page. */ own?: boolean }>) {
   const desk = useCalculator(whyItHealedFields, nameOf);
   const { state } = desk;
-  const { result, is } = useLater(state, start, load);
+  const { shelf, room } = useOwn(own, id, (slot) => desk.type(slot, '0'));
+  const asked = useMemo(() => ({ state, shelf }), [state, shelf]);
+  const { result, is } = useLater(asked, start, load);
   useKept(desk, is === 'missing');
-  const number = (name: Exclude<keyof WhyItHealedState, Choice>, unit = '', hint?: string) => (
-    <NumberBox key={name} id={`${id}-${name}`} label={isBottle(name) ? bottleWords[name] : nameOf(name)} unit={unit} shown={String(state[name])} hint={hint} refused={desk.draft(name) ?? (name === 'doseHi' && state.doseHi <= state.doseLo ? { text: String(state.doseHi), sentence: noDoseRange } : undefined)} onType={(text) => desk.type(name, text)} />
+  const mine = (slot: OwnSlot) => shelf.find((bottle) => bottle.slot === slot)?.name;
+  const number = (name: Exclude<keyof WhyItHealedState, Choice>, unit = '', hint?: string, label = isBottle(name) ? bottleWords[name] : nameOf(name)) => (
+    <NumberBox key={name} id={`${id}-${name}`} label={label} unit={unit} shown={String(state[name])} hint={hint} refused={desk.draft(name) ?? (name === 'doseHi' && state.doseHi <= state.doseLo ? { text: String(state.doseHi), sentence: noDoseRange } : undefined)} onType={(text) => desk.type(name, text)} />
   );
   const choice = (name: Choice, words: Readonly<Record<string, string>>) => (
     <ChoiceBox id={`${id}-${name}`} label={whyLabels[name]} value={state[name]} options={optionsOf(words)} onType={(text) => desk.type(name, text)} />
@@ -50,7 +56,7 @@ export function WhyItHealed({ id = 'why', start }: Readonly<{ id?: string; start
       id={id}
       address="/calculators/why-it-healed-this-way/"
       says={whySays(result, state.error)}
-      given={whyOnPaper(state, bottleIds.map((bottle) => ({ name: bottleWords[bottle], count: state[bottle] })))}
+      given={whyOnPaper(state, [...bottleIds.map((bottle) => ({ name: bottleWords[bottle], count: state[bottle] })), ...ownSlots.map((slot) => ({ name: mine(slot) ?? nameOf(slot), count: state[slot] }))])}
       caution={whyCaution(result)}
       missing={is === 'missing' && 'The colour model'}
       picture={
@@ -75,10 +81,11 @@ export function WhyItHealed({ id = 'why', start }: Readonly<{ id?: string; start
           {choice('oldWork', oldWorkWords)}
           <div class="two">{number('coverage', '%')}{number('depth', 'mm')}</div>
           <fieldset class="drops three"><legend>Doses</legend>{number('dose')}{number('doseLo')}{number('doseHi')}</fieldset>
-          <fieldset class="drops"><legend>Drops of each bottle that was used</legend>{bottleIds.map((bottle) => number(bottle))}</fieldset>
+          <fieldset class="drops"><legend>Drops of each bottle that was used</legend>{bottleIds.map((bottle) => number(bottle))}{ownSlots.map((slot) => (mine(slot) !== undefined || state[slot] > 0) && number(slot, '', undefined, mine(slot)))}</fieldset>
         </>
       }
     >
+      {room}
       {result.ok && (
         <>
           <p class="calc-tools no-print"><a class="btn text" href={mixAddress(state)}>Open this mix in Mix by drops</a></p>

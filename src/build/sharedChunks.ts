@@ -15,6 +15,6 @@ export const sharedChunks = [
     name: 'midline',
     test: /components\/calculator\/(MidlineAndSides|LaterTables|midlineView)\.tsx?|components\/pictures\/MidlineOverlay|src\/calculators\/(midlineAndSides|leaningNoseMarks)\.ts|src\/words\/midline\.ts|src\/lib\/geometry\/eigen2\.ts|src\/lib\/mapping\/(propagate|readFace|midlineInfluence|midline|robustMidline|sides|markRow|faceFrame|mirrorMarks|levelReference|disagreement|roll|browRecord)\.ts/,
   },
-  { name: 'colour', test: /src\/lib\/colour\/(ita|lch|srgb|lab)\.ts|components\/calculator\/useLater\.ts/ },
-  { name: 'drops', test: /src\/lib\/colour\/(bottleIds|lamps)\.ts|components\/calculator\/(SkinBoxes|LaterOwnPanel)\.tsx|src\/calculators\/(skinFields|mixByDropsFields)\.ts|src\/words\/mixByDrops\.ts/ },
+  { name: 'colour', test: /src\/lib\/colour\/(ita|lch|srgb|lab)\.ts|components\/calculator\/(useLater|useOwn|LaterOwnPanel)\.tsx?/ },
+  { name: 'drops', test: /src\/lib\/colour\/(bottleIds|lamps)\.ts|components\/calculator\/SkinBoxes\.tsx|src\/calculators\/(skinFields|mixByDropsFields)\.ts|src\/words\/mixByDrops\.ts/ },
 ];

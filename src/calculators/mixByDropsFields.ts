@@ -8,7 +8,9 @@ import type { Calculator, Field } from './spec.ts';
 export type DropFields = Readonly<Record<BottleId, number>>;
 /** A mix of the palette in one skin: what Mix by drops shares with whatever asks about such a mix. */
 export type PaletteMix = DropFields & Readonly<{ skinL: number; skinA: number; skinB: number; oldWork: OldWork; dose: number; depth: number; coverage: number }>;
-export type MixByDropsState = PaletteMix & Readonly<Record<OwnSlot, number>> & Readonly<{ lamp: Lamp }>;
+/** Drops of the bottles of one's own. */
+export type OwnDrops = Readonly<Record<OwnSlot, number>>;
+export type MixByDropsState = PaletteMix & OwnDrops & Readonly<{ lamp: Lamp }>;
 
 /** The brown mix the page opens on: three drops yellow-heavy brown, one drop orange. */
 const startDrops: Partial<DropFields> = { 'brown-yellow-heavy': 3, orange: 1 };
@@ -31,12 +33,15 @@ export const paletteFields = {
   dose: numberField('dose', 0.3, { unit: '1', lo: 0.02, hi: 0.8, step: 0.05, decimals: 2 }),
 };
 
+/** Drops of the bottles of one's own: none until somebody has one. */
+export const ownFields = dropsOf(ownSlots);
+
 /** The inputs of the drop mix, without its sum: the sum is fetched at the first change. */
 export const mixByDropsFields: Calculator<MixByDropsState, undefined> = {
   id: 'mix-by-drops',
   fields: {
     ...paletteFields,
-    ...dropsOf(ownSlots),
+    ...ownFields,
     lamp: choiceField<Lamp>('lamp', 'D65', ['D65', 'D50', 'A', 'LED-B3']),
   },
   solve: () => undefined,

@@ -1,6 +1,6 @@
 import { readingValues } from '#lib/colour/reading/readingValues.ts';
 import { choiceField, numberField } from './fields.ts';
-import { paletteFields, type PaletteMix } from './mixByDropsFields.ts';
+import { ownFields, type OwnDrops, paletteFields, type PaletteMix } from './mixByDropsFields.ts';
 import type { Calculator } from './spec.ts';
 
 /** How old the work was at a reading. Six weeks is where the assumed yearly loss begins. */
@@ -8,6 +8,7 @@ export const workAges = ['six-weeks', 'three-months', 'six-months', 'one-year', 
 export type WorkAge = (typeof workAges)[number];
 
 export type WhyItHealedState = PaletteMix &
+  OwnDrops &
   Readonly<{
     age: WorkAge;
     healedL: number; healedA: number; healedB: number;
@@ -37,6 +38,7 @@ export const whyItHealedFields: Calculator<WhyItHealedState, undefined> = {
     doseLo: numberField('doseLo', 0.1, { unit: '1', lo: 0.02, hi: 1, step: 0.05, decimals: 2 }),
     doseHi: numberField('doseHi', 0.8, { unit: '1', lo: 0.05, hi: 2, step: 0.05, decimals: 2 }),
     ...paletteFields,
+    ...ownFields,
   },
   solve: () => undefined,
 };

@@ -65,21 +65,23 @@ type Result =
 const ofHundred = (share: number) => `${fixed(100 * share, 0)} of 100`;
 
 /** What is said where no colour can be predicted. */
-const refusals = {
+export const mixRefusals = {
   'no-drops': { answer: 'There is no drop in the mix yet.', doubt: 'Give at least one bottle a drop.' },
   'own-bottle-missing': { answer: 'A bottle of your own is not here.', doubt: 'Open its file, or set its drops to zero.' },
   'no-skin-like-spectrum': { answer: 'No measured skin is like this colour.', doubt: 'Check the three numbers of the skin: they are read under daylight, before anything touches it.' },
   'old-pigment-not-reached': { answer: 'This old colour cannot be laid over this skin in the model.', doubt: 'Check the numbers of the skin.' },
 } as const;
 
+export const noFirstGone = 'A swatch does not say what goes first.';
+
 /** What the mix is predicted to look like at six weeks and at two years, and how sure that is. */
 export function mixSays(result: Result): Readonly<{ answer: string; doubt: string }> {
-  if (!result.ok) return refusals[result.reason];
+  if (!result.ok) return mixRefusals[result.reason];
   const { times } = result.outlook;
   const [first, last] = [times[0], times.at(-1)];
-  if (!first || !last) return refusals['no-drops'];
+  if (!first || !last) return mixRefusals['no-drops'];
   const lean = Math.max(first.leanRed, first.leanGreen) < 0.1 ? '' : ` In ${ofHundred(Math.max(first.leanRed, first.leanGreen))} it leans ${first.leanRed > first.leanGreen ? 'redder' : 'greener'}.`;
-  const warm = result.hasSwatch ? 'A swatch does not say what goes first.' : `If all yellow and red went first, ${labWords(last.dark.plain)} would be left.`;
+  const warm = result.hasSwatch ? noFirstGone : `If all yellow and red went first, ${labWords(last.dark.plain)} would be left.`;
   return {
     answer: `In this model, at six weeks: ${labWords(first.plain)}.`,
     doubt: `9 in 10 simulated healings land between L* ${fixed(first.lightness[0])} and ${fixed(first.lightness[1])}.${lean} At two years: ${labWords(last.plain)}. ${warm}`,

@@ -8,8 +8,11 @@ export const hueBottleWords = {
   'dark-brown-iron': 'Dark brown, iron black',
   'black-iron': 'Iron black',
 } as const;
-type Bottle = keyof typeof hueBottleWords;
-type Row = Readonly<{ id: Bottle; cosine: number; move: readonly [number, number, number] }>;
+type Row = Readonly<{ id: string; /** Of a bottle of one's own. */ name?: string | undefined; cosine: number; move: readonly [number, number, number]; hasSwatch?: boolean }>;
+
+const names: Readonly<Record<string, string>> = hueBottleWords;
+/** A bottle by the name its owner gave it, or by what is in it. */
+export const hueNameOf = ({ id, name }: Pick<Row, 'id' | 'name'>) => name ?? names[id] ?? id;
 
 export const whichHueLabels = { skin: 'The skin beside the brow', old: 'Old pigment' } as const;
 export const whichSkinWords = { l72: 'L* 72, a* 8, b* 16', l63: 'L* 63, a* 10, b* 19', l54: 'L* 54, a* 11, b* 18', l45: 'L* 45, a* 11, b* 17', l36: 'L* 36, a* 10, b* 14' } as const;
@@ -29,6 +32,11 @@ export function whichHueSays({ rows, wayA, wayB }: Readonly<{ rows: readonly Row
   const yellow = rows.find(({ id }) => id === 'yellow-oxide-some-white');
   if (!best || !yellow) return { answer: '', doubt: '' };
   const one = `In this model one small dose changes a* by ${changeWords(best.move[1])}, b* by ${changeWords(best.move[2])}, and L* by ${changeWords(best.move[0])}.`;
-  const other = best.id === yellow.id ? '' : ` Yellow alone: a* ${changeWords(yellow.move[1])}, b* ${changeWords(yellow.move[2])}.`;
-  return { answer: `${hueBottleWords[best.id].replace(/:.*/, '')} points back most nearly (cosine ${fixed(best.cosine, 2)}).`, doubt: `The way back to the skin is a* ${changeWords(wayA)}, b* ${changeWords(wayB)}. ${one}${other}` };
+  const other = best === yellow ? '' : ` Yellow alone: a* ${changeWords(yellow.move[1])}, b* ${changeWords(yellow.move[2])}.`;
+  return { answer: `${best.name === undefined ? hueNameOf(best).replace(/:.*/, '') : `“${best.name}”`} points back most nearly (cosine ${fixed(best.cosine, 2)}).`, doubt: `The way back to the skin is a* ${changeWords(wayA)}, b* ${changeWords(wayB)}. ${one}${other}` };
+}
+
+/** What has to be said before anybody trusts the best row. */
+export function whichHueCaution([best]: readonly Row[]): string | undefined {
+  return best?.hasSwatch ? 'A swatch does not say how much white is in it. Read its label.' : undefined;
 }

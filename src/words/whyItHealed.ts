@@ -1,5 +1,5 @@
 import type { Lab } from '#lib/colour/lab.ts';
-import { dropsOnPaper, labWords, skinOnPaper } from './mixByDrops.ts';
+import { dropsOnPaper, labWords, mixRefusals, noFirstGone, skinOnPaper } from './mixByDrops.ts';
 import { fixed } from './number.ts';
 
 export const ageWords = {
@@ -31,18 +31,14 @@ type Result =
       planAway: number;
       dates: readonly Readonly<{ seen: Lab }>[];
       isOutsideMeasured: boolean;
+      hasSwatch: boolean;
     }>
-  | Readonly<{ ok: false; reason: 'no-drops' | 'no-dose-range' | 'no-skin-like-spectrum' | 'old-pigment-not-reached' }>;
+  | Readonly<{ ok: false; reason: 'no-drops' | 'own-bottle-missing' | 'no-dose-range' | 'no-skin-like-spectrum' | 'old-pigment-not-reached' }>;
 
 /** At the field of the highest dose. */
 export const noDoseRange = 'Highest dose must be above the lowest dose.';
 
-const refusals = {
-  'no-drops': { answer: 'There is no drop in the mix yet.', doubt: 'Give at least one bottle a drop.' },
-  'no-dose-range': { answer: 'There is no dose to look at.', doubt: noDoseRange },
-  'no-skin-like-spectrum': { answer: 'No measured skin is like this colour.', doubt: 'Check the three numbers of the skin: they are read under daylight, before anything touches it.' },
-  'old-pigment-not-reached': { answer: 'This old colour cannot be laid over this skin in the model.', doubt: 'Check the numbers of the skin.' },
-} as const;
+const refusals = { ...mixRefusals, 'no-dose-range': { answer: 'There is no dose to look at.', doubt: noDoseRange } } as const;
 
 const plain = (value: number) => String(Number(value.toFixed(2)));
 
@@ -100,7 +96,8 @@ export function whyOnPaper(state: Asked, drops: Parameters<typeof dropsOnPaper>[
 /** Colour is the last question: what outranks it. */
 export function whyCaution(result: Result): string {
   const skin = 'Raised, itchy, scaly or lumpy skin is not a question of colour: refer, and put no pigment in.';
-  return result.ok && result.isOutsideMeasured ? `${skin} This skin lies outside the measured skins the model learned from: the map is less sure.` : skin;
+  const swatch = result.ok && result.hasSwatch ? ` ${noFirstGone} Its loss is a guess.` : '';
+  return `${skin}${swatch}${result.ok && result.isOutsideMeasured ? ' This skin lies outside the measured skins the model learned from: the map is less sure.' : ''}`;
 }
 
 /** The map in words, for those who do not see it. */

@@ -2,14 +2,14 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { press, retype, wake, waitForWords } from './onPage.ts';
+import { press, retype, wake, waitForWords, wordsOf } from './onPage.ts';
 import { withBrowsers } from './withBrowsers.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'bottles-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 withBrowsers('bottles of one’s own', ({ open, site }) => {
-  test('[hand] a bottle is added, mixed, kept over a new visit; a bad file changes nothing; taken away and brought back', async () => {
+  test('[hand] a bottle is added, mixed, kept over a new visit; a bad file changes nothing; taken away and brought back; the other calculators of mixes take it too', async () => {
     const { page, faults } = await open();
     await page.goto(`${site().origin}/calculators/mix-by-drops/`);
     await wake(page, '.calculator .says');
@@ -43,6 +43,19 @@ withBrowsers('bottles of one’s own', ({ open, site }) => {
     await waitForWords(page, '.own .fold-in', /There is none yet/);
     await press(page, '.own .fold-in', 'Bring it back');
     await waitForWords(page, '.own-list', /Harbour/);
+
+    await page.goto(`${site().origin}/calculators/which-hue/?old=pink`);
+    await wake(page, '.calculator .says');
+    await waitForWords(page, '.calculator .tables', /<b>Harbour<\/b>/);
+    expect(await page.$$eval('.calculator tbody tr', (rows) => rows.length)).toBe(6);
+    expect(await wordsOf(page, '.fig .pic svg')).toMatch(/yours/);
+    await page.goto(`${site().origin}/calculators/why-it-healed-this-way/`);
+    await wake(page, '.calculator .says');
+    await page.waitForSelector('#why-own1');
+    const map = await wordsOf(page, '.calculator .says');
+    await retype(page, '#why-own1', '9');
+    await page.waitForFunction((old) => (document.querySelector('.calculator .says')?.textContent ?? '').replace(/\s+/g, ' ').trim() !== old, { timeout: 20_000 }, map);
+    expect(await page.$eval('.calc-tools a', (link) => link.getAttribute('href'))).toContain('own1=9');
     expect(faults).toEqual([]);
   });
 });

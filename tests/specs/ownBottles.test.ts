@@ -1,8 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { mixByDrops, mixWith } from '#calculators/mixByDrops.ts';
+import { oldHueCases } from '#calculators/oldHueCases.ts';
+import { ownHueMoves } from '#calculators/ownHueMoves.ts';
 import { startState } from '#calculators/startState.ts';
+import { whichHue } from '#calculators/whichHue.ts';
+import { whyItHealed, whyWith } from '#calculators/whyItHealed.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { mixCaution, mixSays } from '#words/mixByDrops.ts';
+import { whichHueCaution, whichHueSays } from '#words/whichHue.ts';
+import { whyCaution, whySays } from '#words/whyItHealed.ts';
 import { joinedWords, ownRefusal, readyWords, sumWords } from '#words/ownBottles.ts';
 
 const start = startState(mixByDrops);
@@ -29,6 +35,40 @@ describe('own bottles in the mix', () => {
     expect(mixSays(mixed).doubt).toContain('A swatch does not say what goes first.');
     expect(mixSays(mixed).doubt).not.toContain('If all yellow and red');
     expect(mixCaution(mixed)).toContain('Read its label');
+  });
+});
+
+describe('own bottles backwards', () => {
+  const why = startState(whyItHealed);
+  test('[hand] a mix with a bottle of the palette, typed in again by its shares, fits the same healings', () => {
+    expect(whyWith({ ...why, 'brown-yellow-heavy': 0, own4: 3 }, [ochre, brown])).toEqual(whyItHealed.solve(why));
+  });
+  test('[hand] a bottle that is not on this device is asked for; one known by its swatch is said to lose by a guess', () => {
+    expect(whySays(whyWith({ ...why, own2: 1 }, [brown]), 2)).toEqual({ answer: 'A bottle of your own is not here.', doubt: 'Open its file, or set its drops to zero.' });
+    const mixed = whyWith({ ...why, own2: 2 }, [ochre]);
+    expect(mixed.ok && mixed.hasSwatch).toBe(true);
+    expect(whyCaution(mixed)).toMatch(/^Raised, itchy.*A swatch does not say what goes first\. Its loss is a guess\.$/);
+    expect(whyCaution(whyItHealed.solve(why))).not.toContain('swatch');
+  });
+});
+
+describe('own bottles over an old hue', () => {
+  const orange: OwnBottle = { slot: 'own1', name: 'Quay orange', content: { from: 'shares', parts: { '77492': 60, '77491': 35, '77891': 5 } } };
+  test('[property] iron black of one’s own moves every case as the iron black of the table does, to a tenth', () => {
+    const black: OwnBottle = { slot: 'own3', name: 'Night black', content: { from: 'shares', parts: { '77499': 10 } } };
+    for (const shown of oldHueCases) {
+      const [found] = ownHueMoves(shown, [black]);
+      expect(found?.move.map((value) => Number(value.toFixed(1)) || 0), `${shown.old} on ${shown.skin[0]}`).toEqual(shown.moves[4]);
+    }
+  });
+  test('[hand] each bottle has a row, and the best is named as its owner named it', () => {
+    const [shown] = oldHueCases;
+    const moves = ownHueMoves(shown, [ochre, orange, { ...brown, content: { from: 'shares', parts: { '77492': 0 } } }]);
+    expect(moves.map(({ id, hasSwatch }) => `${id} ${hasSwatch}`).toSorted()).toEqual(['own1 false', 'own2 true']);
+    const result = whichHue.solve({ skin: 'l72', old: 'grey-blue' });
+    const rows = [{ id: 'own2', name: 'Quay ochre', cosine: 1, move: [-1, 2, 3] as const, hasSwatch: true }, ...result.rows];
+    expect(whichHueSays({ ...result, rows }).answer).toBe('“Quay ochre” points back most nearly (cosine 1.00).');
+    expect([whichHueCaution(rows), whichHueCaution(result.rows)]).toEqual(['A swatch does not say how much white is in it. Read its label.', undefined]);
   });
 });
 

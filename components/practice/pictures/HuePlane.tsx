@@ -4,9 +4,9 @@ import type { NeutraliseDirectionGiven } from '#words/skills/neutraliseDirection
 import type { PictureProps } from '../bound.ts';
 
 type Three = readonly [number, number, number];
-type PlaneProps = Omit<PictureProps<NeutraliseDirectionGiven>, 'given'> & Readonly<{ given: Pick<NeutraliseDirectionGiven, 'skin' | 'today' | 'bottles'> }>;
+type PlaneProps = Omit<PictureProps<NeutraliseDirectionGiven>, 'given'> & Readonly<{ given: Pick<NeutraliseDirectionGiven, 'skin' | 'today'> & Readonly<{ bottles: readonly Readonly<{ id: string; move: Three }>[] }> }>;
 const fill = ([l, a, b]: Three) => srgbToHex(labToSrgb({ l, a, b }));
-const names: Readonly<Record<string, string>> = { orange: 'orange', 'yellow-oxide-some-white': 'yellow', 'red-oxide-some-yellow': 'red', 'dark-brown-iron': 'brown', 'black-iron': 'black' };
+const names: Readonly<Record<string, string>> = { orange: 'orange', 'yellow-oxide-some-white': 'yellow', 'red-oxide-some-yellow': 'red', 'dark-brown-iron': 'brown', 'black-iron': 'black', yours: 'yours' };
 const [left, top, unit] = [62, 6, 2.3];
 const x = (a: number) => left + 8 + (a + 3) * unit;
 const y = (b: number) => top + (27 - b) * unit;
