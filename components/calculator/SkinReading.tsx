@@ -85,7 +85,7 @@ export function SkinReading({ id = 'skin' }: Readonly<{ id?: string }>) {
             doubt={reading.ok ? { l: reading.box.l, hue: reading.hue, mean: { l: reading.box.l.value, a: reading.box.a.value, b: reading.box.b.value } } : undefined}
             onPick={(l, hDeg) => put(l, hDeg, gridChroma)}
           />
-          <p class="card-key plain"><span class="no-print">Tap the swatch that looks like the skin beside the brow. </span>Ring: a reading. Frame: what it may be. Broken lines: edges of the classes.</p>
+          <p class="card-key plain">Ring: a reading. Frame: what it may be. Broken lines: edges of the classes. <span class="no-print">Tap the swatch that looks like the skin beside the brow.</span></p>
         </>
       }
       side={
