@@ -30,7 +30,7 @@ async function tabTo(page: Page, selector: string, most = 80): Promise<void> {
     await page.keyboard.press('Tab');
     let stop = await focused(page);
     // A key travels to the page by another road than the question: give the page a moment to answer it.
-    for (let waits = 0; waits < 60 && !stop.isSeen; waits++) {
+    for (let waits = 0; waits < 400 && !stop.isSeen; waits++) {
       await new Promise((done) => setTimeout(done, 50));
       stop = await focused(page);
     }
@@ -47,7 +47,7 @@ withBrowsers('with the keyboard alone', ({ open, site }) => {
     await page.goto(site().origin);
     await tabTo(page, '.skip', 2);
     await page.keyboard.press('Enter');
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('main');
+    await page.waitForFunction(() => document.activeElement?.id === 'main');
     await page.goto(site().origin);
     await tabTo(page, 'header nav a[href="/calculators/"]');
     await Promise.all([page.waitForNavigation(), page.keyboard.press('Enter')]);
@@ -60,7 +60,7 @@ withBrowsers('with the keyboard alone', ({ open, site }) => {
     await page.keyboard.down('Shift');
     for (let i = 0; i < 4; i++) await page.keyboard.press('ArrowLeft');
     await page.keyboard.up('Shift');
-    expect(await page.$eval('.calculator .handle', (handle) => handle.getAttribute('aria-label'))).not.toBe(before);
+    await page.waitForFunction((old) => document.querySelector('.calculator .handle')?.getAttribute('aria-label') !== old, {}, before);
     await tabTo(page, '.calculator [id$="-x"]');
     await page.keyboard.down('Control');
     await page.keyboard.press('a');

@@ -30,7 +30,7 @@ async function choose(page: Page, name: string, content: string): Promise<void> 
   await (await box.toElement('input')).uploadFile(file);
 }
 
-const isAt = (page: Page, query: string) => page.waitForFunction((part) => location.search.includes(part) && document.readyState === 'complete', { timeout: 20_000 }, query);
+const isAt = (page: Page, query: string) => page.waitForFunction((part) => location.search.includes(part) && document.readyState === 'complete', {}, query);
 
 withBrowsers('marks as a file', ({ open, site }) => {
   test('[hand] what was typed is saved, opened again, and Back brings what stood before', async () => {

@@ -17,9 +17,9 @@ async function copied(page: Page): Promise<ReadonlyMap<string, string>> {
   return new Map(new URL(link).searchParams);
 }
 
-/** The fields that differ from the start, read as the calculator reads them. Typing is read a moment later: asked until `isThere`, for two seconds. */
+/** The fields that differ from the start, read as the calculator reads them. Typing is read a moment later: asked until `isThere`, for twenty seconds. */
 export async function changed(page: Page, fields: readonly AnyField[], isThere: (values: Readonly<Record<string, Value>>) => boolean): Promise<Readonly<Record<string, Value>>> {
-  for (const end = performance.now() + 2000; ; ) {
+  for (const end = performance.now() + 20_000; ; ) {
     const values: Record<string, Value> = {};
     for (const [key, text] of await copied(page)) {
       const read = fields.find((field) => field.key === key)?.read(text, parsers);

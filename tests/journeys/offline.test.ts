@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { drawFrom, drawWhole } from '#lib/quantities/seed.ts';
 import { builtAddresses } from '#tests/tools/builtSite.ts';
-import { retype, waitForWords, wake, wordsOf } from './onPage.ts';
+import { retype, settle, waitForWords, wake, wordsOf } from './onPage.ts';
 import { withBrowsers } from './withBrowsers.ts';
 
 const seed = 20261125;
@@ -22,10 +22,12 @@ withBrowsers('without a signal', ({ open, site }) => {
     for (const address of chosen) {
       await page.goto(origin + address, { waitUntil: 'load' });
       expect(await wordsOf(page, 'h1'), address).not.toBe('');
+      await settle(page);
     }
 
     await page.goto(`${origin}/calculators/midline-and-sides/?level=pupils`);
     await wake(page, '.calculator .says');
+    await page.waitForFunction(() => [...document.querySelectorAll<HTMLSelectElement>('.calculator select')].some(({ value }) => value === 'pupils'));
     const says = await wordsOf(page, '.calculator .says');
     await retype(page, '.calculator [id$="-x"]', '44');
     await page.waitForFunction((before) => document.querySelector<HTMLElement>('.calculator .says')?.innerText.replace(/\s+/g, ' ').trim() !== before, {}, says);

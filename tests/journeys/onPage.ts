@@ -13,6 +13,14 @@ export async function wake(page: Page, selector: string): Promise<void> {
   }));
 }
 
+/** Waits until every island that is in view has started: a page that is left earlier gives up scripts that are on their way, and Firefox calls that a fault. */
+export const settle = async (page: Page): Promise<void> => {
+  await page.waitForFunction(() => [...document.querySelectorAll('astro-island[ssr]')].every((island) => [...island.children].every((part) => {
+    const { top, bottom, height } = part.getBoundingClientRect();
+    return height === 0 || bottom <= 0 || top >= innerHeight;
+  })));
+};
+
 /** The visible words of the first match. */
 export const wordsOf = (page: Page, selector: string): Promise<string> =>
   page.$eval(selector, (element) => (element instanceof HTMLElement ? element.innerText : (element.textContent ?? '')).replace(/\s+/g, ' ').trim());
@@ -45,7 +53,7 @@ export async function press(page: Page, within: string, words: string): Promise<
 
 /** Waits until the words of a part of the page match. */
 export async function waitForWords(page: Page, selector: string, pattern: RegExp): Promise<string> {
-  await page.waitForFunction((target, source) => new RegExp(source).test(document.querySelector(target)?.textContent ?? ''), { timeout: 20_000 }, selector, pattern.source);
+  await page.waitForFunction((target, source) => new RegExp(source).test(document.querySelector(target)?.textContent ?? ''), {}, selector, pattern.source);
   return wordsOf(page, selector);
 }
 

@@ -13,6 +13,7 @@ withBrowsers('bottles of one’s own', ({ open, site }) => {
     const { page, faults } = await open();
     await page.goto(`${site().origin}/calculators/mix-by-drops/`);
     await wake(page, '.calculator .says');
+    await page.waitForSelector('details.own');
     await page.$eval('details.own summary', (summary) => summary instanceof HTMLElement && summary.click());
     await page.waitForSelector('.own-form');
     await retype(page, '#drops-own-name', '<b>Harbour</b>');
@@ -26,7 +27,7 @@ withBrowsers('bottles of one’s own', ({ open, site }) => {
     await waitForWords(page, '.own-list', /<b>Harbour<\/b>/);
     const before = await page.$eval('.calculator .says', (says) => says.textContent);
     await retype(page, '#drops-own1', '9');
-    await page.waitForFunction((old) => document.querySelector('.calculator .says')?.textContent !== old, { timeout: 20_000 }, before);
+    await page.waitForFunction((old) => document.querySelector('.calculator .says')?.textContent !== old, {}, before);
 
     await page.reload();
     await wake(page, '.calculator .says');
@@ -57,5 +58,6 @@ withBrowsers('bottles of one’s own', ({ open, site }) => {
     await page.waitForFunction((old) => (document.querySelector('.calculator .says')?.textContent ?? '').replace(/\s+/g, ' ').trim() !== old, { timeout: 20_000 }, map);
     expect(await page.$eval('.calc-tools a', (link) => link.getAttribute('href'))).toContain('own1=9');
     expect(faults).toEqual([]);
+    await page.close();
   });
 });

@@ -76,7 +76,7 @@ withBrowsers('placing the midline', ({ open, site, name }) => {
         await page.waitForFunction((target, mm, slack) => {
           const input = document.querySelector<HTMLInputElement>(target);
           return input && Math.abs(Number(input.value) - mm) <= slack;
-        }, { timeout: 5000 }, box, toMm, slackMm(name, way)).catch(() => undefined);
+        }, { timeout: 20_000 }, box, toMm, slackMm(name, way)).catch(() => undefined);
         const mm = await standsAt(page, box);
         expect(Math.abs(mm - toMm), `${pin} pin, ${way}: ${mm}, not ${toMm}`).toBeLessThanOrEqual(slackMm(name, way));
         expect(await page.$eval('.handle', (handle) => handle.getAttribute('aria-label')), `${pin} pin, ${way}: said`).toContain(`${words.pins[pin]}: across ${fixed(mm)} millimetres`);

@@ -26,7 +26,7 @@ withBrowsers('an answer put down', ({ open, site }) => {
     await page.waitForSelector('.problem .fb-right');
     expect(refused).toBeGreaterThan(0);
     await page.goto(`${site().origin}/practice/`);
-    await page.waitForFunction((row) => document.querySelector<HTMLElement>(row)?.innerText.includes('1 done'), { timeout: 20_000 }, `a[href="/practice/${skill.id}/"]`);
+    await page.waitForFunction((row) => document.querySelector<HTMLElement>(row)?.innerText.includes('1 done'), {}, `a[href="/practice/${skill.id}/"]`);
     // The console names what could not be fetched; the page itself must not stumble over it.
     expect(faults.filter((fault) => !fault.startsWith('console: Failed to load resource'))).toEqual([]);
     await page.close();

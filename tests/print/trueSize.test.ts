@@ -111,6 +111,7 @@ withBrowsers('true size', ({ name, open, site }) => {
     const { page, faults } = await open();
     await page.goto(`${site().origin}/calculators/outline-and-cover/?tailL=61.7_19.3&station=40`);
     await wake(page, '.calculator .says');
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>('#outline-station')?.value === '40');
     await follow(page, '[data-true-size]');
     expect(new URL(page.url()).searchParams.get('tailL')).toBe('61.7_19.3');
     await wake(page, '.sheet-desk');

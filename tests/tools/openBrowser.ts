@@ -12,6 +12,9 @@ export function openBrowser(name: BrowserName): Promise<Browser> {
     : puppeteer.launch({ browser: 'firefox', executablePath, extraPrefsFirefox: { 'datareporting.policy.dataSubmissionEnabled': false, 'app.update.auto': false } });
 }
 
+/** How long a test waits for what a reader would see. */
+const patienceMs = 60_000;
+
 /** A tab that remembers what must never happen: errors, blocked content, requests to another origin. */
 export type WatchedPage = Readonly<{ page: Page; faults: string[] }>;
 
@@ -19,6 +22,8 @@ export type WatchedPage = Readonly<{ page: Page; faults: string[] }>;
 export async function openPage(browser: Browser, allowed: string, width = 1280, height = 900): Promise<WatchedPage> {
   const page = await browser.newPage();
   await page.setViewport({ width, height });
+  // What is waited for comes at last on a slow device too; a test that hangs is ended by its own limit.
+  page.setDefaultTimeout(patienceMs);
   const faults: string[] = [];
   page.on('console', (message) => {
     if (message.type() === 'error') faults.push(`console: ${message.text()}`);
