@@ -41,8 +41,9 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
   const { state } = desk;
   const [searching, setSearching] = useState({ share: 0, isBeyond: false });
   const [stopped, setStopped] = useState<FindRecipeState>();
+  const [round, setRound] = useState(0);
   const { shelf, room } = useOwn(own, id);
-  const asked = useMemo(() => ({ state, shelf }), [state, shelf]);
+  const asked = useMemo(() => ({ state, shelf }), [state, shelf, round]);
   const { result, is } = useLater(asked, start, () => searcher().then(({ askWorker }) => (next: typeof asked) => {
     setSearching({ share: 0, isBeyond: false });
     return askWorker(next, setSearching);
@@ -52,6 +53,10 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
     setStopped(state);
     // Where it never came, nothing runs.
     searcher().then(({ stopWorker }) => stopWorker(), () => undefined);
+  };
+  const again = () => {
+    setStopped(undefined);
+    setRound(round + 1);
   };
   const number = (name: Exclude<keyof FindRecipeState, SkinName>, unit = '') => (
     <NumberBox key={name} id={`${id}-${name}`} label={labels[name]} unit={unit} shown={String(state[name])} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
@@ -89,11 +94,12 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
         </>
       }
     >
-      {is === 'late' && (
+      {is !== 'fresh' && (
         <p class="calc-tools no-print">
-          <label class="plain" for={`${id}-progress`}>{searchingWords(searching.share)}</label>
-          <progress id={`${id}-progress`} max="1" value={searching.share} />
-          <button class="btn line" type="button" onClick={stop}>Stop</button>
+          {is === 'late' && <label class="plain" for={`${id}-progress`}>{searchingWords(searching.share)}</label>}
+          {is === 'late' && <progress id={`${id}-progress`} max="1" value={searching.share} />}
+          {/* One button for both, so that whoever stops by a key can go on by one. */}
+          <button key="search" class="btn line" type="button" onClick={is === 'late' ? stop : again}>{is === 'late' ? 'Stop' : 'Search again'}</button>
         </p>
       )}
       {room}

@@ -78,4 +78,4 @@ export function searchingWords(share: number): string {
   return `Searched: ${fixed(100 * share, 0)} of 100.`;
 }
 
-export const stoppedWords = { answer: 'The search was stopped.', doubt: 'The recipe below belongs to the earlier numbers. Change a number to search again.' };
+export const stoppedWords = { answer: 'The search was stopped.', doubt: 'The recipe below belongs to the earlier numbers. Search again, or change a number.' };
