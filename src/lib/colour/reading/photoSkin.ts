@@ -5,7 +5,7 @@ import { readingValues } from './readingValues.ts';
 
 export type PhotoSkin = SkinReading | Extract<PhotoReading, { ok: false }> | Readonly<{ ok: false; reason: 'card-not-grey' }>;
 
-/** How many times as strong the strongest channel of a patch is as the weakest, in light. */
+/** How many times as strong the strongest channel of a patch is as the weakest, in light; no end to it where one gives none. */
 export function tintOf({ mean }: Patch): number {
   const light = [linearLight(mean.r), linearLight(mean.g), linearLight(mean.b)];
   const least = Math.min(...light);

@@ -31,12 +31,17 @@ test('[hand] a patch: the mean is one of light, the spread one of coded values, 
   expect([patch.spread.r, patch.spread.g, patch.spread.b].map((value) => Number(value.toFixed(6)))).toEqual([0.2, 0, 0.2]);
   expect(patch.clippedShare).toBe(0);
   expect([patchOf([]), patchOf([1, 2, 3])]).toEqual([undefined, undefined]);
+  // What is left of a broken dot does not count, not in the mean and not as clipped.
+  for (const left of [[153], [0, 0], [153, 200, 255]]) expect(patchOf([...dots([51, 102, 204], [153, 102, 102]), ...left])).toEqual(patch);
 });
 
 test('[hand] a dot counts as clipped when one channel stands within a step of an end, once', () => {
   const share = (...colours: readonly (readonly [number, number, number])[]) => patchOf(dots(...colours))?.clippedShare;
   for (const clipped of [[1, 90, 90], [90, 254, 90], [90, 90, 255], [0, 255, 1]] as const) expect(share(clipped, [90, 90, 90])).toBe(0.5);
   for (const whole of [[2, 90, 90], [90, 253, 90], [90, 90, 2], [253, 253, 253]] as const) expect(share(whole)).toBe(0);
+  // Every dot is looked at, the last as the first.
+  const [seven, end] = [Array.from({ length: 7 }, () => [90, 90, 90] as const), [255, 90, 90] as const];
+  expect([share(end, ...seven), share(...seven, end), share(...seven, ...seven, end, end)]).toEqual([0.125, 0.125, 0.125]);
 });
 
 test('[library] dots of a drawn skin beside a card come back as the skin, by colorjs.io, within what whole steps allow', () => {
@@ -57,7 +62,7 @@ test('[library] dots of a drawn skin beside a card come back as the skin, by col
 test('[hand] tint: strongest over weakest channel, in light; a card is grey enough up to 1.4', () => {
   expect(tintOf(flat(coded(0.28), coded(0.2), coded(0.25)))).toBeCloseTo(1.4, 9);
   expect(tintOf(flat(0.5, 0.5, 0.5))).toBe(1);
-  expect(tintOf(flat(0.5, 0, 0.5))).toBe(Infinity);
+  expect([tintOf(flat(0.5, 0, 0.5)), tintOf(flat(0, 0, 0))]).toEqual([Infinity, Infinity]);
   const skin = skinPatch(60, 10, 16);
   expect(photoSkin(skin, flat(coded(0.2799), coded(0.2), coded(0.25)), 0.18).ok).toBe(true);
   expect(photoSkin(skin, flat(coded(0.2801), coded(0.2), coded(0.25)), 0.18)).toEqual({ ok: false, reason: 'card-not-grey' });
@@ -109,6 +114,8 @@ test('[hand] every colour gives its part of the light: green alone from left to 
   expect(two?.across).toBeCloseTo((0.7151686788 - 0.2126390059) / ((0.7151686788 + 0.2126390059) / 2), 6);
   const blue = lightSlope([0, 0, 255, 255, 0, 0, 255, 255, 255, 255, 255, 255, 255, 255, 255, 255], 2);
   expect(blue?.down).toBeCloseTo((1 - 0.0721923154) / ((1 + 0.0721923154) / 2), 6);
+  // A square of another size, or of one dot, has no slope, however bright.
+  expect([lightSlope([200, 200, 200, 255], 1), lightSlope(sloped(3, 0, 0), 2), lightSlope(sloped(2, 0, 0), 3), lightSlope(sloped(2, 0, 0).slice(1), 2)]).toEqual([undefined, undefined, undefined, undefined]);
   expect([lightSlope([0, 0, 0, 255], 1), lightSlope([0, 0, 0, 255], 2), lightSlope(sloped(2, 0, 0).map(() => 0), 2)]).toEqual([undefined, undefined, undefined]);
 });
 

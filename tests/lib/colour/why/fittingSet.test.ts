@@ -28,6 +28,9 @@ test('[hand] not tied where deeper needs no more: the same doses at both depths,
   expect(fittingSet([...same, cell(0.2, 0.4, 1, [1])]).isTied).toBe(true);
   expect(fittingSet([...same, cell(0.1, 0.4, 1, [1])]).isTied).toBe(false);
   expect(fittingSet([cell(0.1, 0.3, 1, [1]), cell(0.1, 0.4, 1, [1]), cell(0.2, 0.9, 5, [])]).isTied).toBe(false);
+  // The deepest counts, not one between.
+  expect(fittingSet([cell(0.1, 0.3, 1, [1]), cell(0.2, 0.9, 1, [1]), cell(0.3, 0.2, 1, [1])]).isTied).toBe(false);
+  expect(fittingSet([cell(0.1, 0.3, 1, [1]), cell(0.2, 0.2, 1, [1]), cell(0.3, 0.4, 1, [1])]).isTied).toBe(true);
 });
 
 test('[hand] nothing fits: no ranges, and still the nearest', () => {
