@@ -1,7 +1,7 @@
 import { Bezier } from 'bezier-js';
 import { expect, test } from 'vitest';
 import { shareApart, shareAtRandom, shareOfDots } from '#lib/colour/coverage.ts';
-import { exampleBrow } from '#lib/colour/strokes/exampleBrow.ts';
+import { type ExampleBrow, exampleBrow } from '#lib/colour/strokes/exampleBrow.ts';
 import { dotsAtRandom, type DrawnStroke, type Spot, strokesApart, strokesCrossing } from '#lib/colour/strokes/strokePlaces.ts';
 import { drawFrom } from '#lib/quantities/seed.ts';
 
@@ -74,4 +74,69 @@ test('[property] a seed draws the same again; another seed another; counts are k
       for (const [start, , end] of strokes) expect(Math.max(start[0], end[0])).toBeLessThanOrEqual(46 + 1e-9);
     }
   }
+});
+
+/** A level bar 40 mm long and 10 mm thick: area lies evenly, strokes are straight. */
+const plainBar: ExampleBrow = { lengthMm: 40, thicknessMm: () => 10, middleMm: () => 0, alongAtShare: (share) => share };
+const near = (stroke: readonly (readonly [number, number])[]) => stroke.map((spot) => spot.map((value) => expect.closeTo(value, 9)));
+
+test('[hand] four strokes of 10 mm in one row of a bar: evenly along, climbing 9.5 and leaning out by the rest', () => {
+  // √(100 − 90.25) = 3.122499 along, half of it either side of 5, 15, 25 and 35.
+  const half = Math.sqrt(9.75) / 2;
+  expect(strokesApart(plainBar, 4, 10)).toEqual([5, 15, 25, 35].map((x) => near([[x - half, -4.75], [x, 0], [x + half, 4.75]])));
+});
+
+test('[hand] strokes of 6 mm take two rows, the first below the middle, each with half of the climb; of 11.25 mm one, of 4 mm three', () => {
+  // 9.5/6 − 0.2 = 1.38: two rows; each stroke climbs 4.75 about −2.5 or 2.5.
+  const half = Math.sqrt(36 - 4.75 ** 2) / 2;
+  expect(strokesApart(plainBar, 2, 6)).toEqual([near([[10 - half, -2.5 - 2.375], [10, -2.5], [10 + half, -2.5 + 2.375]]), near([[30 - half, 2.5 - 2.375], [30, 2.5], [30 + half, 2.5 + 2.375]])]);
+  const rows = (strokeMm: number) => new Set(strokesApart(plainBar, 12, strokeMm).map(([, [, y]]) => y.toFixed(6))).size;
+  // 9.5/8 − 0.2 = 0.99 and 9.5/7.8 − 0.2 = 1.02 stand either side of a row more.
+  expect([rows(11.25), rows(8), rows(7.8), rows(4)]).toEqual([1, 1, 2, 3]);
+});
+
+test('[hand] a long stroke ends at the tail and may begin before the front; none spans more than the brow', () => {
+  const runMm = Math.sqrt(30 ** 2 - 9.5 ** 2);
+  const [first, last] = strokesApart(plainBar, 2, 30);
+  expect([first?.[0][0], first?.[2][0]]).toEqual([10 - runMm / 2, 10 + runMm / 2].map((value) => expect.closeTo(value, 9)));
+  expect([last?.[0][0], last?.[2][0]]).toEqual([40 - runMm, 40].map((value) => expect.closeTo(value, 9)));
+  for (const stroke of strokesApart(plainBar, 3, 100)) expect(stroke[2][0] - stroke[0][0]).toBeCloseTo(40, 9);
+});
+
+test('[hand] on a bent brow a stroke passes through its middle, as far above the line as across the brow', () => {
+  const bent: ExampleBrow = { ...plainBar, middleMm: (along) => 8 * along * along };
+  for (const [i, stroke] of strokesApart(bent, 4, 6).entries()) {
+    const along = (i + 0.5) / 4;
+    const { x, y } = curve(stroke).get(0.5);
+    expect([x, y]).toEqual([expect.closeTo(40 * along, 9), expect.closeTo(8 * along * along + (i % 2 === 0 ? -2.5 : 2.5), 9)]);
+  }
+});
+
+test('[property] by chance: strokes as long as asked, inside the bar, climbing half to all of 0.95 of their length, three in ten leaning back', () => {
+  const strokes = strokesCrossing(plainBar, 2000, 8, 5);
+  const climbs = strokes.map(([start, , end]) => end[1] - start[1]);
+  for (const [start, mid, end] of strokes) {
+    expect(Math.hypot(end[0] - start[0], end[1] - start[1])).toBeCloseTo(8, 9);
+    expect(mid).toEqual([expect.closeTo((start[0] + end[0]) / 2, 9), expect.closeTo((start[1] + end[1]) / 2, 9)]);
+    expect(Math.min(start[0], end[0]) > -1e-9 && Math.max(start[0], end[0]) < 40 + 1e-9 && start[1] > -5 - 1e-9 && end[1] < 5 + 1e-9).toBe(true);
+  }
+  // 0.95 × 8 = 7.6 at most, 3.8 at least, and both nearly reached.
+  expect([Math.min(...climbs), Math.max(...climbs)]).toEqual([expect.closeTo(3.8, 1), expect.closeTo(7.6, 1)]);
+  expect([Math.min(...climbs) >= 3.8, Math.max(...climbs) <= 7.6]).toEqual([true, true]);
+  // Three standard deviations of 600 in 2000 are 61.
+  const back = strokes.filter(([start, , end]) => end[0] < start[0]).length;
+  expect(Math.abs(back - 600)).toBeLessThan(61);
+  // As often below the middle as above: three standard deviations of 1000 are 67.
+  expect(Math.abs(strokes.filter(([, mid]) => mid[1] > 0).length - 1000)).toBeLessThan(67);
+  // Nine tenths of the thickness are the most a long stroke climbs; a brow of a point's thickness still takes strokes.
+  const long = strokesCrossing(plainBar, 500, 15, 5).map(([start, , end]) => end[1] - start[1]);
+  expect([Math.max(...long) <= 9, Math.max(...long) > 8.9, Math.min(...long) >= 4.5]).toEqual([true, true, true]);
+  for (const [start, , end] of strokesCrossing({ ...plainBar, thicknessMm: () => 0.05 }, 50, 8, 5)) expect(Math.hypot(end[0] - start[0], end[1] - start[1])).toBeCloseTo(8, 9);
+});
+
+test('[property] dots by chance fill the bar evenly, and follow a brow that rises', () => {
+  const dots = dotsAtRandom({ ...plainBar, middleMm: (along) => 100 * along }, 2000, 9);
+  // Each tenth along and each fifth across holds its part, within four standard deviations.
+  for (let part = 0; part < 10; part++) expect(Math.abs(dots.filter(([x]) => Math.floor(x / 4) === part).length - 200)).toBeLessThan(54);
+  for (let part = 0; part < 5; part++) expect(Math.abs(dots.filter(([x, y]) => Math.floor((y - 2.5 * x + 5) / 2) === part).length - 400)).toBeLessThan(72);
 });
