@@ -82,7 +82,7 @@ test('[property] a small search finds what looking at every recipe finds: the be
       met[simplest.drops === best.drops ? 'same' : 'simpler']++;
       met[count > mostCounted ? 'more' : 'counted']++;
     }),
-    { numRuns: 200, seed: 41 },
+    { numRuns: 200, seed: 41, endOnFailure: true },
   );
   expect(Math.min(...Object.values(met))).toBeGreaterThan(3);
 });
@@ -110,7 +110,7 @@ test('[property] the parts of a small screen keep every recipe that could win, o
         if (score <= nearest + 0.5 || isBestOfDrops) expect(all.has(key), key).toBe(true);
       }
     }),
-    { numRuns: 100, seed: 42 },
+    { numRuns: 100, seed: 42, endOnFailure: true },
   );
 });
 
