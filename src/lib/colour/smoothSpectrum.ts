@@ -22,7 +22,7 @@ const flatEnough = 1e-8;
  */
 export function smoothSpectrum(lab: Lab): SmoothSpectrum {
   const target = labToXyz(lab, whiteOf('D65'));
-  if (!(target.y > 0 && target.y < 100)) return refused;
+  // Without light, or with all of it, no curve begins: what follows is not a number and is refused.
   let curve: Spectrum = forBands(() => Math.atanh((2 * target.y) / 100 - 1));
   let pulls: Triple = [0, 0, 0];
   for (let round = 0; round < rounds; round++) {

@@ -121,7 +121,7 @@ test('[library] no curve with the same colour is smoother: quadprog finds no way
 });
 
 test('[hand] a colour that nothing reflects is refused, never NaN', () => {
-  for (const lab of [{ l: 0, a: 0, b: 0 }, { l: 100, a: 0, b: 0 }, { l: -5, a: 0, b: 0 }, { l: 50, a: 150, b: -150 }, { l: 95, a: 60, b: 60 }, { l: NaN, a: 0, b: 0 }, { l: 50, a: Infinity, b: 0 }]) {
+  for (const lab of [{ l: 0, a: 0, b: 0 }, { l: 0, a: 9, b: 9 }, { l: 100, a: 0, b: 0 }, { l: 100, a: 5, b: 5 }, { l: 120, a: 0, b: 0 }, { l: -5, a: 0, b: 0 }, { l: 1e9, a: 0, b: 0 }, { l: 50, a: 150, b: -150 }, { l: 95, a: 60, b: 60 }, { l: NaN, a: 0, b: 0 }, { l: 50, a: Infinity, b: 0 }]) {
     expect(smoothSpectrum(lab)).toEqual({ ok: false, reason: 'no-smooth-spectrum' });
   }
 });
