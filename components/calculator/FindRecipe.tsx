@@ -48,7 +48,9 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
     setSearching({ share: 0, isBeyond: false });
     return askWorker(next, setSearching);
   }));
-  useKept(desk, is === 'missing');
+  // Where it was not stopped by hand: a recipe for earlier numbers must not stand under these.
+  const isMissing = is === 'missing' && stopped !== state;
+  useKept(desk, isMissing);
   const stop = () => {
     setStopped(state);
     // Where it never came, nothing runs.
@@ -73,7 +75,7 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
       address="/calculators/find-a-recipe/"
       says={says}
       given={recipeOnPaper(state, dosesSearched, shelf.map(({ name }) => name))}
-      missing={is === 'missing' && stopped !== state && 'The search'}
+      missing={isMissing && 'The search'}
       caution={is === 'fresh' ? recipeCaution(result) : undefined}
       picture={
         result.ok && soon && later && (
@@ -103,7 +105,7 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
         </p>
       )}
       {room}
-      {result.ok && (
+      {result.ok && !isMissing && (
         <>
           <p class="calc-tools no-print"><a class="btn text" href={mixAddress(result.simplest.recipe, result.simplest.dose, result.own, state)}>Open this recipe in Mix by drops</a></p>
           <details class="fold numbers" open>

@@ -42,7 +42,9 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
   const { shelf, room } = useOwn(own, id, (slot) => desk.type(slot, '0'));
   const asked = useMemo(() => ({ state, shelf }), [state, shelf]);
   const { result, is } = useLater(asked, start, load);
-  useKept(desk, is === 'missing');
+  // Numbers of an earlier mix must not stand beside this one.
+  const isMissing = is === 'missing';
+  useKept(desk, isMissing);
   const lamp = lampInWords[lookAgainUnder(state.lamp)];
   const number = (name: Exclude<keyof MixByDropsState, 'oldWork' | 'lamp'>, unit: string, hint?: string, label = isBottle(name) ? bottleWords[name] : nameOf(name)) => (
     <NumberBox key={name} id={`${id}-${name}`} label={label} unit={unit} shown={String(state[name])} hint={hint} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
@@ -56,12 +58,12 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
       says={mixSays(result)}
       given={mixOnPaper([...bottleIds.map((bottle) => ({ name: bottleWords[bottle], count: state[bottle] })), ...ownSlots.map((slot) => ({ name: shelf.find((bottle) => bottle.slot === slot)?.name ?? nameOf(slot), count: state[slot] }))], state)}
       caution={mixCaution(result)}
-      missing={is === 'missing' && 'The colour model'}
+      missing={isMissing && 'The colour model'}
       picture={
         <>
           {result.ok && <DropCard bottle={result.bottle} times={result.outlook.times} today={result.outlook.today} coverage={state.coverage / 100} isLate={is !== 'fresh'} />}
           <p class="card-key plain">Each date, from the top: strokes close up; the colour from arm’s length; five of the simulated healings, darkest to lightest; what would be left if all yellow and red went first.</p>
-          {result.ok && (
+          {result.ok && !isMissing && (
             <div class="looks">
               <table class="meas">
                 <caption>Look again under the lamp: L* / a* / b*</caption>
@@ -92,7 +94,7 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
     >
       {room}
       {result.ok && <LaterMixFurther id={id} state={state} shelf={shelf} still={children} />}
-      {result.ok && (
+      {result.ok && !isMissing && (
         <details class="fold numbers">
           <summary>All numbers</summary>
           <div class="tables">

@@ -72,7 +72,7 @@ export function Pose({ id = 'pose', children }: Readonly<{ id?: string; children
         </>
       }
     >
-      <PoseTable seen={seen} />
+      {!isMissing && <PoseTable seen={seen} />}
     </Frame>
   );
 }

@@ -102,7 +102,7 @@ export function Shell<S extends State, R>({ face, id, address, open, tables, leg
     <Frame tall desk={desk} id={id} address={address} picture={picture} side={side} says={face.says(result, state)} missing={face.missing} caution={face.caution(state)}>
       <details class="fold numbers" open={open} onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}>
         <summary>All numbers</summary>
-        <div class="tables">{tables(result, state, isOpen)}</div>
+        <div class="tables">{!face.missing && tables(result, state, isOpen)}</div>
       </details>
     </Frame>
   );

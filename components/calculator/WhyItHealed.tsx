@@ -89,7 +89,7 @@ export function WhyItHealed({ id = 'why', start, own = false }: Readonly<{ id?: 
       {result.ok && (
         <>
           <p class="calc-tools no-print"><a class="btn text" href={mixAddress(state)}>Open this mix in Mix by drops</a></p>
-          <details class="fold numbers">
+          {is !== 'missing' && <details class="fold numbers">
             <summary>The map as a table</summary>
             <div class="tables">
               <table class="meas trust">
@@ -102,7 +102,7 @@ export function WhyItHealed({ id = 'why', start, own = false }: Readonly<{ id?: 
                 </tbody>
               </table>
             </div>
-          </details>
+          </details>}
         </>
       )}
     </Frame>
