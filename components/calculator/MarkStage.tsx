@@ -104,7 +104,7 @@ export function MarkStage({ view, label, marks, active, activeLabel, onPick, onM
         <circle key={mark.key} class="grip" data-mark={mark.key} cx={mark.point.xMm} cy={-mark.point.yMm} r="4" />
       ))}
       {at && (
-        <g class="handle" tabIndex={0} role="button" aria-label={activeLabel} onKeyDown={key}>
+        <g class="handle" tabindex={0} role="button" aria-label={activeLabel} onKeyDown={key}>
           <circle cx={at.xMm} cy={-at.yMm} r="2.7" />
           <path d={`M${at.xMm - 5},${-at.yMm}h2.3m5.4,0h2.3M${at.xMm},${-at.yMm - 5}v2.3m0,5.4v2.3`} />
         </g>
