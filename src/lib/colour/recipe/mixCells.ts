@@ -2,6 +2,7 @@ import { leftOf } from '../uncertainHealing.ts';
 import { mixWidth } from './bandRows.ts';
 import { mixAxes, pigmentMix, type MixAxis } from './mixAxes.ts';
 import { mixBounds, type MixBox } from './mixBounds.ts';
+import type { MixCell } from './mixSlopes.ts';
 import type { RecipeTask } from './recipeTask.ts';
 
 /** Room for rounding where a mix lies on the edge of a cell. */
@@ -27,6 +28,10 @@ export type MixCells = Readonly<{
   fill: (cell: number, dose: number) => number;
   /** The floor itself, not yet a byte. */
   floorOf: (cell: number, dose: number) => number;
+  /** A cell at a time; the same arrays each time. */
+  cellAt: (cell: number, time: number) => MixCell;
+  /** True where the place of a recipe says all of its mix: no bottle has a spectrum of its own, or anything else beyond the axes. */
+  isWhole: boolean;
   /** False where the shares of a cell add to more than 1, or hold more white than allowed: no mix lies there. */
   isPossible: (cell: number, mostWhiteShare: number) => boolean;
 }>;
@@ -58,26 +63,37 @@ export function mixCells(task: RecipeTask, rows: Float64Array, units: Float64Arr
     const ends = (of: readonly Float64Array[], end: (...values: number[]) => number) => base.map((_, i) => end(...of.map((one) => one[i] ?? 0)));
     const [beyondLo, beyondHi, least, most] = [ends(beyond, Math.min), ends(beyond, Math.max), ends(own, Math.min), ends(own, Math.max)];
     const [slope0 = base, slope1 = base, slope2 = base, slope3 = base] = slopes;
-    return { base, slope0, slope1, slope2, slope3, half, beyondLo, beyondHi, least, most };
+    const halves = axes.map(({ step }, axis) => base.map((_, i) => (step / 2) * (slopes[axis]?.[i] ?? 0)));
+    return { base, slope0, slope1, slope2, slope3, half, halves, beyondLo, beyondHi, least, most };
   });
   const bounds = mixBounds(rows, target);
   const box: MixBox = { lo: new Float64Array(mixWidth), hi: new Float64Array(mixWidth) };
+  const middles = new Float64Array(mixWidth);
 
   const slotsOf = (cell: number): readonly [number, number, number, number] => [Math.floor(cell / (size1 * size2 * size3)), Math.floor(cell / (size2 * size3)) % size1, Math.floor(cell / size3) % size2, cell % size3];
 
-  const floorOf = (cell: number, dose: number): number => {
+  const lay = (cell: number, { base, slope0, slope1, slope2, slope3, half, beyondLo, beyondHi, least, most }: (typeof planes)[number]): void => {
     const [slot0, slot1, slot2, slot3] = slotsOf(cell);
     const [share0, share1, share2, share3] = [middleOf(axes[0], slot0), middleOf(axes[1], slot1), middleOf(axes[2], slot2), middleOf(axes[3], slot3)];
+    for (let i = 0; i < mixWidth; i++) {
+      const middle = (base[i] ?? 0) + share0 * (slope0[i] ?? 0) + share1 * (slope1[i] ?? 0) + share2 * (slope2[i] ?? 0) + share3 * (slope3[i] ?? 0);
+      middles[i] = middle;
+      box.lo[i] = Math.max(0, (least[i] ?? 0) - hair, middle - (half[i] ?? 0) + (beyondLo[i] ?? 0));
+      box.hi[i] = Math.max(box.lo[i] ?? 0, Math.min((most[i] ?? 0) + hair, middle + (half[i] ?? 0) + (beyondHi[i] ?? 0)));
+    }
+  };
+  const floorOf = (cell: number, dose: number): number => {
     let highest = 0;
-    for (const { base, slope0, slope1, slope2, slope3, half, beyondLo, beyondHi, least, most } of planes) {
-      for (let i = 0; i < mixWidth; i++) {
-        const middle = (base[i] ?? 0) + share0 * (slope0[i] ?? 0) + share1 * (slope1[i] ?? 0) + share2 * (slope2[i] ?? 0) + share3 * (slope3[i] ?? 0);
-        box.lo[i] = Math.max(0, (least[i] ?? 0) - hair, middle - (half[i] ?? 0) + (beyondLo[i] ?? 0));
-        box.hi[i] = Math.max(box.lo[i] ?? 0, Math.min((most[i] ?? 0) + hair, middle + (half[i] ?? 0) + (beyondHi[i] ?? 0)));
-      }
+    for (const plane of planes) {
+      lay(cell, plane);
       highest = Math.max(highest, bounds.floor(box, doses[dose] ?? 0));
     }
     return highest;
+  };
+  const cellAt = (cell: number, time: number): MixCell => {
+    const plane = planes[time];
+    if (plane) lay(cell, plane);
+    return { middle: middles, box, halves: plane?.halves ?? [] };
   };
   const fill = (cell: number, dose: number): number => {
     const byte = 1 + Math.min(mostKept - 1, Math.floor(floorOf(cell, dose) * grain));
@@ -89,7 +105,8 @@ export function mixCells(task: RecipeTask, rows: Float64Array, units: Float64Arr
     const least = axes.map(({ lo, step }, i) => lo + step * (slots[i] ?? 0) - hair);
     return least.reduce((sum, share) => sum + share, 0) <= 1 && axes.every(({ pigment }, i) => pigment !== '77891' || (least[i] ?? 0) <= mostWhiteShare);
   };
-  return { steps, sizes: [size0, size1, size2, size3], cellCount, floors, fill, floorOf, isPossible };
+  const isWhole = planes.every(({ beyondLo, beyondHi }) => beyondLo.every((value) => value > -hair) && beyondHi.every((value) => value < hair));
+  return { steps, sizes: [size0, size1, size2, size3], cellCount, floors, fill, floorOf, cellAt, isWhole, isPossible };
 }
 
 function middleOf(axis: MixAxis | undefined, slot: number): number {

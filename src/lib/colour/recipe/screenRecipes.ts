@@ -1,11 +1,12 @@
 import { bandRows, bottleUnits, mixWidth } from './bandRows.ts';
+import { cellLines } from './cellLines.ts';
 import { addUp, firstGuesses } from './firstGuesses.ts';
 import { keptRecipes, type KeptRecipes } from './keptRecipes.ts';
-import { mixBounds } from './mixBounds.ts';
 import { mixCells } from './mixCells.ts';
-import { firstBands, mixScorer, mostScreenError } from './mixScorer.ts';
+import { mixScorer, mostScreenError } from './mixScorer.ts';
 import { keepsLook, keepsWhiteLimit, type RecipeTask } from './recipeTask.ts';
 import { recipeCount } from './recipes.ts';
+import { restBounds } from './restBounds.ts';
 import { groupOf, scoreWindow, type Wanted } from './scoreWindow.ts';
 
 /** One share of the search, for workers side by side: share `index` of `of`. */
@@ -14,10 +15,14 @@ export type ScreenOptions = Readonly<{
   /** Hears which share of all recipes this part has passed: the shares of all parts add to 1. */
   onProgress?: ((share: number) => void) | undefined;
   part?: Part | undefined;
+  /** Whether floors along straight lines inside cells are worked out; left out, where that pays. */
+  hasLines?: boolean | undefined;
 }>;
 
 /** Cells of the space of mixes: many for a long search, few where working them out would take longer than the search. */
 const cellsFor = (recipes: number) => Math.min(400_000, Math.max(500, recipes / 24));
+/** Straight lines in cells pay from so many recipes on, where many share a cell. */
+const manyRecipes = 10_000_000;
 const progressSteps = 100;
 /** Farther than any colour is from another: what climbing sees of a guess that is not allowed. */
 const notAllowed = 1000;
@@ -26,11 +31,11 @@ const notAllowed = 1000;
  * Every recipe that can still be the best, the simplest that is as good, the best of its number of drops, or one of those that
  * are counted, with its quick score; dropped is only what is proven to be none of these (scoreWindow.ts), or not allowed
  * (limits on look are judged on the colour to rounding, and only recipes that keep them narrow the search). In order: climbing
- * gives good recipes and with them the limits; the cell of a recipe's place rules most out unseen (mixCells.ts); then the first
- * bands bound its Y; then the quick score itself (mixScorer.ts). Sums run along the tree of recipes and are only made where a
- * recipe asks for its colour.
+ * gives good recipes and with them the limits; the cell of a recipe's place rules most out unseen (mixCells.ts), in a long search
+ * its place in the cell most others (cellLines.ts); then the first bands bound its Y; then the quick score itself
+ * (mixScorer.ts). Sums run along the tree of recipes and are only made where a recipe asks for its colour.
  */
-export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, part = { index: 0, of: 1 } }: ScreenOptions = {}): KeptRecipes {
+export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, part = { index: 0, of: 1 }, hasLines }: ScreenOptions = {}): KeptRecipes {
   const { bottles, mostBottles, mostDrops, times, doses, target } = task;
   const bottleCount = bottles.length;
   const rows = bandRows(task);
@@ -58,6 +63,7 @@ export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, pa
 
   const cells = mixCells(task, rows, units, cellsFor(all));
   const { steps, floors, cellCount } = cells;
+  const lines = (hasLines ?? all >= manyRecipes) && cells.isWhole ? cellLines(task, cells) : undefined;
   const [, size1, size2, size3] = cells.sizes;
   const kept = keptRecipes(bottleCount, reach.limits);
   const recipe = new Uint8Array(bottleCount);
@@ -67,6 +73,7 @@ export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, pa
   const isReady = new Uint8Array(mostBottles + 1).fill(0);
   isReady[0] = 1;
   const chosen = new Int32Array(mostBottles + 1);
+  const perDrop = Float64Array.from({ length: mostDrops + 1 }, (_, drops) => 1 / drops);
   const sumUp = (level: number): void => {
     if (isReady[level] === 1) return;
     sumUp(level - 1);
@@ -107,6 +114,18 @@ export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, pa
     kept.add(recipe, dose, group, worst);
   };
 
+  const ask = (level: number, bottle: number, count: number, drops: number, dose: number, q0: number, q1: number, q2: number, q3: number): void => {
+    if (lines) {
+      const per = perDrop[drops] ?? 0;
+      lines.place[0] = q0 * per;
+      lines.place[1] = q1 * per;
+      lines.place[2] = q2 * per;
+      lines.place[3] = q3 * per;
+      if (!lines.mayReach(dose, reach.limits[groupOf(drops, level + 1, mostBottles)] ?? 0)) return;
+    }
+    judge(level, bottle, count, drops, dose);
+  };
+
   let visited = 0;
   let told = 0;
   let branch = 0;
@@ -136,10 +155,12 @@ export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, pa
         recipe[bottle] = count;
         const nextWhite = whiteDrops + count * whiteShare;
         if ((level > 0 || part.index === 0) && keepsWhiteLimit(nextWhite, sum, task)) {
-          const cell = ((Math.floor(q0 / sum) * size1 + Math.floor(q1 / sum)) * size2 + Math.floor(q2 / sum)) * size3 + Math.floor(q3 / sum);
+          const per = perDrop[sum] ?? 0;
+          const cell = (((q0 * per) | 0) * size1 + ((q1 * per) | 0)) * size2 * size3 + ((q2 * per) | 0) * size3 + ((q3 * per) | 0);
+          const group = groupOf(sum, level + 1, mostBottles);
           for (let dose = 0, place = cell; dose < doses.length; dose++, place += cellCount) {
             const byte = floors[place] ?? 0;
-            if ((byte === 0 ? cells.fill(cell, dose) : byte) <= (reach.bytes[groupOf(sum, level + 1, mostBottles)] ?? 0)) judge(level, bottle, count, sum, dose);
+            if ((byte === 0 ? cells.fill(cell, dose) : byte) <= (reach.bytes[group] ?? 0)) ask(level, bottle, count, sum, dose, q0, q1, q2, q3);
           }
         }
         if (level + 1 < mostBottles && sum < mostDrops && bottle + 1 < bottleCount) {
@@ -154,17 +175,4 @@ export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, pa
   from(0, 0, 0, 0, 0, 0, 0, 0);
   onProgress?.(1 / part.of);
   return kept.done();
-}
-
-/** The least and the most that the bands after the first add to Y, for each dose and time, over all mixes of the bottles. */
-function restBounds(rows: Float64Array, units: Float64Array, { bottles, times, doses, target }: RecipeTask): Float64Array {
-  const rest = new Float64Array(2 * doses.length * times.length);
-  const bounds = mixBounds(rows, target);
-  times.forEach((_, time) => {
-    const own = bottles.map((__, bottle) => units.subarray((time * bottles.length + bottle) * mixWidth));
-    const end = (of: (...values: number[]) => number) => Float64Array.from({ length: mixWidth }, (__, i) => of(...own.map((unit) => unit[i] ?? 0)));
-    const box = { lo: end(Math.min), hi: end(Math.max) };
-    doses.forEach((amount, dose) => rest.set(bounds.restOfY(box, amount, firstBands), 2 * (dose * times.length + time)));
-  });
-  return rest;
 }
