@@ -60,6 +60,8 @@ test.each([['the palette', bottles], ['own spectra', withOwn], ['three pigments'
     expect(cells.sizes).toEqual([0, 1, 2, 3].map((axis) => (axes[axis]?.steps ?? 0) + 1));
     expect(cells.cellCount).toBe(size0 * size1 * size2 * size3);
     expect(cells.floors).toHaveLength(2 * cells.cellCount);
+    // So many slots from where an axis starts lies the share of a bottle.
+    some.forEach(({ shares }, bottle) => axes.forEach(({ pigment, lo, step }, axis) => expect(lo + step * (cells.steps[4 * bottle + axis] ?? NaN)).toBeCloseTo(shares[pigment], 9)));
     const kinds = new Set<number>();
     for (let cell = 0, step = Math.max(1, Math.floor(cells.cellCount / 12)); cell < cells.cellCount; cell += step) {
       const slots = [Math.floor(cell / (size1 * size2 * size3)), Math.floor(cell / (size2 * size3)) % size1, Math.floor(cell / size3) % size2, cell % size3];
