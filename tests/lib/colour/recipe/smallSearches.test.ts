@@ -51,14 +51,14 @@ const skins = [{ l: 70, a: 9, b: 17 }, { l: 55, a: 11, b: 19 }, { l: 38, a: 10, 
   return skin;
 });
 const palettes: readonly (readonly Bottle[])[] = [
-  bottles.slice(10), [5, 11, 3].map((at) => bottles[at] ?? raise()), bottles.slice(2, 6), [8, 0, 9, 11].map((at) => bottles[at] ?? raise()), bottles.slice(7, 8),
+  bottles.slice(10), [5, 11, 3].map((at) => bottles[at] ?? raise()), bottles.slice(2, 6), [8, 0, 9, 11].map((at) => bottles[at] ?? raise()), bottles.slice(7, 8), bottles.slice(10).toReversed(), [1, 11, 8].map((at) => bottles[at] ?? raise()),
   // The same pigment twice over: every recipe ties with another.
   [bottles[6] ?? raise(), { ...(bottles[6] ?? raise()), id: 'again' }, bottles[11] ?? raise()],
 ];
 const tasks = fc.record({
   skin: fc.constantFrom(...skins), bottles: fc.constantFrom(...palettes), doses: fc.constantFrom([0.2], [0.3, 0.08], [0.05, 0.15, 0.5]), times: fc.constantFrom([0], [2], [0, 2], [0, 1, 4]),
   target: fc.record({ l: real(20, 68), a: real(-2, 16), b: real(-2, 22) }), mostBottles: fc.integer({ min: 1, max: 3 }), mostDrops: fc.integer({ min: 1, max: 4 }), mostWhiteShare: fc.constantFrom(1, 0.4, 0.1),
-  look: fc.constantFrom({}, {}, { mostDarker: 4 }, { mostLeanDeg: 12 }, { mostDarker: 8, mostLeanDeg: 25 }),
+  look: fc.constantFrom({}, {}, { mostDarker: 0.5 }, { mostDarker: 4 }, { mostLeanDeg: 4 }, { mostDarker: 1, mostLeanDeg: 12 }),
 }).map(({ look, ...task }): RecipeTask => ({ ...task, ...look, setting: { depthMm: 0.1, coverage: 0.8, veilShare: 0.35 }, ageing: startAgeing }));
 
 test('[property] a small search finds what looking at every recipe finds: the best, the simplest as good, the best of each number of drops, and how many are near', () => {
@@ -112,6 +112,18 @@ test('[property] the parts of a small screen keep every recipe that could win, o
     }),
     { numRuns: 100, seed: 42, endOnFailure: true },
   );
+});
+
+test('[hand] at every time the whole mix is judged by its look: yellow and black keep a hue that neither keeps alone', () => {
+  const task: RecipeTask = { skin: skins[0] ?? raise(), setting: { depthMm: 0.1, coverage: 1, veilShare: 0.35 }, bottles: [bottles[0] ?? raise(), bottles[10] ?? raise()], ageing: startAgeing, doses: [0.4], times: [0, 0.2], target: { l: 50, a: 10, b: 14 }, mostBottles: 2, mostDrops: 2, mostWhiteShare: 1, mostLeanDeg: 0 };
+  const hues = (recipe: Recipe, dose: number) => colourerOf(task)(recipe, dose).map(({ a, b }) => hueDeg(a, b));
+  const mix = hues([1, 1], 0.4);
+  const [middle, half] = [(Math.min(...mix) + Math.max(...mix)) / 2, (Math.max(...mix) - Math.min(...mix)) / 2];
+  // At either time each half alone, and each alone at the whole dose, lies outside.
+  for (const [recipe, dose] of [[[1, 0], 0.2], [[0, 1], 0.2], [[2, 0], 0.4], [[0, 2], 0.4]] as const) for (const hue of hues(recipe, dose)) expect(Math.abs(hue - middle)).toBeGreaterThan(half + 1);
+  const target = { l: 50, a: 18 * Math.cos((middle * Math.PI) / 180), b: 18 * Math.sin((middle * Math.PI) / 180) };
+  const kept = screenRecipes({ ...task, target, mostLeanDeg: half + 0.5 }, wanted);
+  expect(Array.from(kept.doses, (_, place) => recipeAt(kept, place, 2))).toEqual([[1, 1]]);
 });
 
 test('[property] progress rises from step to step of a hundredth at least, and ends at 1', () => {
