@@ -123,3 +123,40 @@ test('[property] a cell is possible where its least shares add to at most 1 and 
   const [second, limit] = [2 * cells.sizes.slice(whiteAxis + 1).reduce((product, size) => product * size, 1), 2 * (axes[whiteAxis]?.step ?? NaN)];
   expect([cells.isPossible(second, limit), cells.isPossible(second, limit - 1e-6)]).toEqual([true, false]);
 });
+
+test.each([['the palette', bottles], ['own spectra', withOwn]] as const)('[property] a cell at a time is the mix in its middle, half a slot along each axis, and the box its floor is made of: %s', (_, some) => {
+  const task = { ...base, bottles: some };
+  const rows = bandRows(task);
+  const cells = cellsOf(task, 400);
+  const { axes, rest } = mixAxes(task, rows, 400);
+  const bounds = mixBounds(rows, task.target);
+  const [, size1, size2, size3] = cells.sizes;
+  for (const cell of [0, 7, Math.floor(cells.cellCount / 3), cells.cellCount - 1]) {
+    const slots = [Math.floor(cell / (size1 * size2 * size3)), Math.floor(cell / (size2 * size3)) % size1, Math.floor(cell / size3) % size2, cell % size3];
+    const floors = task.times.map((years, time) => {
+      const left = leftOf(task.ageing, years);
+      const alone = pigmentMix(rest, left);
+      const moves = axes.map(({ pigment }) => pigmentMix(pigment, left).map((value, i) => value - (alone[i] ?? NaN)));
+      const { middle, halves, box } = cells.cellAt(cell, time);
+      expect(halves).toHaveLength(axes.length);
+      alone.forEach((value, i) => {
+        expect(middle[i]).toBeCloseTo(value + axes.reduce((sum, { lo, step }, axis) => sum + (lo + step * ((slots[axis] ?? NaN) + 0.5)) * (moves[axis]?.[i] ?? NaN), 0), 9);
+        axes.forEach(({ step }, axis) => expect(halves[axis]?.[i]).toBeCloseTo((step / 2) * (moves[axis]?.[i] ?? NaN), 9));
+      });
+      return bounds.floor(box, 0.3);
+    });
+    expect(Math.max(...floors)).toBeCloseTo(cells.floorOf(cell, 1), 9);
+  }
+});
+
+test('[hand] the place says all of a mix where pigments add to 1 and nothing else is in any bottle', () => {
+  const isWhole = (some: readonly Bottle[]) => cellsOf({ ...base, bottles: some }, 40).isWhole;
+  const plain = { id: 'plain', shares: { ...noPigment, '77492': 0.6, '77499': 0.4 } };
+  const own = Array.from({ length: 36 }, () => ({ k: 0.1, s: 0.1 }));
+  expect([isWhole(bottles), isWhole([plain, { id: 'black', shares: { ...noPigment, '77499': 1 } }])]).toEqual([true, true]);
+  // One bottle alone has no axes to say anything.
+  expect(isWhole([plain])).toBe(false);
+  // More than its pigments, less than 1, and in one bottle of two alone.
+  expect([isWhole([{ ...plain, shares: { ...plain.shares, own } }]), isWhole([{ id: 'thin', shares: { ...noPigment, '77492': 0.6, '77499': 0.3 } }])]).toEqual([false, false]);
+  expect([isWhole([plain, { id: 'more', shares: { ...noPigment, '77491': 1, own } }]), isWhole([plain, { id: 'thin', shares: { ...noPigment, '77491': 0.9 } }])]).toEqual([false, false]);
+});
