@@ -95,9 +95,7 @@ function rankDesk(task: RecipeTask, kept: KeptRecipes) {
   };
   /** The first of some places by the definition. */
   const best = (places: readonly number[]): Found | undefined => {
-    if (places.length === 0) return undefined;
-    const first = places.reduce((one, other) => (quickOf(other) < quickOf(one) ? other : one), places[0] ?? 0);
-    let lowest = fineOf(first);
+    let lowest = Infinity;
     for (const place of places) if (quickOf(place) - quickError <= lowest) lowest = Math.min(lowest, fineOf(place));
     const most = lowest + tie + 2 * fineError;
     const near = places.filter((place) => quickOf(place) - quickError <= most && fineOf(place) <= most);
