@@ -45,6 +45,20 @@ const found = ({ recipe, dose, score }: Row) => ({ recipe, dose: task.doses[dose
 const rows = rowsOf(task);
 const bySimplicity = (one: Row, other: Row) => totalDrops(one.recipe) - totalDrops(other.recipe) || bottlesUsed(one.recipe) - bottlesUsed(other.recipe) || byScore(one, other);
 
+test.each([1, 2, 3])('[hand] of %i drops and more the simplest as good has the fewest drops, then the fewest bottles, and of these is the nearest', (fewest) => {
+  // The target is a mix of all three: more bottles are nearer.
+  const mixed: RecipeTask = { ...base, times: [0], target: nearby, bottles: [bottleOf('one', { '77492': 40, '77491': 30, '77499': 30 }), bottleOf('two', { '77492': 38, '77491': 32, '77499': 30 }), bottleOf('three', { '77492': 40, '77491': 29, '77499': 31 })] };
+  const [target] = colourerOf(mixed)([1, 1, 1], 0.3);
+  if (!target) throw new Error('no colour');
+  const all = rowsOf({ ...mixed, target }).filter(({ recipe }) => totalDrops(recipe) >= fewest);
+  const [best] = all.toSorted(byScore);
+  if (!best) throw new Error('no recipe');
+  const good = all.filter(({ score }) => score <= Math.max(1, best.score + 0.5));
+  const [simplest = best] = good.toSorted(bySimplicity);
+  expect(ranked(all, { ...mixed, target }).simplest).toEqual(found(simplest));
+  if (fewest > 1) expect(good.some((row) => totalDrops(row.recipe) === fewest && bottlesUsed(row.recipe) > 1 && row.score < simplest.score)).toBe(true);
+});
+
 test('[property] quick scores that are wrong by anything within their error change no answer', () => {
   const [best] = rows.toSorted(byScore);
   if (!best) throw new Error('no recipe');
