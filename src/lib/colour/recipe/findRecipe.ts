@@ -110,9 +110,8 @@ function rankDesk(task: RecipeTask, kept: KeptRecipes) {
     },
     /** The fewest bottles within the limit, then the nearest. */
     simplest: (places: readonly number[], limit: number): Found | undefined => {
-      const within = places.filter((place) => quickOf(place) <= limit + quickError && fineOf(place) <= limit + fineError);
       for (let used = 1; used <= mostBottles; used++) {
-        const first = best(within.filter((place) => kept.groups[place] === groupOf(dropsOf(kept.groups[place] ?? 0, mostBottles), used, mostBottles)));
+        const first = best(places.filter((place) => kept.groups[place] === groupOf(dropsOf(kept.groups[place] ?? 0, mostBottles), used, mostBottles)));
         if (first && first.score <= limit) return first;
       }
       return undefined;
