@@ -59,6 +59,16 @@ test.each([1, 2, 3])('[hand] of %i drops and more the simplest as good has the f
   if (fewest > 1) expect(good.some((row) => totalDrops(row.recipe) === fewest && bottlesUsed(row.recipe) > 1 && row.score < simplest.score)).toBe(true);
 });
 
+test('[hand] what has fewer drops or fewer bottles, but lies out of the limit, is not the simplest', () => {
+  // A dose of 0.1 lies far from one of 0.3: all of one drop, and all of one bottle, are that far.
+  const some = rows.filter(({ recipe, dose }) => dose === (totalDrops(recipe) === 1 || bottlesUsed(recipe) === 1 ? 1 : 0));
+  const [best] = some.toSorted(byScore);
+  if (!best) throw new Error('no recipe');
+  const [simplest = best] = some.filter(({ score }) => score <= Math.max(1, best.score + 0.5)).toSorted(bySimplicity);
+  expect([totalDrops(simplest.recipe), bottlesUsed(simplest.recipe)]).toEqual([2, 2]);
+  expect(ranked(some).simplest).toEqual(found(simplest));
+});
+
 test('[property] quick scores that are wrong by anything within their error change no answer', () => {
   const [best] = rows.toSorted(byScore);
   if (!best) throw new Error('no recipe');
