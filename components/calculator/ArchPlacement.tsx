@@ -38,8 +38,7 @@ export function ArchPlacement({ id = 'arch', open = false, legend, children }: R
     if (control.kind !== 'number') return;
     const wanted = key === 'share' ? ((mm - state.front) / lengthMm) * 100 : mm;
     const value = rounded(Math.min(control.hi, Math.max(control.lo, wanted)), control.decimals);
-    ahead.ask(key, key === 'share' ? state.front + (value / 100) * lengthMm : value);
-    desk.type(key, String(value));
+    ahead.ask(key, key === 'share' ? state.front + (value / 100) * lengthMm : value, desk.type(key, String(value)));
   };
   const step = (key: Handle, byMm: number) => put(key, ahead.from(key, placeOf(key)) + byMm);
   const move = (key: Handle, toMm: number) => {

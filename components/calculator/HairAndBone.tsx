@@ -39,8 +39,7 @@ export function HairAndBone({ id = 'under', brow, open = false, legend, children
     const { control } = hairAndBone.fields[key];
     if (control.kind !== 'number') return;
     const value = rounded(Math.min(control.hi, Math.max(control.lo, mm)), control.decimals);
-    ahead.ask(key, value);
-    desk.type(key, String(value));
+    ahead.ask(key, value, desk.type(key, String(value)));
   };
   const step = (key: Handle, byMm: number) => put(key, ahead.from(key, state[key]) + byMm);
   /** A tenth of a picture unit by key is a tenth of a millimetre of the brow. */

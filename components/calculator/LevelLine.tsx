@@ -30,8 +30,7 @@ export function LevelLine({ id = 'level', children }: Readonly<{ id?: string; ch
   const ahead = useAhead(state);
   const tiltTo = (deg: number) => {
     const tilt = Math.min(mostDeg, Math.max(0, Math.round(deg * 10) / 10));
-    ahead.ask('tilt', tilt);
-    desk.type('tilt', String(tilt));
+    ahead.ask('tilt', tilt, desk.type('tilt', String(tilt)));
   };
   const step = (byDeg: number) => tiltTo(ahead.from('tilt', state.tilt) + byDeg);
   const turn = (state.tilt * Math.PI) / 180;

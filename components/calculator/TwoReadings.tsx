@@ -48,8 +48,7 @@ export function TwoReadings({ id = 'two', children }: Readonly<{ id?: string; ch
   const ahead = useAhead(state);
   const heightTo = (arch: Arch, mm: number) => {
     const height = rounded(Math.min(40, Math.max(5, mm)), 1);
-    ahead.ask(arch, height);
-    desk.type(arch, String(height));
+    ahead.ask(arch, height, desk.type(arch, String(height)));
   };
   const step = (arch: Arch, byMm: number) => heightTo(arch, ahead.from(arch, state[arch]) + byMm);
   const move = (arch: Arch, mm: number) => {

@@ -20,8 +20,7 @@ export function UsualDifference({ id = 'usual' }: Readonly<{ id?: string }>) {
   const ahead = useAhead(state);
   const step = (byMm: number) => {
     const difference = Math.min(8, Math.max(0, rounded(ahead.from('difference', state.difference) + byMm, 1)));
-    ahead.ask('difference', difference);
-    desk.type('difference', String(difference));
+    ahead.ask('difference', difference, desk.type('difference', String(difference)));
   };
   return (
     <Frame

@@ -5,16 +5,20 @@ const keySteps = [0.1, 1] as const;
 
 /**
  * Keys and buttons count from the value last asked for, also before that one has been read and drawn: quick presses all count.
- * `state` is what is drawn now; once it changes, what was asked has arrived.
+ * `state` is what is drawn now; once it changes while nothing is being read, it is what counts again.
  */
 export function useAhead(state: unknown) {
   const asked = useRef<Readonly<Record<string, number>>>({});
+  const beingRead = useRef(0);
   useLayoutEffect(() => {
-    asked.current = {};
+    if (beingRead.current === 0) asked.current = {};
   }, [state]);
   return {
-    ask: (name: string, value: number) => {
+    /** `read` is over once the value has been read, or could not be. */
+    ask: (name: string, value: number, read: Promise<void>) => {
       asked.current = { ...asked.current, [name]: value };
+      beingRead.current++;
+      void read.then(() => beingRead.current--);
     },
     /** The value to step from. */
     from: (name: string, drawn: number) => asked.current[name] ?? drawn,

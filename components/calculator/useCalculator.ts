@@ -19,8 +19,8 @@ export type Desk<S extends State, R> = Readonly<{
   result: R;
   /** The refused text of a box, with what is wrong. `slot` is the field's name, or name.x and name.y for a mark. */
   draft: (slot: string) => Draft | undefined;
-  /** A typed text for a number or choice field. */
-  type: (name: keyof S & string, text: string) => void;
+  /** A typed text for a number or choice field. Resolves once it has been read, or could not be. */
+  type: (name: keyof S & string, text: string) => Promise<void>;
   /** A typed text for one of a mark's two numbers. */
   typeAxis: (name: keyof S & string, axis: Axis, text: string) => void;
   /** Moves a mark to a place, held inside its box and rounded to its step. */
@@ -93,9 +93,7 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
     refused,
     missing: isUnread && reader,
     draft: (slot) => drafts[slot],
-    type: (name, text) => {
-      settle(name, text, (by) => by.readField(calculator.fields[name], nameOf(name), text), (value) => setState((old) => ({ ...old, [name]: value })));
-    },
+    type: (name, text) => settle(name, text, (by) => by.readField(calculator.fields[name], nameOf(name), text), (value) => setState((old) => ({ ...old, [name]: value }))),
     typeAxis: (name, axis, text) => {
       const { control } = calculator.fields[name];
       if (control.kind !== 'mark') return;
