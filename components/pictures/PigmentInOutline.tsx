@@ -10,7 +10,7 @@ type Props = Readonly<{ id: string; side: Side; marks: readonly AgainMark[]; res
 const [nearMm, beyondMm] = [5, 15] as const;
 
 /**
- * The approved outline in long blue dashes, where the pigment sits, and at each mark whether to add or to stop. The paper is
+ * The approved outline in long blue dashes, where the pigment sits, and at each mark whether to add, to stop or to read again. The paper is
  * drawn here and not by Paper.tsx: a lesson with its figure may load only so many files.
  */
 export function PigmentInOutline({ id, side, marks, result: { approved, pigment, again } }: Props) {
@@ -35,7 +35,7 @@ export function PigmentInOutline({ id, side, marks, result: { approved, pigment,
         const x = out * pigment[mark].uMm;
         const y = -pigment[mark].vMm;
         const way = wayOut(mark);
-        const label = step.do === 'add-here' ? `+ ${fixed(step.addMm)}` : step.because === 'over' ? `stop, ${fixed(-short.value)} over` : 'stop';
+        const label = step.do === 'add-here' ? `+ ${fixed(step.addMm)}` : step.do === 'read-again' ? 'read again' : step.because === 'over' ? `stop, ${fixed(-short.value)} over` : 'stop';
         const labelX = way === 'outward' ? x + out * 3.5 : x;
         const labelY = way === 'up' ? Math.min(y, -approved[mark].vMm) - 2.6 : way === 'down' ? Math.max(y, -approved[mark].vMm) + 5 : y + 1.2;
         return (

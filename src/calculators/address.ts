@@ -18,10 +18,13 @@ export function fromAddress<S extends State, R>(
   const given = new URLSearchParams(query);
   const refused: Problem[] = [];
   const known = new Set<string>(foreignKeys);
+  let holdsAny = false;
+  for (const name in calculator.fields) holdsAny ||= given.has(calculator.fields[name].key);
   const state = mapFields<S>(calculator.fields, (field) => {
     known.add(field.key);
     const text = given.get(field.key);
-    if (text === null || field.kept === 'memory') return field.start;
+    if (text === null) return (holdsAny ? field.startBefore : undefined) ?? field.start;
+    if (field.kept === 'memory') return field.start;
     const read = field.read(text, parsers);
     if (read.ok) return read.value;
     refused.push({ key: field.key, text, refusal: read.refusal });
@@ -33,15 +36,18 @@ export function fromAddress<S extends State, R>(
   return { state, refused };
 }
 
-/** Writes what differs from the start, in the order of the fields; '' when nothing does. */
+/** Writes what differs from the start, in the order of the fields, and beside it each start that was once another; '' when nothing differs. */
 export function toAddress<S extends State>(calculator: Pick<Calculator<S, unknown>, 'fields'>, state: S): string {
   const out = new URLSearchParams();
+  let differs = false;
   for (const name in calculator.fields) {
     const field = calculator.fields[name];
     if (field.kept === 'memory') continue;
     const text = field.write(state[name]);
-    if (text !== field.write(field.start)) out.set(field.key, text);
+    const isStart = text === field.write(field.start);
+    differs ||= !isStart;
+    if (!isStart || field.startBefore !== undefined) out.set(field.key, text);
   }
-  return out.toString();
+  return differs ? out.toString() : '';
 }
 

@@ -44,7 +44,7 @@ export const afterTheFirstPass: Calculator<AfterTheFirstPassState, AfterTheFirst
     frontLower: height('frontLower', 17),
     frontLowerNow: height('frontLowerNow', 17.2),
     archLower: height('archLower', 27),
-    archLowerNow: height('archLowerNow', 25.8),
+    archLowerNow: { ...height('archLowerNow', 27), startBefore: 25.8 },
     tail: along('tail', 64),
     tailNow: along('tailNow', 63.1),
     skin: choiceField<SkinState>('skin', 'swollen', ['normal', 'numb', 'swollen']),

@@ -35,10 +35,14 @@ export type Parsers = Readonly<{
   readPairs: (text: string, limits: PairLimits) => Read<string>;
 }>;
 
-/** One input. `kept: 'memory'` never reaches an address, a file or storage. */
+/**
+ * One input. `kept: 'memory'` never reaches an address, a file or storage. `startBefore`: where the start has changed, what it
+ * was in links that do not hold this key; newer links always hold it.
+ */
 export type Field<T> = Readonly<{
   key: string;
   start: T;
+  startBefore?: T;
   read: (text: string, parsers: Parsers) => Read<T>;
   write: (value: T) => string;
   kept: 'address' | 'memory';

@@ -26,7 +26,7 @@ export const calculatorWords = {
   },
   'after-the-first-pass': {
     title: 'After the first pass',
-    line: 'Compare the approved outline with where the pigment sits: at each mark, add here or stop.',
+    line: 'Compare the approved outline with where the pigment sits: at each mark add here, stop, or read again.',
   },
   'measuring-error': {
     title: 'Measuring error',

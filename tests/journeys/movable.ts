@@ -5,7 +5,7 @@ import type { Field, Value } from '#calculators/spec.ts';
 /** A field as a test drives it: whatever its value is. */
 export type AnyField = Pick<Field<Value>, 'key' | 'start' | 'read' | 'control'>;
 
-/** What “Copy link” copies now: the fields that differ from the start, by their keys. */
+/** What “Copy link” copies now, by the keys of the fields: what differs from the start, and starts that were once others. */
 async function copied(page: Page): Promise<ReadonlyMap<string, string>> {
   const link = await page.evaluate(
     () =>
@@ -22,9 +22,10 @@ export async function changed(page: Page, fields: readonly AnyField[], isThere: 
   for (const end = performance.now() + 20_000; ; ) {
     const values: Record<string, Value> = {};
     for (const [key, text] of await copied(page)) {
-      const read = fields.find((field) => field.key === key)?.read(text, parsers);
+      const field = fields.find((one) => one.key === key);
+      const read = field?.read(text, parsers);
       if (!read?.ok) throw new Error(`The copied link holds ${key}=${text}, which the calculator refuses.`);
-      values[key] = read.value;
+      if (read.value !== field?.start) values[key] = read.value;
     }
     if (isThere(values) || performance.now() > end) return values;
     await new Promise((done) => setTimeout(done, 20));

@@ -67,6 +67,9 @@ test('[hand] the baker: 21.2 − 19.6 = 1.6 is more than 2.2365 × 0.381 = 0.85,
 test('[hand] the baker: 33 − 31.5 = 1.5; √(2(0.09/5 + 0.0425)) = 0.348; × 2.57 = 0.89', () => {
   const { numbers } = workedExamples['baker-first-pass'];
   expect(numbers.answer).toBeCloseTo(1.5, 12);
+  // The lower edge is on its line: filled, the arch is 33 − 27 = 6 mm, as approved.
+  expect(numbers.lowerMm).toBe(numbers.lowerApprovedMm);
+  expect(numbers.thick).toBeCloseTo(6, 12);
   expect(numbers.both).toBeCloseTo(0.348, 3);
   expect(numbers.factor).toBeCloseTo(2.569, 3);
   expect(numbers.real).toBeCloseTo(0.894, 2);

@@ -5,7 +5,7 @@ import { differenceUncertaintyMm, type Reading } from '../budget.ts';
 import { familyCoverageFactor } from '../familyWise.ts';
 import type { BrowMark, Side, Taken } from '../markSet.ts';
 import { nextStep, type NextStep } from './nextStep.ts';
-import { shortOfOutlineMm } from './shortOfOutline.ts';
+import { acrossFrom, shortOfOutlineMm } from './shortOfOutline.ts';
 
 /** At one mark: how far the pigment ends short of the outline, and what may be done. */
 export type MarkStep = Readonly<{ short: Interval; step: NextStep }>;
@@ -26,16 +26,19 @@ function refusal(approved: Taken, now: Taken): AgainRefusal | undefined {
 
 /**
  * One brow after the first pass, mark by mark: the approved outline against where the pigment's edge sits, both in the face's
- * frame and read alike. Each gap is a difference of two readings, √2 u, times k for the marks that are judged together.
+ * frame and read alike. Each gap is a difference of two readings, √2 u, times k for the marks that are judged together. The two
+ * edges at one place are looked at together: a place that moved as a whole is read again, and nothing is made thicker than approved.
  */
 export function browAfterFirstPass(approved: Brow, pigment: Brow, taken: Readonly<{ approved: Taken; now: Taken }>, choices: AgainChoices): BrowAgain {
   const refused = refusal(taken.approved, taken.now);
   if (refused) return refused;
   const uncertaintyMm = differenceUncertaintyMm(choices.reading);
   const k = familyCoverageFactor(choices.comparisons);
+  const shortAt = (mark: BrowMark) => intervalAround(shortOfOutlineMm(mark, approved[mark], pigment[mark]), uncertaintyMm, k);
   const at = (mark: BrowMark): MarkStep => {
-    const short = intervalAround(shortOfOutlineMm(mark, approved[mark], pigment[mark]), uncertaintyMm, k);
-    return { short, step: nextStep(short, taken.now.skin, choices.chaseFromMm) };
+    const short = shortAt(mark);
+    const across = acrossFrom(mark);
+    return { short, step: nextStep(across ? { short, across: shortAt(across) } : { short }, taken.now.skin, choices.chaseFromMm) };
   };
   const marks = { frontLower: at('frontLower'), frontTop: at('frontTop'), archTop: at('archTop'), archLower: at('archLower'), tail: at('tail') };
   return { ok: true, marks, realFromMm: k * uncertaintyMm };

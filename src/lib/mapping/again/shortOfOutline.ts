@@ -10,6 +10,13 @@ export function wayOut(mark: BrowMark): WayOut {
   return waysOut[mark];
 }
 
+const across: Readonly<Record<BrowMark, BrowMark | undefined>> = { frontLower: 'frontTop', frontTop: 'frontLower', archTop: 'archLower', archLower: 'archTop', tail: undefined };
+
+/** The mark at the other edge of the brow at the same place; the tail has none. */
+export function acrossFrom(mark: BrowMark): BrowMark | undefined {
+  return across[mark];
+}
+
 /**
  * How far the pigment's edge ends inside the approved outline at a mark, along the way out, mm. Positive: skin inside the
  * outline is still bare. Negative: pigment stands past the outline.

@@ -30,6 +30,6 @@ export const againFacts = {
 export const againHabits = {
   'add-or-stop': {
     value: 'practice', unit: '1', reviewed,
-    backing: commonPractice('After the first pass there are two answers at each mark: add here, or stop. Pigment that is in the skin is not taken out with a needle.'),
+    backing: commonPractice('After the first pass there are two answers at each mark: add here, or stop. Pigment that is in the skin is not taken out with a needle. A place whose two edges moved alike is read again first.'),
   },
 } as const satisfies Readonly<Record<string, Practice>>;
