@@ -13,7 +13,7 @@ export function RangeRows({ given: { compared }, at, right }: PictureProps<Chang
   const foot = comparedThings.length * row + 3;
   return (
     <svg class="plot pic-wide" viewBox={`0 -6 135 ${foot + 15}`} role="img" aria-labelledby={`${at}-t`}>
-      <title id={`${at}-t`}>The four differences with their ranges on one line; the numbers are in the table</title>
+      <title id={`${at}-t`}>The four differences of her brows as they are in the skin, with their ranges on one line; the numbers are in the table</title>
       <MmPaper at={at} x={0} y={-6} width={135} height={foot + 15} scale={scale} zeroX={across(0)} />
       <path class="d-mark" d={`M${across(0)} -3V${foot}`} />
       {comparedThings.map((thing, i) => {

@@ -3,8 +3,8 @@ import { budgetMm, smallestRealDifferenceMm } from '#lib/mapping/budget.ts';
 import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
 import { includesZero, intervalAround } from '#lib/quantities/interval.ts';
 import { drawFrom, drawNormalWithin, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
-import { changeNothingWords, comparedThings, nextMoves, realWords, unlikeWords } from '#words/skills/changeNothing.ts';
-import type { ChangeNothingGiven, Compared, ComparedThing, NextMove, TakenSide } from '#words/skills/changeNothing.ts';
+import { changeNothingWords, comparedThings, nextMoves, realWords, unlikeWords, wishes } from '#words/skills/changeNothing.ts';
+import type { ChangeNothingGiven, Compared, ComparedThing, NextMove, TakenSide, Wish } from '#words/skills/changeNothing.ts';
 import type { Skill } from '../skill.ts';
 
 type Given = ChangeNothingGiven;
@@ -26,10 +26,17 @@ const frontMove = ({ compared }: Given): NextMove => (compared['front-place'].di
 const otherArch = (given: Given): NextMove => (archMove(given) === 'raise-right-arch' ? 'raise-left-arch' : 'raise-right-arch');
 const otherFront = (given: Given): NextMove => (frontMove(given) === 'bring-in-right-front' ? 'bring-in-left-front' : 'bring-in-right-front');
 
+/** The difference that the readings show; the page deals one at most. */
+const realThing = ({ compared }: Given) => comparedThings.find((thing) => isReal(compared[thing]));
+/** A real difference in sides that were read alike, and no yes to a change: hers to hear of and to decide. */
+const isUntold = (given: Given) => isAlike(given) && realThing(given) !== undefined && given.wish !== 'said-yes';
+
 function rightMove(given: Given): NextMove {
   if (!isAlike(given)) return 'measure-again';
-  if (isReal(given.compared['arch-height'])) return archMove(given);
-  return isReal(given.compared['front-place']) ? frontMove(given) : 'change-nothing';
+  const real = realThing(given);
+  if (!real) return 'change-nothing';
+  if (isUntold(given)) return 'ask-first';
+  return real === 'arch-height' ? archMove(given) : frontMove(given);
 }
 
 function deal(draw: Draw): Given {
@@ -40,8 +47,10 @@ function deal(draw: Draw): Given {
   };
   const realMm = tenths(smallestRealDifferenceMm(reading, familyCoverageFactor(comparedThings.length)));
   const chance = draw();
-  const real: ComparedThing | 'none' = chance < 0.4 ? 'none' : chance < 0.6 ? 'arch-height' : chance < 0.8 ? 'front-place' : drawOne(draw, ['none', 'arch-height', 'front-place']);
-  const isUnlike = chance >= 0.8;
+  const isUnlike = chance >= 0.86;
+  const isShown = chance >= 0.37 && !isUnlike;
+  const real: ComparedThing | 'none' = isUnlike ? drawOne(draw, ['none', 'arch-height', 'front-place']) : isShown ? drawOne(draw, ['arch-height', 'front-place']) : 'none';
+  const wish: Wish = isUnlike ? drawOne(draw, wishes) : isShown && chance >= 0.57 ? 'said-yes' : drawOne(draw, ['quiet', 'quiet', 'asks']);
   const row = (thing: ComparedThing): Compared => {
     const sign = draw() < 0.5 ? -1 : 1;
     const share = thing === real ? 1.25 + 1.2 * draw() : 0.2 + 0.65 * Math.abs(drawNormalWithin(draw, 0.5, 0.4, 0, 1));
@@ -51,7 +60,7 @@ function deal(draw: Draw): Given {
   };
   const compared = { 'front-height': row('front-height'), 'arch-height': row('arch-height'), 'tail-height': row('tail-height'), 'front-place': row('front-place') };
   const odd = isUnlike ? drawOne(draw, otherwise) : alike;
-  return { compared, taken: draw() < 0.5 ? { right: odd, left: alike } : { right: alike, left: odd } };
+  return { compared, wish, taken: draw() < 0.5 ? { right: odd, left: alike } : { right: alike, left: odd } };
 }
 
 /** True when no number is 0 and no range ends close to 0. */
@@ -59,7 +68,7 @@ function isClear({ compared }: Given): boolean {
   return Object.values(compared).every(({ differenceMm, loMm, hiMm }) => Math.abs(differenceMm) > 0.05 && Math.abs(loMm) > 0.05 && Math.abs(hiMm) > 0.05);
 }
 
-/** What to do after measuring: unlike sides are read again; only a difference whose range leaves 0 out is changed, by adding. */
+/** What to do after measuring: unlike sides are read again; a difference whose range leaves 0 out is told, asked about and drawn; pigment is added only after her yes. */
 export const changeNothing: Skill<Given> = {
   id: 'change-nothing',
   given: (seed) => {
@@ -71,7 +80,9 @@ export const changeNothing: Skill<Given> = {
   },
   answer: (given) => ({ kind: 'choice', correct: rightMove(given), options: nextMoves }),
   slips: [
-    { id: 'left-it', credit: 0.2, value: () => 'change-nothing' },
+    { id: 'left-untold', credit: 0.6, value: (given) => (isUntold(given) ? 'change-nothing' : 'no such move') },
+    { id: 'left-it', credit: 0.2, value: (given) => (isUntold(given) ? 'no such move' : 'change-nothing') },
+    { id: 'asked-first', credit: 0.4, value: () => 'ask-first' },
     { id: 'measured-again', credit: 0.2, value: () => 'measure-again' },
     { id: 'chased-arch', credit: 0, value: archMove },
     { id: 'chased-front', credit: 0, value: frontMove },
@@ -81,6 +92,7 @@ export const changeNothing: Skill<Given> = {
   steps: (given) => [
     { id: 'alike', values: { unlike: unlikeWords(given) } },
     { id: 'ranges', values: { real: realWords(given) } },
+    { id: 'wish', values: { wish: given.wish } },
     { id: 'move', values: { answer: changeNothingWords.option(rightMove(given), given) } },
   ],
   facts: ['pencil-half-width-mm', 'caliper-half-width-mm', 'family-false-alarm'],

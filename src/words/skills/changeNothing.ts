@@ -1,6 +1,7 @@
 import type { Pose, Posture, Side, SkinState } from '#lib/mapping/markSet.ts';
 import { poseWords, postureWords, skinWords } from '../marks.ts';
 import { fixed, signed } from '../number.ts';
+import { mostSeeMm } from '#lib/mapping/startValues.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say } from './say.ts';
 
@@ -9,13 +10,24 @@ export type ComparedThing = (typeof comparedThings)[number];
 /** Left minus right, with the two ends of what the readings allow. */
 export type Compared = Readonly<{ differenceMm: number; loMm: number; hiMm: number }>;
 export type TakenSide = Readonly<{ pose: Pose; posture: Posture; skin: SkinState }>;
-export const nextMoves = ['change-nothing', 'raise-right-arch', 'raise-left-arch', 'bring-in-right-front', 'bring-in-left-front', 'measure-again'] as const;
+export const nextMoves = ['change-nothing', 'ask-first', 'raise-right-arch', 'raise-left-arch', 'bring-in-right-front', 'bring-in-left-front', 'measure-again'] as const;
 export type NextMove = (typeof nextMoves)[number];
+
+/** What she has said of her two sides: nothing, that she would like them more alike, or yes to a change drawn in pencil. */
+export const wishes = ['quiet', 'asks', 'said-yes'] as const;
+export type Wish = (typeof wishes)[number];
 
 export type ChangeNothingGiven = Readonly<{
   compared: Readonly<Record<ComparedThing, Compared>>;
+  wish: Wish;
   taken: Readonly<Record<Side, TakenSide>>;
 }>;
+
+const wishWords: Readonly<Record<Wish, string>> = {
+  quiet: 'She came for colour and has not spoken of her two sides.',
+  asks: 'She would like her two sides more alike. Nothing is drawn yet.',
+  'said-yes': 'She asked for more equal brows. You drew the change in pencil, and she looked in the mirror and said yes.',
+};
 
 const thingWords: Readonly<Record<ComparedThing, string>> = {
   'front-height': 'front, height',
@@ -26,10 +38,11 @@ const thingWords: Readonly<Record<ComparedThing, string>> = {
 
 const moveWords: Readonly<Record<NextMove, string>> = {
   'change-nothing': 'Change nothing',
-  'raise-right-arch': 'Raise the right arch',
-  'raise-left-arch': 'Raise the left arch',
-  'bring-in-right-front': 'Bring the right front nearer to the midline',
-  'bring-in-left-front': 'Bring the left front nearer to the midline',
+  'ask-first': 'Real: tell her, ask, draw it first',
+  'raise-right-arch': 'Raise the right arch with pigment',
+  'raise-left-arch': 'Raise the left arch with pigment',
+  'bring-in-right-front': 'Bring the right front nearer to the midline with pigment',
+  'bring-in-left-front': 'Bring the left front nearer to the midline with pigment',
   'measure-again': 'Measure both sides again, alike',
 };
 
@@ -54,11 +67,20 @@ function truth(given: ChangeNothingGiven): string {
   if (!real) return 'Every range holds 0, so no difference is shown to be real. Leave the brows as they are.';
   const { differenceMm } = given.compared[real];
   const what = real === 'front-place' ? `the ${differenceMm > 0 ? 'left' : 'right'} front stands further out` : `the ${differenceMm > 0 ? 'right' : 'left'} arch is lower`;
-  return `Only one range leaves 0 out: ${thingWords[real]}, ${rangeOf(given.compared[real])}. So ${what}, and that one may be changed.`;
+  const shown = `Only one range leaves 0 out: ${thingWords[real]}, ${rangeOf(given.compared[real])}. So ${what}.`;
+  return given.wish === 'said-yes'
+    ? `${shown} She has seen the change in pencil and said yes to it, so that one may be changed.`
+    : `${shown} Real does not mean that it must be changed: it is under ${fixed(mostSeeMm, 0)} mm, and she has not said yes to any change. Tell her, ask her, and draw it in pencil first.`;
+}
+
+function wishDone(wish: number | string): string {
+  if (wish === 'said-yes') return 'She has seen a change drawn in pencil and said yes to it.';
+  return wish === 'asks' ? 'She would like more equal sides. Nothing is drawn yet, so she has said yes to nothing.' : 'She has not asked for any change.';
 }
 
 function chased(given: ChangeNothingGiven, thing: ComparedThing, reply: string) {
   const row = given.compared[thing];
+  if (!unlike(given) && !includesZero(row)) return { title: 'Real, but it is her brow', text: `You chose “${reply}”. ${truth(given)} Pencil can be wiped, pigment cannot.` };
   return unlike(given)
     ? { title: 'These two sides cannot be compared', text: `You chose “${reply}”. The number for ${thingWords[thing]} is ${signed(row.differenceMm)} mm, but it may come from how the sides were read. ${truth(given)}` }
     : { title: 'That difference is not shown to be real', text: `You chose “${reply}”. For ${thingWords[thing]} the readings allow ${rangeOf(row)}, and 0 lies inside. ${truth(given)}` };
@@ -73,14 +95,15 @@ function wrongSide(given: ChangeNothingGiven, thing: ComparedThing, reply: strin
 
 export const changeNothingWords: ProblemWords<ChangeNothingGiven> = {
   name: 'Change nothing',
-  summary: 'Read a small table of differences with their ranges, and say what to do next. Often the answer is nothing.',
+  summary: 'Read a small table of differences with their ranges, and say what to do next. Often the answer is nothing, or a word with her.',
   question: () => 'What do you do next?',
-  givens: ({ taken: { right, left } }) => [
-    'The drawing is done and measured. Each range is what your readings allow, with all four comparisons counted. Pigment can be added, not taken out.',
+  givens: ({ wish, taken: { right, left } }) => [
+    'You measured her two brows as they are now, in the skin. Each range is what your readings allow, with all four comparisons counted. A pencil line can be wiped; pigment can be added, not taken out.',
     `Right side: ${takenWords(right)}. Left side: ${takenWords(left)}.`,
+    wishWords[wish],
   ],
   table: ({ compared }) => ({
-    caption: 'Left minus right, mm',
+    caption: 'Left minus right, as they are in the skin, mm',
     head: ['What', 'Difference', 'Range'],
     rows: comparedThings.map((thing) => [thingWords[thing], signed(compared[thing].differenceMm), `${signed(compared[thing].loMm)} to ${signed(compared[thing].hiMm)}`]),
   }),
@@ -95,13 +118,22 @@ export const changeNothingWords: ProblemWords<ChangeNothingGiven> = {
       hint: 'Look for 0 in each range. A difference whose range holds 0 is not shown to be real, however large it looks.',
       done: (v) => `Ranges that leave 0 out: ${say(v, 'real')}.`,
     },
+    wish: {
+      hint: 'Then ask what she has said. Real does not mean that it must be changed.',
+      done: (v) => wishDone(say(v, 'wish')),
+    },
     move: {
-      hint: 'Change only what is shown to be real, by adding, and on the side that is lower or further out.',
+      hint: 'Pigment goes only where a difference is shown to be real and she has said yes to the drawn change: by adding, on the side that is lower or further out.',
       done: (v) => `Next: ${say(v, 'answer')}.`,
     },
   },
   right: (given, reply) => `${reply}. ${truth(given)}`,
   slips: {
+    'left-untold': (given, reply) => ({ title: 'Right to leave it, if she has heard of it', text: `You chose “${reply}”. ${truth(given)} If she then likes it as it is, change nothing, and write down that she said so.` }),
+    'asked-first': (given, reply) => ({
+      title: unlike(given) ? 'Nothing is known yet' : given.wish === 'said-yes' ? 'She has said yes already' : 'No difference is shown to be real',
+      text: `You chose “${reply}”. ${truth(given)}`,
+    }),
     'left-it': (given, reply) => ({
       title: unlike(given) ? 'Nothing is known yet' : 'Here one difference is real',
       text: `You chose “${reply}”. ${truth(given)}`,
