@@ -2,6 +2,7 @@ import type { HeightsCompared } from '#lib/mapping/reading/compareHeights.ts';
 import type { LatelyChange, WhichToMap } from '#lib/mapping/reading/whichToMap.ts';
 import type { Pose, Taken } from '#lib/mapping/markSet.ts';
 import { includesZero, type Interval } from '#lib/quantities/interval.ts';
+import { emergencySigns } from './emergencySigns.ts';
 import { poseWords, postureWords, skinWords } from './marks.ts';
 import { fixed } from './number.ts';
 
@@ -28,7 +29,7 @@ const mapSentence = {
 
 function mapWords(which: WhichToMap): string {
   if (which.map !== 'not-yet') return mapSentence[which.map];
-  return which.because === 'toxin' ? 'Map nothing yet: wait until the brows have settled.' : 'Map nothing yet: a physician first.';
+  return which.because === 'toxin' ? 'Map nothing yet: wait until the brows have settled.' : 'Map nothing: a doctor first.';
 }
 
 /** "0.7 to 2.5 mm", or "up to 1.3 mm either way" where the range holds zero. */
@@ -62,6 +63,6 @@ export function twoReadingsSays({ first, second, change, which }: HeightsCompare
 /** A caution that follows from what changed of late. */
 export function latelyCaution(lately: LatelyChange): string | undefined {
   if (lately === 'toxin') return 'Ask who gave it when it will have settled. How long to wait is for that person and your local rules, not for this page.';
-  if (lately === 'unexplained') return 'A brow that dropped or a face that moves differently is for a physician: today, if it came suddenly.';
+  if (lately === 'unexplained') return `A brow that dropped or a face that moves differently is for a doctor: today, if it came suddenly. ${emergencySigns}`;
   return undefined;
 }

@@ -1,6 +1,6 @@
 import { unfitToMap } from '#lib/mapping/reading/howTaken.ts';
 import { drawFrom, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
-import { browNews, faultOf, faultsWords, isMoving, readingFaults, restOrRaisedWords } from '#words/skills/restOrRaised.ts';
+import { browNews, faultOf, faultsWords, newsAsks, readingFaults, restOrRaisedWords } from '#words/skills/restOrRaised.ts';
 import type { ReadingFault, RestOrRaisedGiven, TakenReading } from '#words/skills/restOrRaised.ts';
 import type { Skill } from '../skill.ts';
 
@@ -14,7 +14,8 @@ function readingWith({ readings }: Given, fault: ReadingFault | undefined): stri
 }
 
 function right(given: Given): string {
-  if (isMoving(given.news)) return 'not-yet';
+  const asks = newsAsks(given.news);
+  if (asks !== 'nothing') return asks === 'doctor' ? 'doctor-first' : 'not-yet';
   const fit = given.readings.findIndex((reading) => unfitToMap(reading).length === 0);
   return fit < 0 ? 'read-again' : `reading-${fit + 1}`;
 }
@@ -36,7 +37,7 @@ function shuffled<T>(draw: Draw, things: readonly T[]): readonly T[] {
   return things.map((thing) => ({ thing, at: draw() })).sort((a, b) => a.at - b.at).map(({ thing }) => thing);
 }
 
-/** Which reading of one face is mapped: at rest, upright, normal skin, and brows that are not still moving. */
+/** Which reading of one face is mapped: at rest, upright, normal skin, brows that are not still moving, and no brow that dropped by itself. */
 export const restOrRaised: Skill<Given> = {
   id: 'rest-or-raised',
   given: (seed) => {
@@ -47,16 +48,17 @@ export const restOrRaised: Skill<Given> = {
     const news = draw() < 0.25 ? drawOne(draw, [browNews[3], browNews[4]]) : drawOne(draw, [browNews[0], browNews[1], browNews[2]]);
     return { readings: [takenWith(draw, a), takenWith(draw, b), takenWith(draw, c)], news, newsDays: drawWhole(draw, 5, 25) };
   },
-  answer: (given) => ({ kind: 'choice', correct: right(given), options: ['reading-1', 'reading-2', 'reading-3', 'read-again', 'not-yet'] }),
+  answer: (given) => ({ kind: 'choice', correct: right(given), options: ['reading-1', 'reading-2', 'reading-3', 'read-again', 'not-yet', 'doctor-first'] }),
   slips: [
     ...readingFaults.map((fault) => ({ id: `mapped-${fault}`, credit: 0, value: (given: Given) => readingWith(given, fault) })),
     { id: 'mapped-too-soon', credit: 0.3, value: (given) => readingWith(given, undefined) },
     { id: 'asked-again', credit: 0.3, value: () => 'read-again' },
     { id: 'waited', credit: 0, value: () => 'not-yet' },
+    { id: 'sent-on', credit: 0.3, value: () => 'doctor-first' },
   ],
   steps: (given) => [
     { id: 'faults', values: { faults: faultsWords(given) } },
-    { id: 'news', values: { moving: isMoving(given.news) ? 'yes' : 'no' } },
+    { id: 'news', values: { news: newsAsks(given.news) } },
     { id: 'answer', values: { answer: restOrRaisedWords.option(right(given), given) } },
   ],
   facts: ['map-at-rest', 'upright-to-draw', 'settle-after-toxin'],

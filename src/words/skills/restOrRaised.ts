@@ -1,3 +1,4 @@
+import { emergencySigns } from '../emergencySigns.ts';
 import { poseWords, postureWords, skinWords } from '../marks.ts';
 import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';
@@ -9,12 +10,13 @@ export type TakenReading = TakenSide & Readonly<{ rightMm: number; leftMm: numbe
 /** What keeps a reading from being mapped. */
 export const readingFaults = ['raised', 'frown', 'lying', 'numb', 'swollen'] as const;
 export type ReadingFault = (typeof readingFaults)[number];
-/** What she told you; the last two mean that the brows may still be moving. */
+/** What she told you: the fourth means that the brows may still be moving, the last that a doctor looks first. */
 export const browNews = ['tint', 'glasses', 'fringe', 'toxin', 'dropped'] as const;
 export type BrowNews = (typeof browNews)[number];
 export type RestOrRaisedGiven = Readonly<{ readings: readonly [TakenReading, TakenReading, TakenReading]; news: BrowNews; newsDays: number }>;
 
-export const isMoving = (news: BrowNews): boolean => news === 'toxin' || news === 'dropped';
+/** What her news asks for before any reading is looked at. */
+export const newsAsks = (news: BrowNews): 'doctor' | 'wait' | 'nothing' => (news === 'dropped' ? 'doctor' : news === 'toxin' ? 'wait' : 'nothing');
 
 const newsWords: Readonly<Record<BrowNews, (days: number) => string>> = {
   tint: (days) => `She had her brows tinted ${days} days ago.`,
@@ -45,7 +47,7 @@ const indexOf = (given: RestOrRaisedGiven, fault: ReadingFault | undefined) => g
 function truth(given: RestOrRaisedGiven): string {
   const fit = indexOf(given, undefined);
   if (given.news === 'toxin') return 'After toxin the brows may still be moving. Wait until they have settled; she can ask whoever gave it. Then read again.';
-  if (given.news === 'dropped') return 'A brow that dropped and was not explained is for a physician first. No reading of it is mapped.';
+  if (given.news === 'dropped') return `A brow that dropped by itself is not settling. A doctor looks first, today if it came suddenly, and no reading of it is mapped. ${emergencySigns}`;
   if (fit > 0) return `Reading ${fit} is the only one at rest, upright and on normal skin.`;
   return 'Each reading has one thing wrong with it. Read again at rest, upright, on normal skin.';
 }
@@ -53,6 +55,11 @@ function truth(given: RestOrRaisedGiven): string {
 function mapped(title: string, why: string) {
   return (given: RestOrRaisedGiven, reply: string) => ({ title, text: `You chose “${reply}”. ${why} ${truth(given)}` });
 }
+
+const newsDone: Readonly<Record<string, string>> = {
+  doctor: 'Her brow dropped by itself and nobody knows why: a doctor first. That outranks any reading.',
+  wait: 'What she told you means that her brows may still be moving. That outranks any reading.',
+};
 
 export const restOrRaisedWords: ProblemWords<RestOrRaisedGiven> = {
   name: 'Rest or raised',
@@ -68,6 +75,7 @@ export const restOrRaisedWords: ProblemWords<RestOrRaisedGiven> = {
   option: (code) => {
     const [, number] = /^reading-(\d)$/.exec(code) ?? [];
     if (number !== undefined) return `Reading ${number}`;
+    if (code === 'doctor-first') return 'None: a doctor first';
     return code === 'read-again' ? 'None of these: read again now' : 'None: the brows may still be moving';
   },
   steps: {
@@ -76,8 +84,8 @@ export const restOrRaisedWords: ProblemWords<RestOrRaisedGiven> = {
       done: (v) => `What is wrong with each: ${say(v, 'faults')}.`,
     },
     news: {
-      hint: 'Does what she told you mean that her brows may still be moving?',
-      done: (v) => (say(v, 'moving') === 'yes' ? 'What she told you means that her brows may still be moving. That outranks any reading.' : 'What she told you does not move a brow.'),
+      hint: 'Does what she told you mean that her brows may still be moving, or that a doctor should look first?',
+      done: (v) => newsDone[String(say(v, 'news'))] ?? 'What she told you does not move a brow.',
     },
     answer: {
       hint: 'The heights do not decide. Take the reading with nothing wrong, if there is one.',
@@ -91,9 +99,19 @@ export const restOrRaisedWords: ProblemWords<RestOrRaisedGiven> = {
     'mapped-lying': mapped('She was lying down', 'Skin moves when the weight pulls another way, and she will be seen upright.'),
     'mapped-numb': mapped('The skin was numb', 'Numbing can stiffen or swell the skin, and the marks go with it.'),
     'mapped-swollen': mapped('The skin was swollen', 'Swelling carries the marks with it and goes down again.'),
-    'mapped-too-soon': mapped('A good reading, on the wrong day', 'It was taken well. But the brow itself may be somewhere else next month.'),
+    'mapped-too-soon': (given, reply) =>
+      given.news === 'dropped'
+        ? mapped('Well taken, and not to be mapped', 'It was taken well. But nobody has said why her brow dropped.')(given, reply)
+        : mapped('A good reading, on the wrong day', 'It was taken well. But the brow itself may be somewhere else next month.')(given, reply),
     'asked-again': mapped('Reading again now does not help', 'Look once more at what you have, and at what she told you.'),
-    waited: mapped('Nothing here has to settle', 'What she told you does not move a brow.'),
+    waited: (given, reply) =>
+      given.news === 'dropped'
+        ? mapped('Do not wait for it to pass', 'Brows settle after a treatment with a known day. This one dropped by itself.')(given, reply)
+        : mapped('Nothing here has to settle', 'What she told you does not move a brow.')(given, reply),
+    'sent-on': (given, reply) =>
+      given.news === 'toxin'
+        ? mapped('The cause is known', 'She can ask the person who gave it.')(given, reply)
+        : mapped('Nothing here asks for a doctor', 'Nothing she told you is new in her face.')(given, reply),
   },
   other: (given, reply) => ({ title: 'Not that one', text: `You chose “${reply}”. ${truth(given)}` }),
 };
