@@ -112,7 +112,7 @@ export const factNames = {
   'brow-against-rim-people': 'People asked where the brow should lie against the bone',
   'outer-end-groups': 'People in each age group whose brow movement was filmed',
   'shape-sits-on-something': 'A shape sits on hair or on bone',
-  'off-bone-moves': 'A tail off the bone moves',
+  'off-bone-moves': 'A tail off the bone folds',
   'follow-the-cowlick': 'Strokes follow a cowlick or stay out',
   'not-over-changed-skin': 'Nothing over changed skin or new loss',
   'arch-women-of-eye-width': 'Place of the arch in widths of the eye, women',

@@ -42,7 +42,7 @@ export function hairAndBoneSays(read: ReadUnder, { cowlick, cowlickAt }: Readonl
   const { under } = read;
   const { hair, thin, bareFront, bareTail, offBone, nothing } = under;
   const bareMm = lengthOfMm(bareFront) + lengthOfMm(bareTail);
-  const off = offBone.length === 0 ? 'The lower edge stays on the bone.' : `From ${stretchText(offBone)} the lower edge hangs below the bone’s edge: that part moves when the brow is raised.`;
+  const off = offBone.length === 0 ? 'The lower edge stays on the bone.' : `From ${stretchText(offBone)} the lower edge hangs below the bone’s edge: that part folds when she closes the eye and smiles.`;
   const thinly = thin.length === 0 ? '' : `, ${fixed(lengthOfMm(thin))} mm of it thin`;
   const turned = cowlick === 'turned' ? ` At ${fixed(cowlickAt)} mm the hair turns: strokes follow it, or stay out.` : '';
   return {

@@ -1,8 +1,32 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { mappingFacts } from '#lib/mapping/facts.ts';
+import { mappingRules } from '#lib/mapping/rules.ts';
+import { hairAndBone } from '#calculators/hairAndBone.ts';
+import { startState } from '#calculators/startState.ts';
+import { hairAndBoneSays } from '#words/hairAndBone.ts';
 
 const read = (file: string) => readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8');
 const lesson = (name: string) => read(`content/lessons/mapping/${name}.mdx`);
+const rule = (name: string) => read(`content/rules/${name}.mdx`);
+
+test('[hand] off the bone is found by closing the eye and smiling; nothing is said to keep still or tested by raised brows', () => {
+  const state = startState(hairAndBone);
+  const said = Object.values(hairAndBoneSays(hairAndBone.solve(state), state)).join(' ');
+  const says = [lesson('hair-and-bone'), rule('nothing-under-it-nothing-drawn'), said, JSON.stringify([mappingFacts['off-bone-moves'], mappingFacts['shape-sits-on-something']]), read('src/pages/calculators/hair-and-bone.astro')];
+  for (const text of says) expect(text).not.toMatch(/keeps? still|holds it still|brow is raised|raise her brows|shifts when the face/);
+  expect(said).toContain('folds when she closes the eye and smiles');
+  expect(lesson('hair-and-bone')).toMatch(/close the eye and smile/i);
+});
+
+test('[hand] both studies of what moves are printed where the card disagrees', () => {
+  const [, disagrees = ''] = rule('nothing-under-it-nothing-drawn').split('## What disagrees');
+  expect(disagrees).toContain('id="outer-end-groups"');
+  expect(disagrees).toContain('id="brow-against-rim-people"');
+  expect(mappingFacts['brow-against-rim-people'].caveat).toContain('tail in women');
+  const entry = mappingRules.find(({ id }) => id === 'nothing-under-it-nothing-drawn');
+  expect(entry?.disputedBy).toContain('outer-end-groups');
+});
 
 test('[hand] no page says that a brow sinks when she lies down: two lessons print that its tail rose', () => {
   expect(lesson('rest-raised-lying')).toContain('the tail of the brow rose');

@@ -127,7 +127,7 @@ export const mappingRules = [
   },
   {
     id: 'nothing-under-it-nothing-drawn', when: { question: 'nothing-under-a-part', is: true }, outcome: 'refuse',
-    facts: ['shape-sits-on-something', 'off-bone-moves', 'follow-the-cowlick', 'tail-falls-mm'], disputedBy: ['brow-against-rim-people'], ...anywhere,
+    facts: ['shape-sits-on-something', 'off-bone-moves', 'follow-the-cowlick', 'tail-falls-mm'], disputedBy: ['brow-against-rim-people', 'outer-end-groups'], ...anywhere,
   },
   {
     id: 'not-over-changed-skin', when: { question: 'skin-changed-or-new-loss', is: true }, outcome: 'physician',

@@ -78,7 +78,7 @@ export const whereNotToDrawWords: ProblemWords<WhereNotGiven> = {
   slips: {
     'all-bare-skin': (given, reply) => ({
       title: 'Bare, but there is bone under part of it',
-      text: `You chose “${reply}”. That is all the bare skin at the tail. ${truth(given)} Bare skin on bone can carry a shape, if she wants it and the skin is sound.`,
+      text: `You chose “${reply}”. That is all the bare skin at the tail. ${truth(given)} Bare skin on bone can carry a shape, if she wants it and the skin is unchanged; where anybody is unsure of the skin, a doctor looks first.`,
     }),
     'all-off-bone': (given, reply) => ({
       title: 'Off the bone, but hair is there',

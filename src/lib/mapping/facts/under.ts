@@ -10,7 +10,7 @@ export const underFacts = {
     backing: published('anzai-2016', 'letter, first paragraph', 'Eyebrow alopecia is thought to precede scalp alopecia in 39% of cases'),
   },
   'brow-against-rim-people': {
-    value: 40, unit: 'people', reviewed, caveat: 'Women wanted the lower border just below the bone’s edge near the nose, at the edge in the middle, several millimetres above it at the outer corner. Men wanted it lower.',
+    value: 40, unit: 'people', reviewed, caveat: 'Women wanted the lower border just below the bone’s edge near the nose, at the edge in the middle, several millimetres above it at the outer corner. Men wanted it lower. The range of movement was greater at the tail in women, near the nose in men.',
     backing: published('sclafani-2010', 'abstract, methods', 'Photographs were taken of 40 adult subjects in 5 poses'),
   },
   'outer-end-groups': {
@@ -19,11 +19,11 @@ export const underFacts = {
   },
   'shape-sits-on-something': {
     value: 'practice', unit: '1', reviewed,
-    backing: commonPractice('A shape is drawn where hair or the bone of the brow lies under it. Where neither does, it looks painted on and shifts with the face.'),
+    backing: commonPractice('A shape is drawn where hair or the bone of the brow lies under it. Where neither does, it looks painted on.'),
   },
   'off-bone-moves': {
     value: 'practice', unit: '1', reviewed,
-    backing: commonPractice('A tail below the edge of the bone lies on soft skin. It moves when the brow is raised and folds when the eye closes.'),
+    backing: commonPractice('A tail below the edge of the bone lies on soft skin. It folds when she closes the eye and smiles; what folds is off the bone.'),
   },
   'follow-the-cowlick': {
     value: 'practice', unit: '1', reviewed,
