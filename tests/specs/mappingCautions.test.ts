@@ -9,6 +9,7 @@ import { hairAndBoneSays } from '#words/hairAndBone.ts';
 const read = (file: string) => readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8');
 const lesson = (name: string) => read(`content/lessons/mapping/${name}.mdx`);
 const rule = (name: string) => read(`content/rules/${name}.mdx`);
+const cautionsOf = (text: string) => [...text.matchAll(/<Caution [^]*?<\/Caution>/g)].map(([caution]) => caution);
 
 test('[hand] off the bone is found by closing the eye and smiling; nothing is said to keep still or tested by raised brows', () => {
   const state = startState(hairAndBone);
@@ -26,6 +27,15 @@ test('[hand] both studies of what moves are printed where the card disagrees', (
   expect(mappingFacts['brow-against-rim-people'].caveat).toContain('tail in women');
   const entry = mappingRules.find(({ id }) => id === 'nothing-under-it-nothing-drawn');
   expect(entry?.disputedBy).toContain('outer-end-groups');
+});
+
+test('[hand] points stay off the eye, and opened skin is read without touching it', () => {
+  const points = cautionsOf(lesson('midline-when-the-nose-leans')).join(' ');
+  for (const part of ['blunt', 'lock', 'away from her face', 'eyes shut', 'skin above', 'lash line']) expect(points, part).toContain(part);
+  const opened = cautionsOf(lesson('approve-and-measure-again')).join(' ');
+  for (const part of ['beside', 'not on', 'without touching', 'single-use']) expect(opened, part).toContain(part);
+  for (const name of ['take-the-midline-from-many-marks', 'name-the-front-anchor']) expect(rule(name), name).toContain('never at the lid or the lash line');
+  for (const name of ['add-here-or-stop']) expect(rule(name), name).toContain('without touching');
 });
 
 test('[hand] no page says that a brow sinks when she lies down: two lessons print that its tail rose', () => {
