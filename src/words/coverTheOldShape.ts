@@ -42,6 +42,18 @@ function moved(plan: CorrectionPlan): readonly string[] {
   return sides.flatMap((side) => browMarks.flatMap((mark) => (plan.moves[side][mark].isLeft ? [] : [`${side} ${markName(mark)}: ${moveWords(plan.moves[side][mark])}`])));
 }
 
+/** The marks whose sides differ after the plan by more than the readings can make, the largest first. */
+function unevenWords({ remainingMm, remainingHalfMm }: CorrectionPlan): string {
+  const uneven = browMarks.filter((mark) => Math.abs(remainingMm[mark]) > remainingHalfMm[mark]);
+  const [worst] = [...uneven].sort((a, b) => Math.abs(remainingMm[b]) - Math.abs(remainingMm[a]));
+  if (!worst) return '';
+  return `The two sides stay uneven: the ${remainingMm[worst] > 0 ? 'left' : 'right'} ${markName(worst)} stands ${fixed(Math.abs(remainingMm[worst]))} mm higher${uneven.length > 1 ? ', and more below' : ''}. `;
+}
+
+/** Small areas keep their tenth: 0.4 mm² is not nothing. */
+const areaWords = (mm2: number): string => `${fixed(mm2, mm2 < smallAreaMm2 ? 1 : 0)} mm² in all`;
+const smallAreaMm2 = 10;
+
 const grownBy = (growth: Growth | undefined): string => (growth ? `${signed(growth.thicknessMm)} mm, ${signed(100 * growth.share, 0)} %` : 'nothing to compare');
 
 /** The answer of the figure: cover first, then what holds it, then the growth. */
@@ -54,21 +66,35 @@ export function coverSays(cover: CoverSeen): Says {
     return { answer: `The ${cover.side} marks of the ${cover.shape === 'old' ? 'old shape' : 'planned outline'} make no outline.`, doubt: faultWords(cover.reason) };
   }
   const { plan, sides: seen } = cover;
-  const out = sides.flatMap((side) => outsideWords(side, seen[side].outside));
+  const all = sides.flatMap((side) => outsideWords(side, seen[side].outside));
+  /** What stands out by no less than half the interval of a move on that side: less is not shown to stand out. */
+  const out = sides.flatMap((side) => outsideWords(side, seen[side].outside, doubtMm(plan, side)));
   const outMm2 = sides.reduce((sum, side) => sum + seen[side].outside.areaMm2, 0);
   const [limits, old] = [plan.heldBy.filter(({ kind }) => kind !== 'old-work'), plan.heldBy.filter(({ kind }) => kind === 'old-work')];
   const holders = heldByWords(out.length > 0 ? limits : [...limits, ...old]);
   const held = holders.length > 0 ? `Held by: ${listed(holders.slice(0, 2))}${holders.length > 2 ? ', and more below' : ''}. ` : '';
   const grown = `Growth since the old work: right ${grownBy(seen.right.growth)}; left ${grownBy(seen.left.growth)}.`;
+  const uneven = unevenWords(plan);
   if (out.length > 0) {
-    return { answer: `${contradictionWords(plan)}Lighten first, or leave visible: old work stands ${listed(out)}, ${fixed(outMm2, 0)} mm² in all.`, doubt: `${held}${grown}` };
+    return { answer: `${contradictionWords(plan)}Lighten first, or leave visible: old work stands ${listed(out)}, ${areaWords(outMm2)}.`, doubt: `${uneven}${held}${grown}` };
   }
   const moves = moved(plan);
   const steps = moves.length === 0 ? 'leave every mark' : moves.length <= 3 ? moves.join('; ') : `${moves.slice(0, 3).join('; ')}; ${moves.length - 3} more below`;
+  if (all.length > 0) {
+    return {
+      answer: `${contradictionWords(plan)}As good as covered. Less stands outside than anyone can measure: ${listed(all)}, ${areaWords(outMm2)}.`,
+      doubt: `Corrections: ${steps}. ${uneven}${held}${grown}`,
+    };
+  }
   const isMarginShort = sides.some((side) => (plan.cover[side]?.marginOutMm2 ?? 0) > shortFromMm2);
-  return { answer: `${contradictionWords(plan)}The old shape fits${isMarginShort ? ', with less margin than you asked for' : ''}: ${steps}.`, doubt: `${held}${grown}` };
+  return { answer: `${contradictionWords(plan)}The old shape fits${isMarginShort ? ', with less margin than you asked for' : ''}: ${steps}.`, doubt: `${uneven}${held}${grown}` };
 }
 const shortFromMm2 = 0.1;
+
+/** Half the interval of a move on one side, as its table prints it. */
+function doubtMm({ moves }: CorrectionPlan, side: Side): number {
+  return Math.max(...browMarks.map((mark) => moves[side][mark].halfMm));
+}
 
 /** Under a result that leaves old work outside. */
 export function coverCaution(cover: CoverSeen): string | undefined {

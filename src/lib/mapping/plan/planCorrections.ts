@@ -25,6 +25,8 @@ export type CorrectionPlan = Readonly<{
   moves: Readonly<Record<Side, BrowRecord<Move>>>;
   /** Left minus right that stays, mm. */
   remainingMm: BrowRecord<number>;
+  /** Half the interval of it, mm: up to this the sides are not shown to differ. */
+  remainingHalfMm: BrowRecord<number>;
 }> &
   Pick<PlannedHeights, 'cover' | 'heldBy'>;
 export type NoCorrectionPlan = NoPlan | Readonly<{ ok: false; reason: 'skin-not-quiet'; skin: Exclude<OldSkin, 'quiet'> }>;
@@ -53,6 +55,7 @@ export function planCorrections(task: PlanTask, skin: OldSkin, halfMm: BrowRecor
     brows,
     moves: planned === again ? moves : { right: allMade(moves.right), left: allMade(moves.left) },
     remainingMm: forBrowMarks((mark) => planned.heights.left[mark] - planned.heights.right[mark]),
+    remainingHalfMm: halfMm,
     cover: planned.cover,
     heldBy: planned.heldBy,
   };
