@@ -1,7 +1,7 @@
 import type { LevelReference } from '#lib/mapping/levelReference.ts';
 import type { MarkSet, Pose, Posture, SkinState } from '#lib/mapping/markSet.ts';
 import { type FaceReading, type NoFaceReading, type ReadingChoices, readFace } from '#lib/mapping/readFace.ts';
-import { exampleBudget, exampleErrorMm, mostSeeMm, tenComparisons } from '#lib/mapping/startValues.ts';
+import { exampleBudget, exampleErrorMm, fewSeeMm, mostSeeMm, tenComparisons } from '#lib/mapping/startValues.ts';
 import { choiceField, markField, numberField } from './fields.ts';
 import { leaningNoseMarks } from './leaningNoseMarks.ts';
 import { type MarkKey, type MarkPoints, markSetOf, namedMarks } from './marks.ts';
@@ -50,7 +50,7 @@ export function choicesOf({ level, error, readings, judged }: MidlineAndSidesSta
     readings: Math.round(readings),
     budget: exampleBudget,
     comparisons: judged === 'together' ? tenComparisons : 'one',
-    notice: { mostSeeMm },
+    notice: { fewSeeMm, mostSeeMm },
   };
 }
 

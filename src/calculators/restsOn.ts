@@ -3,7 +3,7 @@ import type { CalculatorId } from './index.ts';
 
 /** The facts each calculator's result rests on. Apart from the calculators: pages print them, browsers need not load them. */
 export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
-  'midline-and-sides': ['most-see-mm', 'example-error-mm', 'ten-comparisons', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'family-false-alarm'],
+  'midline-and-sides': ['few-see-mm', 'most-see-mm', 'example-error-mm', 'ten-comparisons', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'family-false-alarm'],
   'level-line': ['arches-apart-mm', 'thread-length-mm', 'example-error-mm', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'factor-95'],
   'front-and-tail': ['nostril-middle-share', 'tail-inside-the-line', 'tail-tip-in-the-band', 'lengths-equal', 'example-error-mm', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'family-false-alarm'],
   'outline-and-cover': ['thickness-equal', 'lengths-equal', 'tail-inside-the-line', 'tail-tip-in-the-band', 'front-above-an-anchor', 'example-error-mm', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'family-false-alarm'],

@@ -21,6 +21,7 @@ export const judgedWords = { together: 'all ten together', 'one-alone': 'one alo
 export const bandWords: Readonly<Record<Band, string>> = {
   'not-shown': 'not shown',
   'few-see': 'real, few see it',
+  'some-see': 'real, some see it',
   'most-see': 'real, most see it',
 };
 
@@ -67,7 +68,7 @@ function realOnes(brows: FaceReading['brows']): readonly { text: string; size: n
   return browMarks.flatMap((mark) => {
     const said = (difference: Difference, how: string) => {
       const size = Math.abs(difference.value);
-      const who = difference.band === 'most-see' ? 'most' : 'few';
+      const who = difference.band === 'most-see' ? 'most' : difference.band === 'some-see' ? 'some' : 'few';
       return { text: `the ${difference.value > 0 ? 'left' : 'right'} ${heightOf[mark]} stands ${fixed(size)} mm ${how} (${rangeWords(difference)}); ${who} people see it`, size, isReal: difference.band !== 'not-shown' };
     };
     return [said(brows[mark].up, 'higher'), said(brows[mark].outward, 'further out')].filter(({ isReal }) => isReal);

@@ -7,8 +7,8 @@ export const placeWords: Readonly<Record<Place, string>> = { front: 'at the nose
 
 const seenWords = {
   'few-see': 'Few people see it.',
-  'some-see': 'Some people see it, most do not.',
-  'most-see': 'From here on people usually see it.',
+  'some-see': 'Some people see it.',
+  'most-see': 'Most people see it.',
 } as const;
 
 type Result = Readonly<{ meanMm: number; share: number; shareLo: number; shareHi: number; band: keyof typeof seenWords }>;

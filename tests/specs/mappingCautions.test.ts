@@ -3,6 +3,12 @@ import { expect, test } from 'vitest';
 import { mappingFacts } from '#lib/mapping/facts.ts';
 import { mappingRules } from '#lib/mapping/rules.ts';
 import { hairAndBone } from '#calculators/hairAndBone.ts';
+import { midlineAndSides } from '#calculators/midlineAndSides.ts';
+import { usualDifference } from '#calculators/usualDifference.ts';
+import { realOrNot } from '#skills/mapping/realOrNot.ts';
+import { bandWords, midlineSays } from '#words/midline.ts';
+import { realOrNotWords } from '#words/skills/realOrNot.ts';
+import { usualSays } from '#words/usualDifference.ts';
 import { startState } from '#calculators/startState.ts';
 import { hairAndBoneSays } from '#words/hairAndBone.ts';
 
@@ -36,6 +42,21 @@ test('[hand] points stay off the eye, and opened skin is read without touching i
   for (const part of ['beside', 'not on', 'without touching', 'single-use']) expect(opened, part).toContain(part);
   for (const name of ['take-the-midline-from-many-marks', 'name-the-front-anchor']) expect(rule(name), name).toContain('never at the lid or the lash line');
   for (const name of ['add-here-or-stop']) expect(rule(name), name).toContain('without touching');
+});
+
+test('[hand] one wording of who sees it: few to 1 mm, some to 3, most from 3, in figures, exercise and lessons', () => {
+  const start = startState(usualDifference);
+  const usual = (difference: number) => Object.values(usualSays(usualDifference.solve({ ...start, difference }), { ...start, difference })).join(' ');
+  expect([usual(1), usual(1.5), usual(2.9), usual(3)].map((text) => /(Few|Some|Most) people see it\./.exec(text)?.[1])).toEqual(['Few', 'Some', 'Some', 'Most']);
+  expect(bandWords).toMatchObject({ 'few-see': 'real, few see it', 'some-see': 'real, some see it', 'most-see': 'real, most see it' });
+  const given = realOrNot.given(0);
+  const option = (differenceMm: number) => realOrNotWords.option('few-see@0.80', { ...given, differenceMm });
+  expect(option(1)).toContain('few people would see it');
+  expect(option(1.5)).toContain('some people would see it, not most');
+  // At one and a half millimetres the client is not told that few see it.
+  expect(lesson('midline-when-the-nose-leans')).toContain('a millimetre and a half higher. Some people would see that, most would not.');
+  const start2 = startState(midlineAndSides);
+  expect(midlineSays(midlineAndSides.solve(start2)).answer + midlineSays(midlineAndSides.solve(start2)).doubt).not.toContain('few people see it');
 });
 
 test('[hand] no page says that a brow sinks when she lies down: two lessons print that its tail rose', () => {

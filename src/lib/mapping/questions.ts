@@ -31,7 +31,7 @@ export const mappingQuestions = [
   'pigment-ends',
   'skin-swollen-now',
   'gap-mm',
-  /** 'not-shown', 'few-see' or 'most-see' */
+  /** 'not-shown', 'few-see', 'some-see' or 'most-see' */
   'band',
   /** 'skin' or 'photo' */
   'read-from',

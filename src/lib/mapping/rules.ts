@@ -110,7 +110,7 @@ export const mappingRules = [
     facts: ['unequal-at-front-mm', 'unequal-at-middle-mm', 'unequal-at-tail-mm', 'over-1-mm-somewhere', 'brows-unequal'], disputedBy: [], ...anywhere,
   },
   {
-    id: 'change-nothing-is-an-answer', when: { any: [{ question: 'band', is: 'not-shown' }, { question: 'band', is: 'few-see' }] }, outcome: 'leave-as-is',
+    id: 'change-nothing-is-an-answer', when: { any: [{ question: 'band', is: 'not-shown' }, { question: 'band', is: 'few-see' }, { question: 'band', is: 'some-see' }] }, outcome: 'leave-as-is',
     facts: ['brows-unequal', 'over-1-mm-somewhere', 'few-see-mm'], disputedBy: ['own-brows-seen-mm'], ...anywhere,
   },
   {

@@ -125,7 +125,7 @@ function libraryReading({ markSet, seed }: PlaceMidlineGiven): FaceReading | NoF
     readings: 1,
     budget: (['pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm'] as const).map((id) => ({ halfWidthMm: mappingValues[id] })),
     comparisons: 'one',
-    notice: { mostSeeMm: mappingValues['most-see-mm'] },
+    notice: { fewSeeMm: mappingValues['few-see-mm'], mostSeeMm: mappingValues['most-see-mm'] },
   });
 }
 

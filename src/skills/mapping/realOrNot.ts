@@ -15,9 +15,9 @@ const to = (value: number, decimals: number) => Number(value.toFixed(decimals));
 const halfWidths = ['pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm'] as const;
 const exampleBudgetMm = to(budgetMm(halfWidths.map((id) => ({ halfWidthMm: measuringFacts[id].value }))), 3);
 
-/** The verdict that follows from a standard uncertainty of the difference, and the smallest real difference behind it. */
+/** The verdict that follows from a standard uncertainty of the difference, and the smallest real difference behind it. Its code knows two sizes only; whether few or some see the smaller is said from the difference. */
 function verdict({ differenceMm, mostSeeMm }: Given, neededMm: number): string {
-  return verdictCode(bandOf(intervalAround(differenceMm, neededMm, 1), { mostSeeMm }), neededMm);
+  return verdictCode(bandOf(intervalAround(differenceMm, neededMm, 1), { fewSeeMm: mostSeeMm, mostSeeMm }), neededMm);
 }
 
 const needed = (given: Given, k = given.kAll) => smallestRealDifferenceMm(given, k);

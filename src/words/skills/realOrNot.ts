@@ -1,3 +1,4 @@
+import { fewSeeMm } from '#lib/mapping/startValues.ts';
 import { bands, type Band } from '#lib/mapping/band.ts';
 import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';
@@ -21,6 +22,7 @@ export type RealOrNotGiven = Readonly<{
 const bandWords: Readonly<Record<Band, (neededMm: string) => string>> = {
   'not-shown': (needed) => `Not shown to be real: that would take ${needed} mm`,
   'few-see': (needed) => `Real, but few people would see it: more than ${needed} mm is real`,
+  'some-see': (needed) => `Real; some people would see it, not most: more than ${needed} mm is real`,
   'most-see': (needed) => `Real, and most people would see it: more than ${needed} mm is real`,
 };
 
@@ -44,8 +46,9 @@ export const realOrNotWords: ProblemWords<RealOrNotGiven> = {
     `On this face you compare ${comparisons} things. The factor k is ${fixed(kOne, 2)} for a single comparison and ${fixed(kAll, 2)} for ${comparisons}. Most people notice from ${short(mostSeeMm)} mm.`,
   ],
   label: 'What do you say?',
-  option: (code) => {
-    const band = bands.find((name) => code.startsWith(`${name}@`));
+  option: (code, { differenceMm }) => {
+    const named = bands.find((name) => code.startsWith(`${name}@`));
+    const band = named === 'few-see' && differenceMm > fewSeeMm ? 'some-see' : named;
     const needed = neededIn(code);
     if (code === 'equal') return 'The two sides are equal';
     return band && needed !== undefined ? bandWords[band](fixed(needed, 2)) : code;
@@ -70,7 +73,7 @@ export const realOrNotWords: ProblemWords<RealOrNotGiven> = {
   },
   right: ({ differenceMm, mostSeeMm }, reply) => {
     if (reply.startsWith('Not')) return `${reply}. That does not make the sides equal: these readings cannot tell ${fixed(differenceMm)} mm from chance.`;
-    return differenceMm < mostSeeMm ? `${reply}. Real does not mean that anyone sees it.` : `${reply}. It stands clear of your reading error, and it shows.`;
+    return differenceMm < mostSeeMm ? `${reply}. Real does not mean that most people see it, nor that she wants it changed.` : `${reply}. It stands clear of your reading error, and it shows.`;
   },
   slips: {
     'k-of-one': ({ comparisons, kOne, kAll }, reply) => ({

@@ -113,5 +113,5 @@ export const choices: ReadingChoices = {
   readings: 1,
   budget: [{ halfWidthMm: 0.25 }, { halfWidthMm: 0.05 }, { halfWidthMm: 0.25 }],
   comparisons: 10,
-  notice: { mostSeeMm: 3 },
+  notice: { fewSeeMm: 1, mostSeeMm: 3 },
 };

@@ -91,12 +91,15 @@ test('[table] coverage factors: 1.959964 for one, 2.80 for ten; false alarms 40.
   expect(familyCoverageFactor(NaN)).toBe(familyCoverageFactor(1));
 });
 
-test('[hand] bands: zero inside is not shown; then small or large', () => {
-  const notice = { mostSeeMm: 3 };
+test('[hand] bands: zero inside is not shown; few see it to 1 mm, some below 3, most from 3', () => {
+  const notice = { fewSeeMm: 1, mostSeeMm: 3 };
   expect(bandOf(intervalAround(5, 3, 1.96), notice)).toBe('not-shown');
   expect(bandOf(intervalAround(2, 1, 2), notice)).toBe('not-shown');
-  expect(bandOf(intervalAround(-2, 0.9, 2), notice)).toBe('few-see');
-  expect(bandOf(intervalAround(2.99, 0.5, 2), notice)).toBe('few-see');
+  expect(bandOf(intervalAround(0.9, 0.2, 2), notice)).toBe('few-see');
+  expect(bandOf(intervalAround(-1, 0.2, 2), notice)).toBe('few-see');
+  expect(bandOf(intervalAround(1.01, 0.2, 2), notice)).toBe('some-see');
+  expect(bandOf(intervalAround(-2, 0.9, 2), notice)).toBe('some-see');
+  expect(bandOf(intervalAround(2.99, 0.5, 2), notice)).toBe('some-see');
   expect(bandOf(intervalAround(3, 0.5, 2), notice)).toBe('most-see');
   expect(bandOf(intervalAround(-4, 0.5, 2), notice)).toBe('most-see');
 });

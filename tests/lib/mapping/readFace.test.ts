@@ -111,7 +111,7 @@ test('[hand] a band goes with its difference', () => {
   });
   const { brows } = read(set, { ...choices, temMm: 0.2 });
   expect(brows.archTop.outward.value).toBeCloseTo(2.5, 11);
-  expect(brows.archTop.outward.band).toBe('few-see');
+  expect(brows.archTop.outward.band).toBe('some-see');
   expect(brows.archTop.up.value).toBeCloseTo(4, 11);
   expect(brows.archTop.up.band).toBe('most-see');
   expect(brows.tail.outward.value).toBeCloseTo(-3.5, 11);
