@@ -4,11 +4,12 @@ import { mixByDropsFields } from '#calculators/mixByDropsFields.ts';
 import { DropsPlot } from '#components/pictures/DropsPlot.tsx';
 import { SwatchRow } from '#components/pictures/SwatchRow.tsx';
 import { bottleIds } from '#lib/colour/bottleIds.ts';
-import { recipeCaution, recipeOnPaper, recipeSays, recipeWords, searchingSays, searchingWords, shownRecipe, stoppedWords } from '#words/findRecipe.ts';
+import { recipeCaution, recipeOnPaper, recipeToSay, recipeWords, searchingSays, searchingWords, shownRecipe, stoppedWords } from '#words/findRecipe.ts';
 import { fixed } from '#words/number.ts';
 import { onDemand } from '#components/site/onDemand.ts';
 import { useMemo, useState } from 'preact/hooks';
 import { Frame } from './Frame.tsx';
+import { mendedNotice } from './mendedNotice.tsx';
 import { NumberBox } from './NumberBox.tsx';
 import { SkinBoxes, skinLabels, type SkinName } from './SkinBoxes.tsx';
 import { useCalculator } from './useCalculator.ts';
@@ -19,6 +20,9 @@ import { useOwn } from './useOwn.tsx';
 const labels = { ...skinLabels, targetL: 'Target L*', targetA: 'Target a*', targetB: 'Target b*', bottles: 'Bottles at most', drops: 'Drops at most', white: 'White at most', darker: 'Darker at most', lean: 'Hue lean at most' } as const;
 const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
 const nameOf = (key: string) => (isLabel(key) ? labels[key] : key);
+
+/** While it is being mended no recipe is named, only how near the recipes come: what is named is mixed. */
+const mended = mendedNotice('find-a-recipe');
 
 const dropsOf = (recipe: readonly number[]) => recipe.reduce((sum, drops) => sum + drops, 0);
 const searcher = onDemand(() => import('./askWorker.ts'));
@@ -64,7 +68,7 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
     <NumberBox key={name} id={`${id}-${name}`} label={labels[name]} unit={unit} shown={String(state[name])} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
   );
   const names = result.ok ? result.own.map((slot) => shelf.find((bottle) => bottle.slot === slot)?.name ?? 'a bottle taken away') : [];
-  const says = { fresh: recipeSays(result, state.oldWork !== 'none', names), late: searchingSays(searching.isBeyond), missing: stoppedWords }[is];
+  const says = { fresh: recipeToSay(result, state.oldWork !== 'none', names), late: searchingSays(searching.isBeyond), missing: stoppedWords }[is];
   const target = { l: state.targetL, a: state.targetA, b: state.targetB };
   const [soon, later] = result.ok ? result.simplest.colours : [];
   return (
@@ -73,17 +77,18 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
       desk={desk}
       id={id}
       address="/calculators/find-a-recipe/"
+      mended={mended}
       says={says}
       given={recipeOnPaper(state, dosesSearched, shelf.map(({ name }) => name))}
       missing={isMissing && 'The search'}
-      caution={is === 'fresh' ? recipeCaution(result) : undefined}
+      caution={is === 'fresh' && !mended ? recipeCaution(result) : undefined}
       picture={
         result.ok && soon && later && (
           <>
             <SwatchRow label="Swatches on a grey card" against={target} isLate={is !== 'fresh'} swatches={[{ name: 'today', lab: result.today }, { name: 'target', lab: target }, { name: 'six weeks', lab: soon }, { name: 'two years', lab: later }]} />
             <p class="card-key plain">{shownRecipe(result.works)}, from arm’s length, with the target along the foot of each. Under each: L*, then a* and b*.</p>
             <DropsPlot nearest={result.byDrops.map(({ recipe, score }) => ({ drops: dropsOf(recipe), difference: score }))} ringedDrops={dropsOf(result.simplest.recipe)} goodBelow={result.goodBelow} reachedBelow={result.reachedBelow} isLate={is !== 'fresh'} />
-            <p class="card-key plain drops-key">The nearest recipe for each number of drops. Ring: as many drops as the recipe above. Grey: as good as the best.</p>
+            <p class="card-key plain drops-key">The nearest recipe for each number of drops. {mended ? 'Ring: as many drops as the simplest good one.' : 'Ring: as many drops as the recipe above.'} Grey: as good as the best.</p>
           </>
         )
       }
@@ -107,16 +112,16 @@ export function FindRecipe({ id = 'recipe', start, own = false }: Readonly<{ id?
       {room}
       {result.ok && !isMissing && (
         <>
-          <p class="calc-tools no-print"><a class="btn text" href={mixAddress(result.simplest.recipe, result.simplest.dose, result.own, state)}>Open this recipe in Mix by drops</a></p>
+          {!mended && <p class="calc-tools no-print"><a class="btn text" href={mixAddress(result.simplest.recipe, result.simplest.dose, result.own, state)}>Open this recipe in Mix by drops</a></p>}
           <details class="fold numbers" open>
             <summary>More drops, how much nearer?</summary>
             <div class="tables">
               <table class="meas trust recipes">
                 <caption>The nearest recipe for each number of drops</caption>
-                <thead><tr><th scope="col">Drops</th><th scope="col">Recipe</th><th scope="col" class="d">Dose</th><th scope="col" class="d">Difference</th></tr></thead>
+                <thead><tr><th scope="col">Drops</th>{!mended && <><th scope="col">Recipe</th><th scope="col" class="d">Dose</th></>}<th scope="col" class="d">Difference</th></tr></thead>
                 <tbody>
                   {result.byDrops.map(({ recipe, dose, score }) => (
-                    <tr key={recipe.join()}><th scope="row">{dropsOf(recipe)}</th><td>{recipeWords(recipe, names)}</td><td class="d">{fixed(dose, 2)}</td><td class="d">{fixed(score)}</td></tr>
+                    <tr key={recipe.join()}><th scope="row">{dropsOf(recipe)}</th>{!mended && <><td>{recipeWords(recipe, names)}</td><td class="d">{fixed(dose, 2)}</td></>}<td class="d">{fixed(score)}</td></tr>
                   ))}
                 </tbody>
               </table>

@@ -5,6 +5,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { notFetched } from '#words/fetching.ts';
 import type {} from './askDesk.ts';
+import type { MendedNotice } from './mendedNotice.tsx';
 import type { Desk } from './useCalculator.ts';
 
 type Props<S extends State, R> = Readonly<{
@@ -22,22 +23,26 @@ type Props<S extends State, R> = Readonly<{
   given?: string | undefined;
   /** A tall picture: the sentence stands beside it, above the fields, so that it is seen without scrolling. */
   tall?: boolean;
+  /** While the calculator is being mended: then no answer stands as advice. */
+  mended?: MendedNotice | undefined;
   children?: ComponentChildren;
 }>;
 
 /** The frame of every calculator: refused parts of a link, picture, fields, sentence, copy link, print, start again. */
-export function Frame<S extends State, R>({ desk, id, address, picture, side, says, caution, missing, given, tall = false, children }: Props<S, R>) {
+export function Frame<S extends State, R>({ desk, id, address, picture, side, says, caution, missing, given, tall = false, mended, children }: Props<S, R>) {
   const [copied, setCopied] = useState('');
   const lacks = missing || desk.missing;
   return (
     <div class="calculator" id={id} onAskDesk={({ detail: take }) => take(desk)}>
+      {mended?.box}
       {desk.refused}
       <div class={tall ? 'fig tall' : 'fig'}>
         <div class="pic">{picture}</div>
         {given && <p class="on-paper plain small">{given}</p>}
         <div class="side no-print">{side}</div>
         <div class="says" role="status">
-          <p>{lacks ? notFetched(lacks) : [<b>{says.answer}</b>, ' ', says.doubt]}</p>
+          {mended && <p><b>{mended.title}</b></p>}
+          <p>{lacks ? notFetched(lacks) : [mended ? says.answer : <b>{says.answer}</b>, ' ', says.doubt]}</p>
           {!lacks && caution && <p class="says-caution"><Icon of={cautionIcon} /> {caution}</p>}
         </div>
       </div>

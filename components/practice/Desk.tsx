@@ -1,9 +1,11 @@
 import { noProgress, type Progress } from '#lib/practice/progress.ts';
 import type { Standing } from '#lib/practice/standing.ts';
+import { mendedWords } from '#words/beingMended.ts';
 import { practiceWords } from '#words/practice.ts';
 import { deskWords, dueWords, tallyWords } from '#words/practiceDesk.ts';
 import { useEffect, useState } from 'preact/hooks';
 import { CopyBox } from './CopyBox.tsx';
+import { isAsked } from './isAsked.ts';
 import { Tally } from './Tally.tsx';
 
 type Listed = Readonly<{ id: string; strand: string; name: string; summary: string }>;
@@ -17,15 +19,15 @@ export default function Desk({ skills }: Readonly<{ skills: readonly Listed[] }>
 
   useEffect(() => {
     let stop: (() => void) | undefined;
-    void Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts'), import('#lib/practice/schedule.ts')]).then(
-      ([{ onKept, today }, { standingIn }, { isDue }]) => {
+    void Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts'), import('./isSkillDue.ts')]).then(
+      ([{ onKept, today }, { standingIn }, { isSkillDue }]) => {
         stop = onKept((kept) => {
           const day = today();
           setProgress(kept.progress);
           setNotice(kept.newer ? practiceWords.newer : kept.kind === 'memory' ? practiceWords.notSaved : kept.setAside > 0 ? deskWords.setAside : '');
           setRows(Object.fromEntries(skills.map(({ id }) => {
             const standing = standingIn(kept.progress, id);
-            return [id, { standing, isDue: isDue(standing.review, day) }];
+            return [id, { standing, isDue: isSkillDue(id, standing.review, day) }];
           })));
         });
       },
@@ -58,6 +60,7 @@ export default function Desk({ skills }: Readonly<{ skills: readonly Listed[] }>
                     <span class="desk-count">
                       <span>{tallyWords(row?.standing.done ?? 0, row?.standing.right ?? 0)}</span>
                       <Tally count={row?.standing.right ?? 0} />
+                      {!isAsked(id) && <b class="desk-mended">{mendedWords.mark}</b>}
                       {row?.isDue && <b class="desk-now">{deskWords.dueNow}</b>}
                     </span>
                   </a>

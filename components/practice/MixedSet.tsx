@@ -4,6 +4,7 @@ import { practiceWords, questionOf, setDone, type BeadState } from '#words/pract
 import type { ComponentType } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Beads } from './Beads.tsx';
+import { isAsked } from './isAsked.ts';
 import type { ProblemSettings } from './bound.ts';
 import WhichMarkNotToTrust from './islands/WhichMarkNotToTrust.tsx';
 
@@ -42,7 +43,7 @@ const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island
   widening: () => import('./islands/Widening.tsx'),
 };
 const isSkill = (id: string): id is SkillId => Object.hasOwn(islands, id);
-const ids = Object.keys(islands).filter(isSkill);
+const ids = Object.keys(islands).filter(isSkill).filter(isAsked);
 const setLength = 6;
 
 const dealSet = (done: number, due: readonly SkillId[]) => mixedSet(ids, due, done, setLength);
@@ -60,13 +61,13 @@ export default function MixedSet() {
 
   useEffect(() => {
     let stop: (() => void) | undefined;
-    void Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts'), import('#lib/practice/schedule.ts')]).then(
-      ([{ onKept, today }, { standingIn }, { isDue }]) => {
+    void Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts'), import('./isSkillDue.ts')]).then(
+      ([{ onKept, today }, { standingIn }, { isSkillDue }]) => {
         stop = onKept(({ progress }) => {
           if (hasBegun.current) return;
           hasBegun.current = true;
           const day = today();
-          setItems(dealSet(progress.answers.length, ids.filter((id) => isDue(standingIn(progress, id).review, day))));
+          setItems(dealSet(progress.answers.length, ids.filter((id) => isSkillDue(id, standingIn(progress, id).review, day))));
           setAt(0);
         });
       },

@@ -1,5 +1,6 @@
 import { bottleIds } from '#lib/colour/bottleIds.ts';
 import type { Lab } from '#lib/colour/lab.ts';
+import { isBeingMended } from './beingMended.ts';
 import { bottleWords, labWords, skinOnPaper } from './mixByDrops.ts';
 import { fixed } from './number.ts';
 
@@ -50,6 +51,12 @@ export function recipeSays(result: Result, hasOldWork: boolean, own: readonly st
     answer: `${recipeWords(simplest.recipe, own)}, at a dose of ${fixed(simplest.dose, 2)}.`,
     doubt: `In this model it stays within ${fixed(simplest.score)} of the target at six weeks and at two years; 3 is still near. ${fixed(100 * simplest.near, 0)} of 100 simulated healings stay near at both.${others}`,
   };
+}
+
+/** What the page says today. While it is being mended how near the recipes come, and none of them: what is named is mixed. */
+export function recipeToSay(result: Result, hasOldWork: boolean, own: readonly string[] = []): ReturnType<typeof recipeSays> {
+  if (!isBeingMended('calculators', 'find-a-recipe') || !result.ok || !result.works) return recipeSays(result, hasOldWork, own);
+  return { answer: `In this model the simplest good recipe stays within ${fixed(result.simplest.score)} of the target at six weeks and at two years.`, doubt: 'No recipe is shown until the model is mended.' };
 }
 
 /** Which recipe the swatches show. */

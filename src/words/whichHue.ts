@@ -1,3 +1,4 @@
+import { isBeingMended } from './beingMended.ts';
 import { fixed } from './number.ts';
 
 /** Five bottles by short names. */
@@ -26,15 +27,22 @@ export function whichHueOnPaper({ skin, old }: Readonly<{ skin: keyof typeof whi
 /** "+1.2", "−0.4", "0.0" */
 export const changeWords = (value: number) => (value > 0 ? `+${fixed(value)}` : fixed(value));
 
+type Told = Readonly<{ rows: readonly Row[]; wayA: number; wayB: number }>;
+const wayWords = ({ wayA, wayB }: Told) => `The way back to the skin is a* ${changeWords(wayA)}, b* ${changeWords(wayB)}.`;
+
 /** The bottle that points back best, what it costs, and how yellow alone compares. */
-export function whichHueSays({ rows, wayA, wayB }: Readonly<{ rows: readonly Row[]; wayA: number; wayB: number }>): Readonly<{ answer: string; doubt: string }> {
+export function whichHueSays(told: Told): Readonly<{ answer: string; doubt: string }> {
+  const { rows } = told;
   const [best] = rows;
   const yellow = rows.find(({ id }) => id === 'yellow-oxide-some-white');
   if (!best || !yellow) return { answer: '', doubt: '' };
   const one = `In this model one small dose changes a* by ${changeWords(best.move[1])}, b* by ${changeWords(best.move[2])}, and L* by ${changeWords(best.move[0])}.`;
   const other = best === yellow ? '' : ` Yellow alone: a* ${changeWords(yellow.move[1])}, b* ${changeWords(yellow.move[2])}.`;
-  return { answer: `${best.name === undefined ? hueNameOf(best).replace(/:.*/, '') : `“${best.name}”`} points back most nearly (cosine ${fixed(best.cosine, 2)}).`, doubt: `The way back to the skin is a* ${changeWords(wayA)}, b* ${changeWords(wayB)}. ${one}${other}` };
+  return { answer: `${best.name === undefined ? hueNameOf(best).replace(/:.*/, '') : `“${best.name}”`} points back most nearly (cosine ${fixed(best.cosine, 2)}).`, doubt: `${wayWords(told)} ${one}${other}` };
 }
+
+/** What the page says today. While it is being mended no bottle: a direction alone, however short, would be taken for advice. */
+export const whichHueToSay = (told: Told): ReturnType<typeof whichHueSays> => (isBeingMended('calculators', 'which-hue') ? { answer: wayWords(told), doubt: '' } : whichHueSays(told));
 
 /** What has to be said before anybody trusts the best row. */
 export function whichHueCaution([best]: readonly Row[]): string | undefined {

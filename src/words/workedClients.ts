@@ -47,7 +47,7 @@ export const clientWords = {
       title: `The ferry pilot: grey-blue in skin of L* ${n('l', 0)}`,
       steps: [
         `The old work has L* ${n('oldL')}, a* ${n('oldA')}. She wants a warmer brown of L* ${n('wantL')}. So the old work is darker than the wish: ${n('now')} apart.`,
-        'Pigment only darkens. Orange would turn the hue, and darken it further.',
+        'Pigment takes nothing away. Orange would turn the hue, and darken it further.',
         `With any share of white the search says ${n('white')}. That does not count, and it is too far as well.`,
       ],
       answer: `Lighten first, no colour today: ${n('answer')} away`,

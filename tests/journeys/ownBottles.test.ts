@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
+import { isBeingMended } from '#words/beingMended.ts';
 import { press, retype, wake, waitForWords, wordsOf } from './onPage.ts';
 import { withBrowsers } from './withBrowsers.ts';
 
@@ -49,7 +50,10 @@ withBrowsers('bottles of one’s own', ({ open, site }) => {
     await wake(page, '.calculator .says');
     await waitForWords(page, '.calculator .tables', /<b>Harbour<\/b>/);
     expect(await page.$$eval('.calculator tbody tr', (rows) => rows.length)).toBe(6);
-    expect(await wordsOf(page, '.fig .pic svg')).toMatch(/yours/);
+    // While that page is being mended it ranks no bottle: own ones come last, and the picture holds none.
+    const mended = isBeingMended('calculators', 'which-hue');
+    if (mended) expect(await page.$eval('.calculator tbody tr:last-child th', (cell) => cell.textContent)).toContain('Harbour');
+    expect(/yours/.test(await wordsOf(page, '.fig .pic svg'))).toBe(!mended);
     await page.goto(`${site().origin}/calculators/why-it-healed-this-way/`);
     await wake(page, '.calculator .says');
     await page.waitForSelector('#why-own1');

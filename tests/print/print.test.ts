@@ -3,6 +3,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
+import { mendedWords } from '#words/beingMended.ts';
 import { addressesUnder } from '#tests/tools/builtSite.ts';
 import { wake, wordsOf } from '../journeys/onPage.ts';
 import { withBrowsers } from '../journeys/withBrowsers.ts';
@@ -30,12 +31,12 @@ const leastInk = 30;
 
 /** A calculator's address, then what an educator must find on the paper beside the answer. */
 const givens: readonly (readonly [string, readonly string[]])[] = [
-  ['find-a-recipe/?targetL=45&skinL=58&oldWork=grey-blue&bottles=2&white=5', ['Target L* 45.0', 'Old pigment: grey-blue', 'At most 6 drops from 2 bottles, 5 % white', 'at most 5 L* darker and 30° in hue', 'Doses 0.05, 0.1', 'mostly yellow oxide, some red']],
+  ['find-a-recipe/?targetL=45&skinL=58&oldWork=grey-blue&bottles=2&white=5', [mendedWords.why, 'Target L* 45.0', 'Old pigment: grey-blue', 'At most 6 drops from 2 bottles, 5 % white', 'at most 5 L* darker and 30° in hue', 'Doses 0.05, 0.1', 'mostly yellow oxide, some red']],
   ['mix-by-drops/?orange=2&lamp=A&oldWork=pink', ['2 × orange', 'Dose 0.3. Skin L* 63.0', 'Old pigment: pink', 'Seen under tungsten lamp']],
   ['strokes-and-dots/?count=80&length=7', ['strokes 80 ± 3', 'length of a stroke 7 ± 0.5 mm', 'area of the brow 287.6 ± 15 mm²']],
   ['strokes-and-dots/?made=dots&dots=6', ['dots in a square millimetre 6 ± 1']],
   ['skin-reading/?count=2&l2=64&touch=touched', ['Reading 2: L* 64.0, a* 10.6', 'wiping, drawing or numbing: no: wiped']],
-  ['which-hue/?skin=l72&old=violet', ['Skin L* 72, a* 8, b* 16', 'Old pigment: violet, L* 53.3']],
+  ['which-hue/?skin=l72&old=violet', [mendedWords.why, 'Skin L* 72, a* 8, b* 16', 'Old pigment: violet, L* 53.3']],
   ['why-it-healed-this-way/?second=two-years&secondL=57&error=1.5', ['at two years L* 57.0', 'each within 1.5', 'Skin before the work L* 63.0', '3 × brown, yellow-heavy', 'doses looked at 0.1 to 0.8']],
 ];
 

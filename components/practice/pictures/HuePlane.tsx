@@ -22,7 +22,7 @@ export function HuePlane({ given: { skin, today, bottles }, at, right }: PlanePr
   });
   return (
     <svg class="plot pic-wide drop-card" viewBox="0 0 135 86" role="img" aria-labelledby={`${at}-t`}>
-      <title id={`${at}-t`}>{`Bare skin at a* ${fixed(skinA)}, b* ${fixed(skinB)}; old work at a* ${fixed(oldA)}, b* ${fixed(oldB)}${right === undefined ? '' : ', with the way back and the direction of each bottle'}`}</title>
+      <title id={`${at}-t`}>{`Bare skin at a* ${fixed(skinA)}, b* ${fixed(skinB)}; old work at a* ${fixed(oldA)}, b* ${fixed(oldB)}${right === undefined ? '' : `, with the way back${bottles.length > 0 ? ' and the direction of each bottle' : ''}`}`}</title>
       <rect class="card" width="135" height="86" />
       <rect x="6" y="6" width="44" height="28" fill={fill(skin)} />
       <rect x="6" y="34" width="44" height="28" fill={fill(today)} />
