@@ -1,6 +1,7 @@
 import { glob } from 'astro/loaders';
 import { defineCollection } from 'astro:content';
 import { z } from 'astro/zod';
+import { urgentSchema } from './build/urgentSchema.ts';
 
 const id = z.string().regex(/^[a-z0-9-]+$/, 'An id is small letters, digits and hyphens.');
 const sentence = z.string().min(10, 'Write one whole sentence.');
@@ -36,6 +37,8 @@ const rules = defineCollection({
   }),
 });
 
+const urgent = defineCollection({ loader: glob({ pattern: '*.mdx', base: './content/urgent' }), schema: urgentSchema });
+
 const glossary = defineCollection({
   loader: glob({ pattern: '*.md', base: './content/glossary' }),
   schema: z.object({ id, title: z.string(), also: z.array(z.string()).default([]) }),
@@ -46,4 +49,4 @@ const pages = defineCollection({
   schema: z.object({ id, title: z.string(), summary: sentence }),
 });
 
-export const collections = { lessons, rules, glossary, pages };
+export const collections = { lessons, rules, urgent, glossary, pages };

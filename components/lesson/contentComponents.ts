@@ -5,7 +5,8 @@ import Fact from './Fact.astro';
 import Problem from '#components/practice/Problem.astro';
 import Rule from './Rule.astro';
 import Term from './Term.astro';
+import Urgent from './Urgent.astro';
 import Worked from './Worked.astro';
 
 /** What lessons and rule cards may name. Content imports nothing: pages hand it these. */
-export const contentComponents = { Aside, Calculator, Caution, Fact, Problem, Rule, Term, Worked };
+export const contentComponents = { Aside, Calculator, Caution, Fact, Problem, Rule, Term, Urgent, Worked };

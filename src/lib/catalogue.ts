@@ -1,14 +1,15 @@
 import { colourFacts } from './colour/facts.ts';
 import { colourMethods } from './colour/methods.ts';
 import { colourRules, type ColourQuestion } from './colour/rules.ts';
-import type { Fact } from './evidence/fact.ts';
+import type { Advice, Fact, Practice } from './evidence/fact.ts';
+import { firstAidFacts } from './firstAid/facts.ts';
 import { mappingFacts } from './mapping/facts.ts';
 import { mappingMethods } from './mapping/methods.ts';
 import { mappingRules, type MappingQuestion } from './mapping/rules.ts';
 import { practiceFacts } from './practice/facts.ts';
 
 /** Every fact of the site, one map: pages and content name facts by these ids. */
-export const facts = { ...mappingFacts, ...practiceFacts, ...colourFacts } as const;
+export const facts = { ...mappingFacts, ...practiceFacts, ...colourFacts, ...firstAidFacts } as const;
 
 export type FactId = keyof typeof facts;
 
@@ -20,8 +21,8 @@ export function isFactId(text: string): text is FactId {
   return Object.hasOwn(facts, text);
 }
 
-/** The fact with this id, with its value type opened up to number or habit. */
-export function factOf(id: FactId): Fact | Fact<'practice'> {
+/** The fact with this id, with its value type opened up to number, habit or advice. */
+export function factOf(id: FactId): Fact | Practice | Advice {
   return facts[id];
 }
 

@@ -22,6 +22,7 @@ export const kindWords = {
   law: 'Law',
   standard: 'Standard',
   label: 'Label',
+  guidance: 'Guidance',
   study: 'Study',
   review: 'Review',
   data: 'Data',
@@ -74,7 +75,7 @@ export const methodNames = {
 export type Stroke = 'law' | 'standard' | 'label' | 'study' | 'calc' | 'habit' | 'memory';
 export type Chip = Readonly<{ stroke: Stroke; word: string; name: string }>;
 
-const strokes = { law: 'law', standard: 'standard', label: 'label', study: 'study', review: 'study', data: 'study' } as const satisfies Readonly<Record<SourceKind, Stroke>>;
+const strokes = { law: 'law', standard: 'standard', label: 'label', guidance: 'study', study: 'study', review: 'study', data: 'study' } as const satisfies Readonly<Record<SourceKind, Stroke>>;
 
 /** The chip of a backing: stroke, grade word, and the source's short name where there is one. */
 export function chipOfBacking(backing: Backing): Chip {
@@ -127,8 +128,14 @@ export function shortName(id: SourceId): string {
 
 /** A full citation. */
 export function citation(id: SourceId): string {
-  const { authors, year, title, where } = sourceOf(id);
-  return `${authors}${year === undefined ? '' : ` (${year})`}. ${title}. ${where}.`;
+  const { authors, year, title, where, place } = sourceOf(id);
+  return `${authors}${year === undefined ? '' : ` (${year})`}. ${title}. ${where}${place === undefined ? '' : ` (${place})`}.`;
+}
+
+/** The country a source speaks for, and its year. */
+export function placeAndYear(id: SourceId): string {
+  const { place, year } = sourceOf(id);
+  return `${place === undefined ? '' : `${place}, `}${year ?? 'no year given'}`;
 }
 
 /** Where a source can be opened: its own address, or its DOI. */

@@ -1,4 +1,5 @@
 import type { FactId } from '#lib/catalogue.ts';
+import { firstAidFactNames } from './firstAidFactNames.ts';
 
 /** What each fact is, in a few plain words. */
 export const factNames = {
@@ -312,4 +313,5 @@ export const factNames = {
   'judging-light-least-lx': 'Light where paints are compared, at least',
   'judging-light-most-lx': 'Light where paints are compared, at most',
   'overtone-and-undertone': 'Overtone and undertone both matter',
+  ...firstAidFactNames,
 } as const satisfies Readonly<Record<FactId, string>>;

