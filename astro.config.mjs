@@ -25,7 +25,10 @@ export default defineConfig({
   markdown: {
     // Formulas leave as MathML: no styles, no script. Errors are caught by a gate on the built pages.
     syntaxHighlight: false,
-    processor: unified({ remarkPlugins: [remarkMath, tieNumbers], rehypePlugins: [[rehypeKatex, { output: 'mathml', strict: 'error' }]] }),
+    processor: unified({
+      remarkPlugins: [remarkMath, tieNumbers],
+      rehypePlugins: [[rehypeKatex, { output: 'mathml', strict: 'error' }]],
+    }),
   },
   integrations: [preact(), mdx(), sitemap(), house()],
   vite: {

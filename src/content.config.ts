@@ -37,7 +37,10 @@ const rules = defineCollection({
   }),
 });
 
-const urgent = defineCollection({ loader: glob({ pattern: '*.mdx', base: './content/urgent' }), schema: urgentSchema });
+const urgent = defineCollection({
+  loader: glob({ pattern: '*.mdx', base: './content/urgent' }),
+  schema: urgentSchema,
+});
 
 const glossary = defineCollection({
   loader: glob({ pattern: '*.md', base: './content/glossary' }),

@@ -3,7 +3,10 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 const firstMs = new Map<string, number>();
 
-/** Quick files first: most changes fail in any of them, and the first failure settles a change. What counts is the time of the run without a change. */
+/**
+ * Quick files first: most changes fail in any of them, and the first failure settles a change. What counts is
+ * the time of the run without a change.
+ */
 class QuickFirst extends BaseSequencer {
   override sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     for (const file of files) {
@@ -17,13 +20,17 @@ class QuickFirst extends BaseSequencer {
 
 /**
  * The tests that judge a change of the library: those of the library itself and the outside checks.
- * Simulations of thousands of faces and searches of hundreds of plans or recipes are left out: each takes seconds, thousands of changes would take a day.
+ * Simulations of thousands of faces and searches of hundreds of plans or recipes are left out: each takes
+ * seconds, thousands of changes would take a day.
  */
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
     include: ['tests/{lib,checks}/**/*.test.ts'],
-    exclude: ['tests/lib/mapping/{coverage,monteCarlo,plan/planHeights}.test.ts', 'tests/lib/colour/recipe/findRecipe.test.ts'],
+    exclude: [
+      'tests/lib/mapping/{coverage,monteCarlo,plan/planHeights}.test.ts',
+      'tests/lib/colour/recipe/findRecipe.test.ts',
+    ],
     testTimeout: 60_000,
     sequence: { sequencer: QuickFirst },
   },

@@ -10,5 +10,9 @@ export default defineConfig({
   workers: 2,
   forbidOnly: true,
   timeout: 90_000,
-  use: { browserName: 'chromium', locale: 'en-GB', launchOptions: { executablePath: browsers.chromium.path, args: chromiumFlags } },
+  use: {
+    browserName: 'chromium',
+    locale: 'en-GB',
+    launchOptions: { executablePath: browsers.chromium.path, args: chromiumFlags },
+  },
 });

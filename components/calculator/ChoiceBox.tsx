@@ -12,14 +12,24 @@ export function ChoiceBox({ id, label, value, options, onType, hint }: Props) {
   return (
     <div class="field">
       <label for={id}>{label}</label>
-      <select class="in" id={id} value={value} aria-describedby={hint ? `${id}-hint` : undefined} onChange={({ currentTarget }) => onType(currentTarget.value)}>
+      <select
+        class="in"
+        id={id}
+        value={value}
+        aria-describedby={hint ? `${id}-hint` : undefined}
+        onChange={({ currentTarget }) => onType(currentTarget.value)}
+      >
         {options.map((option) => (
           <option key={option.value} value={option.value} selected={option.value === value}>
             {option.label}
           </option>
         ))}
       </select>
-      {hint && <p class="hint" id={`${id}-hint`}>{hint}</p>}
+      {hint && (
+        <p class="hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
     </div>
   );
 }

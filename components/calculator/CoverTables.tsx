@@ -17,12 +17,21 @@ export function CoverTables({ plan, sides: seen }: CoverTablesProps) {
     <>
       <table class="meas place-table">
         <caption>Corrections inside the limits, mm</caption>
-        <thead><tr><th scope="col">Mark</th><th scope="col">Right</th><th scope="col">Left</th><th scope="col">L − R after</th></tr></thead>
+        <thead>
+          <tr>
+            <th scope="col">Mark</th>
+            <th scope="col">Right</th>
+            <th scope="col">Left</th>
+            <th scope="col">L − R after</th>
+          </tr>
+        </thead>
         <tbody>
           {browMarks.map((mark) => (
             <tr key={mark}>
               <th scope="row">{capital(browMarkWords[mark])}</th>
-              {sides.map((side) => <td key={side}>{bare(moveWords(plan.moves[side][mark]))}</td>)}
+              {sides.map((side) => (
+                <td key={side}>{bare(moveWords(plan.moves[side][mark]))}</td>
+              ))}
               <td>{signed(plan.remainingMm[mark])}</td>
             </tr>
           ))}
@@ -30,17 +39,44 @@ export function CoverTables({ plan, sides: seen }: CoverTablesProps) {
       </table>
       <table class="meas place-table">
         <caption>Old work and the outline</caption>
-        <thead><tr><th scope="col">Measure</th><th scope="col">Right</th><th scope="col">Left</th></tr></thead>
+        <thead>
+          <tr>
+            <th scope="col">Measure</th>
+            <th scope="col">Right</th>
+            <th scope="col">Left</th>
+          </tr>
+        </thead>
         <tbody>
-          <tr><th scope="row">Stays outside</th>{sides.map((side) => <td key={side}>{whole(outsideWords(side, seen[side].outside).join('; ')) || 'nothing'}</td>)}</tr>
-          <tr><th scope="row">Stays outside, mm²</th>{sides.map((side) => <td key={side}>{fixed(seen[side].outside.areaMm2)}</td>)}</tr>
-          <tr><th scope="row">Growth since the old work</th>{sides.map((side) => <td key={side}>{whole(growthWords(seen[side].growth))}</td>)}</tr>
+          <tr>
+            <th scope="row">Stays outside</th>
+            {sides.map((side) => (
+              <td key={side}>{whole(outsideWords(side, seen[side].outside).join('; ')) || 'nothing'}</td>
+            ))}
+          </tr>
+          <tr>
+            <th scope="row">Stays outside, mm²</th>
+            {sides.map((side) => (
+              <td key={side}>{fixed(seen[side].outside.areaMm2)}</td>
+            ))}
+          </tr>
+          <tr>
+            <th scope="row">Growth since the old work</th>
+            {sides.map((side) => (
+              <td key={side}>{whole(growthWords(seen[side].growth))}</td>
+            ))}
+          </tr>
         </tbody>
       </table>
       {held.length > 0 && (
         <div class="plain small">
-          <p><b>Held by</b></p>
-          <ul>{held.map((words) => <li key={words}>{words}</li>)}</ul>
+          <p>
+            <b>Held by</b>
+          </p>
+          <ul>
+            {held.map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
         </div>
       )}
     </>

@@ -18,15 +18,24 @@ function RangeBar({ value, lo, hi, band }: Difference) {
   );
 }
 
-function Row({ name, right, left, difference }: Readonly<{ name: string; right: number; left: number; difference: Difference }>) {
+function Row({
+  name,
+  right,
+  left,
+  difference,
+}: Readonly<{ name: string; right: number; left: number; difference: Difference }>) {
   return (
     <tr class={difference.band === 'not-shown' ? undefined : 'is-real'}>
       <th scope="row">{name}</th>
       <td>{fixed(right)}</td>
       <td>{fixed(left)}</td>
       <td class="d">{signed(difference.value)}</td>
-      <td class="bar"><RangeBar {...difference} /></td>
-      <td class="rng">{fixed(difference.lo)} to {fixed(difference.hi)}</td>
+      <td class="bar">
+        <RangeBar {...difference} />
+      </td>
+      <td class="rng">
+        {fixed(difference.lo)} to {fixed(difference.hi)}
+      </td>
       <td class="verd">{bandWords[difference.band]}</td>
     </tr>
   );
@@ -39,10 +48,18 @@ export function DifferenceTable({ reading }: Readonly<{ reading: FaceReading }>)
       <th scope="col">mm</th>
       <th scope="col">Right</th>
       <th scope="col">Left</th>
-      <th scope="col" class="d">L − R</th>
-      <th scope="col" class="bar"><span class="vh">Range drawn</span></th>
-      <th scope="col" class="rng">Range</th>
-      <th scope="col" class="verd">Real?</th>
+      <th scope="col" class="d">
+        L − R
+      </th>
+      <th scope="col" class="bar">
+        <span class="vh">Range drawn</span>
+      </th>
+      <th scope="col" class="rng">
+        Range
+      </th>
+      <th scope="col" class="verd">
+        Real?
+      </th>
     </tr>
   );
   return (
@@ -53,7 +70,15 @@ export function DifferenceTable({ reading }: Readonly<{ reading: FaceReading }>)
         <tbody>
           {browMarks.map((mark) => {
             const { right, left, up } = reading.brows[mark];
-            return <Row key={mark} name={capital(browMarkWords[mark])} right={right.vMm} left={left.vMm} difference={up} />;
+            return (
+              <Row
+                key={mark}
+                name={capital(browMarkWords[mark])}
+                right={right.vMm}
+                left={left.vMm}
+                difference={up}
+              />
+            );
           })}
         </tbody>
       </table>
@@ -63,7 +88,15 @@ export function DifferenceTable({ reading }: Readonly<{ reading: FaceReading }>)
         <tbody>
           {browMarks.map((mark) => {
             const { right, left, outward } = reading.brows[mark];
-            return <Row key={mark} name={capital(browMarkWords[mark])} right={right.uMm} left={left.uMm} difference={outward} />;
+            return (
+              <Row
+                key={mark}
+                name={capital(browMarkWords[mark])}
+                right={right.uMm}
+                left={left.uMm}
+                difference={outward}
+              />
+            );
           })}
         </tbody>
       </table>

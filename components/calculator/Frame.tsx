@@ -21,15 +21,33 @@ type Props<S extends State, R> = Readonly<{
   missing?: string | false | undefined;
   /** What was given, in words, for paper: there the fields are left out. */
   given?: string | undefined;
-  /** A tall picture: the sentence stands beside it, above the fields, so that it is seen without scrolling. */
+  /**
+   * A tall picture: the sentence stands beside it, above the fields, so that it is seen without scrolling.
+   */
   tall?: boolean;
   /** While the calculator is being mended: then no answer stands as advice. */
   mended?: MendedNotice | undefined;
   children?: ComponentChildren;
 }>;
 
-/** The frame of every calculator: refused parts of a link, picture, fields, sentence, copy link, print, start again. */
-export function Frame<S extends State, R>({ desk, id, address, picture, side, says, caution, missing, given, tall = false, mended, children }: Props<S, R>) {
+/**
+ * The frame of every calculator: refused parts of a link, picture, fields, sentence, copy link, print, start
+ * again.
+ */
+export function Frame<S extends State, R>({
+  desk,
+  id,
+  address,
+  picture,
+  side,
+  says,
+  caution,
+  missing,
+  given,
+  tall = false,
+  mended,
+  children,
+}: Props<S, R>) {
   const [copied, setCopied] = useState('');
   const lacks = missing || desk.missing;
   return (
@@ -41,16 +59,36 @@ export function Frame<S extends State, R>({ desk, id, address, picture, side, sa
         {given && <p class="on-paper plain small">{given}</p>}
         <div class="side no-print">{side}</div>
         <div class="says" role="status">
-          {mended && <p><b>{mended.title}</b></p>}
+          {mended && (
+            <p>
+              <b>{mended.title}</b>
+            </p>
+          )}
           <p>{lacks ? notFetched(lacks) : [mended ? says.answer : <b>{says.answer}</b>, ' ', says.doubt]}</p>
-          {!lacks && caution && <p class="says-caution"><Icon of={cautionIcon} /> {caution}</p>}
+          {!lacks && caution && (
+            <p class="says-caution">
+              <Icon of={cautionIcon} /> {caution}
+            </p>
+          )}
         </div>
       </div>
       <div class="calc-tools no-print">
-        <button class="btn line needs-js" type="button" onClick={() => desk.copyLink(address).then(setCopied)}><Icon of={linkIcon} /> Copy link</button>
-        <button class="btn line needs-js" type="button" onClick={() => print()}><Icon of={printIcon} /> Print</button>
-        <button class="btn text needs-js" type="button" onClick={desk.reset}><Icon of={undoIcon} /> Back to the start</button>
-        <span role="status" class="plain small quiet">{copied}</span>
+        <button
+          class="btn line needs-js"
+          type="button"
+          onClick={() => desk.copyLink(address).then(setCopied)}
+        >
+          <Icon of={linkIcon} /> Copy link
+        </button>
+        <button class="btn line needs-js" type="button" onClick={() => print()}>
+          <Icon of={printIcon} /> Print
+        </button>
+        <button class="btn text needs-js" type="button" onClick={desk.reset}>
+          <Icon of={undoIcon} /> Back to the start
+        </button>
+        <span role="status" class="plain small quiet">
+          {copied}
+        </span>
       </div>
       {children}
     </div>

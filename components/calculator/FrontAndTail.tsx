@@ -17,7 +17,10 @@ const names: Readonly<Record<string, string>> = {
   archTop: 'Arch, top',
   tail: 'Tail tip',
 };
-const markOf = (key: (typeof placingKeys)[number]) => ({ key, label: `${names[key.slice(0, -1)]}, ${key.endsWith('R') ? 'right' : 'left'}` });
+const markOf = (key: (typeof placingKeys)[number]) => ({
+  key,
+  label: `${names[key.slice(0, -1)]}, ${key.endsWith('R') ? 'right' : 'left'}`,
+});
 
 const face: CalculatorFace<FrontAndTailState, Placing | NoPlacing> = {
   calculator: frontAndTail,
@@ -25,7 +28,10 @@ const face: CalculatorFace<FrontAndTailState, Placing | NoPlacing> = {
     anchor: { label: 'Start the fronts above', options: anchorWords },
     own: { label: 'My own distance', hint: 'From the midline; used when chosen above.' },
     edge: { label: 'Measure the front at', options: edgeWords },
-    nostril: { label: 'Middle of the nostril', hint: 'Share of the way from the middle of the nose to its wing.' },
+    nostril: {
+      label: 'Middle of the nostril',
+      hint: 'Share of the way from the middle of the nose to its wing.',
+    },
     error: { label: 'Your reading error', hint: 'Your technical error: the spread of one reading.' },
     readings: { label: 'Readings of each mark' },
   },
@@ -37,18 +43,32 @@ const face: CalculatorFace<FrontAndTailState, Placing | NoPlacing> = {
   ],
   firstMark: 'tailR',
   view: frontAndTailView,
-  pictureLabel: 'Brows, eyes and nose on millimetre paper: anchors for the front, line and level for the tail',
+  pictureLabel:
+    'Brows, eyes and nose on millimetre paper: anchors for the front, line and level for the tail',
   draw: (state, placing) => <FrontAndTailOverlay state={state} placing={placing} />,
   says: frontAndTailSays,
   caution: () => undefined,
 };
 
-type Props = Readonly<{ id?: string; /** On the calculator's own page every table stands open. */ open?: boolean; legend?: ComponentChildren; children?: ComponentChildren }>;
+type Props = Readonly<{
+  id?: string;
+  /** On the calculator's own page every table stands open. */
+  open?: boolean;
+  legend?: ComponentChildren;
+  children?: ComponentChildren;
+}>;
 
 /** Front and tail: the island. The still face comes in as children, drawn at build. */
 export function FrontAndTail({ id = 'placing', open = false, legend, children }: Props) {
   return (
-    <Shell face={face} id={id} open={open} legend={legend} address="/calculators/front-and-tail/" tables={(placing) => <FrontAndTailTables placing={placing} />}>
+    <Shell
+      face={face}
+      id={id}
+      open={open}
+      legend={legend}
+      address="/calculators/front-and-tail/"
+      tables={(placing) => <FrontAndTailTables placing={placing} />}
+    >
       {children}
     </Shell>
   );

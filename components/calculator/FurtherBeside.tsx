@@ -5,17 +5,29 @@ import { askBeside } from './askBeside.ts';
 import type { AskedMix } from './askMixWorker.ts';
 import { MixFurther } from './MixFurther.tsx';
 
-const ask = askBeside<AskedMix, Further | undefined>(() => new Worker(new URL('./furtherWorker.ts', import.meta.url), { type: 'module' }));
+const ask = askBeside<AskedMix, Further | undefined>(
+  () => new Worker(new URL('./furtherWorker.ts', import.meta.url), { type: 'module' }),
+);
 
-/** The plots of the mix on screen, worked out beside the page. Those of the mix before stay until the next ones come. */
+/**
+ * The plots of the mix on screen, worked out beside the page. Those of the mix before stay until the next
+ * ones come.
+ */
 export function FurtherBeside({ id, state, shelf }: AskedMix & Readonly<{ id: string }>) {
   const [further, setFurther] = useState<Further | 'failed' | undefined>();
   useEffect(() => {
     let isCurrent = true;
-    ask({ state, shelf }).then((found) => isCurrent && setFurther(found), () => isCurrent && setFurther('failed'));
+    ask({ state, shelf }).then(
+      (found) => isCurrent && setFurther(found),
+      () => isCurrent && setFurther('failed'),
+    );
     return () => {
       isCurrent = false;
     };
   }, [state, shelf]);
-  return further === 'failed' ? <p class="plain small">{notFetched('The plots')}</p> : <MixFurther id={id} further={further} />;
+  return further === 'failed' ? (
+    <p class="plain small">{notFetched('The plots')}</p>
+  ) : (
+    <MixFurther id={id} further={further} />
+  );
 }

@@ -5,10 +5,19 @@ import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 
-type Props = Readonly<{ id: string; state: MixByDropsState; shelf: readonly OwnBottle[]; /** What the page came with, good for the state it came with. */ still?: ComponentChildren }>;
+type Props = Readonly<{
+  id: string;
+  state: MixByDropsState;
+  shelf: readonly OwnBottle[];
+  /** What the page came with, good for the state it came with. */
+  still?: ComponentChildren;
+}>;
 const plots = onDemand(() => import('./FurtherBeside.tsx'));
 
-/** The plots of a mix, behind a fold: those of the first state may come with the page; others are fetched once somebody opens it. */
+/**
+ * The plots of a mix, behind a fold: those of the first state may come with the page; others are fetched once
+ * somebody opens it.
+ */
 export function LaterMixFurther({ still, ...shown }: Props) {
   const [isOpen, setOpen] = useState(false);
   const [first] = useState(shown.state);
@@ -16,7 +25,15 @@ export function LaterMixFurther({ still, ...shown }: Props) {
   return (
     <details class="fold" onToggle={({ currentTarget: { open } }) => setOpen(open)}>
       <summary>What matters most, spectrum, two years</summary>
-      {isStill ? still : isOpen && <Later fetchPart={plots} what="The plots" show={({ FurtherBeside }) => <FurtherBeside {...shown} />} />}
+      {isStill
+        ? still
+        : isOpen && (
+            <Later
+              fetchPart={plots}
+              what="The plots"
+              show={({ FurtherBeside }) => <FurtherBeside {...shown} />}
+            />
+          )}
     </details>
   );
 }

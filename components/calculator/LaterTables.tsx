@@ -7,5 +7,12 @@ const tables = onDemand(() => import('./MidlineTables.tsx'));
 
 /** The tables of a lesson's figure: fetched at the first opening, so that the lesson itself stays small. */
 export function LaterTables({ isOpen, ...shown }: Props) {
-  return <Later fetchPart={tables} isWanted={isOpen} what="The tables" show={({ MidlineTables }) => <MidlineTables {...shown} />} />;
+  return (
+    <Later
+      fetchPart={tables}
+      isWanted={isOpen}
+      what="The tables"
+      show={({ MidlineTables }) => <MidlineTables {...shown} />}
+    />
+  );
 }

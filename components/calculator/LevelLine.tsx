@@ -19,12 +19,22 @@ const labels = {
   readings: 'Readings of each point',
 } as const;
 type Name = keyof typeof labels;
-const units: Readonly<Record<Name, string>> = { tilt: '°', span: 'mm', seen: 'mm', hands: 'mm', error: 'mm', readings: '' };
+const units: Readonly<Record<Name, string>> = {
+  tilt: '°',
+  span: 'mm',
+  seen: 'mm',
+  hands: 'mm',
+  error: 'mm',
+  readings: '',
+};
 const isName = (key: string): key is Name => Object.hasOwn(labels, key);
 const mostDeg = 6;
 
 /** A level line and its tilt: the island. The still face comes in as children, drawn at build. */
-export function LevelLine({ id = 'level', children }: Readonly<{ id?: string; children?: ComponentChildren }>) {
+export function LevelLine({
+  id = 'level',
+  children,
+}: Readonly<{ id?: string; children?: ComponentChildren }>) {
   const desk = useCalculator(levelLine, (key) => (isName(key) ? labels[key] : key));
   const { state, result } = desk;
   const ahead = useAhead(state);
@@ -42,7 +52,15 @@ export function LevelLine({ id = 'level', children }: Readonly<{ id?: string; ch
     else if (yMm !== end.yMm) tiltTo((Math.atan2(yMm - archHeightMm, Math.max(1, xMm)) * 180) / Math.PI);
   };
   const box = (name: Name) => (
-    <NumberBox key={name} id={`${id}-${name}`} label={labels[name]} unit={units[name]} shown={String(state[name])} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
+    <NumberBox
+      key={name}
+      id={`${id}-${name}`}
+      label={labels[name]}
+      unit={units[name]}
+      shown={String(state[name])}
+      refused={desk.draft(name)}
+      onType={(text) => desk.type(name, text)}
+    />
   );
   return (
     <Frame
@@ -52,7 +70,9 @@ export function LevelLine({ id = 'level', children }: Readonly<{ id?: string; ch
       says={levelLineSays(result, state)}
       picture={
         <div class="stack">
-          <div class="still" aria-hidden="true">{children}</div>
+          <div class="still" aria-hidden="true">
+            {children}
+          </div>
           <MarkStage
             view={tiltedView}
             label="Two equal brows, a thread over their arches, and below what the thread says about two level points"
@@ -70,8 +90,12 @@ export function LevelLine({ id = 'level', children }: Readonly<{ id?: string; ch
         <>
           {box('tilt')}
           <div class="stepper">
-            <button class="btn line" type="button" aria-label="0.1 degrees less" onClick={() => step(-0.1)}>− 0.1</button>
-            <button class="btn line" type="button" aria-label="0.1 degrees more" onClick={() => step(0.1)}>+ 0.1</button>
+            <button class="btn line" type="button" aria-label="0.1 degrees less" onClick={() => step(-0.1)}>
+              − 0.1
+            </button>
+            <button class="btn line" type="button" aria-label="0.1 degrees more" onClick={() => step(0.1)}>
+              + 0.1
+            </button>
           </div>
           {box('span')}
           {box('seen')}

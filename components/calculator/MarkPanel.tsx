@@ -31,7 +31,12 @@ export function MarkPanel({ id, groups, active, point, drafts, onPick, onType, o
     <div class="mark-panel" role="group" aria-label="The chosen mark">
       <div class="field">
         <label for={`${id}-mark`}>Mark</label>
-        <select class="in" id={`${id}-mark`} value={active} onChange={({ currentTarget }) => onPick(currentTarget.value)}>
+        <select
+          class="in"
+          id={`${id}-mark`}
+          value={active}
+          onChange={({ currentTarget }) => onPick(currentTarget.value)}
+        >
           {groups.map(({ label, marks }) => (
             <optgroup key={label} label={label}>
               {marks.map((mark) => (
@@ -44,12 +49,32 @@ export function MarkPanel({ id, groups, active, point, drafts, onPick, onType, o
         </select>
       </div>
       <div class="mark-two" key={active}>
-        <NumberBox id={`${id}-x`} label="Across" unit="mm" shown={fixed(point.xMm)} refused={drafts.x} onType={(text) => onType('x', text)} />
-        <NumberBox id={`${id}-y`} label="Up" unit="mm" shown={fixed(point.yMm)} refused={drafts.y} onType={(text) => onType('y', text)} />
+        <NumberBox
+          id={`${id}-x`}
+          label="Across"
+          unit="mm"
+          shown={fixed(point.xMm)}
+          refused={drafts.x}
+          onType={(text) => onType('x', text)}
+        />
+        <NumberBox
+          id={`${id}-y`}
+          label="Up"
+          unit="mm"
+          shown={fixed(point.yMm)}
+          refused={drafts.y}
+          onType={(text) => onType('y', text)}
+        />
       </div>
       <div class="stepper">
         {steps.map(({ name, icon, by }) => (
-          <button key={name} class="step" type="button" aria-label={`Move ${name} by 0.1 millimetres`} onClick={() => onStep(by)}>
+          <button
+            key={name}
+            class="step"
+            type="button"
+            aria-label={`Move ${name} by 0.1 millimetres`}
+            onClick={() => onStep(by)}
+          >
             <Icon of={icon} />
           </button>
         ))}

@@ -20,16 +20,27 @@ type Props = Readonly<{
 
 const reachPx = 24;
 const stepMm = 0.1;
-const arrows: Readonly<Record<string, readonly [number, number]>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
+const arrows: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, 1],
+  ArrowDown: [0, -1],
+};
 
 /**
- * The picture whose marks can be moved: drag one, or tap it and then tap its new place, or use the arrow keys.
+ * The picture whose marks can be moved: drag one, or tap it and then tap its new place, or use the arrow
+ * keys.
  * The nearest mark within a finger's reach answers, so marks may stand closer together than two fingertips.
  */
 export function MarkStage({ view, label, marks, active, activeLabel, onPick, onMove, children }: Props) {
   const svg = useRef<SVGSVGElement>(null);
-  /** The mark under the pointer: by how much it was missed, whether it was picked before, whether it has moved. */
-  const held = useRef<{ key: string; missX: number; missY: number; wasPicked: boolean; hasMoved: boolean } | undefined>(undefined);
+  /**
+   * The mark under the pointer: by how much it was missed, whether it was picked before, whether it has
+   * moved.
+   */
+  const held = useRef<
+    { key: string; missX: number; missY: number; wasPicked: boolean; hasMoved: boolean } | undefined
+  >(undefined);
   const picked = useRef(false);
 
   const place = (event: PointerEvent): { point: PointMm; pxPerMm: number } | undefined => {
@@ -58,7 +69,13 @@ export function MarkStage({ view, label, marks, active, activeLabel, onPick, onM
       return;
     }
     const at = marks.find((mark) => mark.key === key)?.point ?? here.point;
-    held.current = { key, missX: at.xMm - here.point.xMm, missY: at.yMm - here.point.yMm, wasPicked: picked.current && key === active, hasMoved: false };
+    held.current = {
+      key,
+      missX: at.xMm - here.point.xMm,
+      missY: at.yMm - here.point.yMm,
+      wasPicked: picked.current && key === active,
+      hasMoved: false,
+    };
     onPick(key);
     picked.current = true;
     svg.current?.setPointerCapture(event.pointerId);
@@ -68,7 +85,10 @@ export function MarkStage({ view, label, marks, active, activeLabel, onPick, onM
     const here = held.current && event.buttons > 0 ? place(event) : undefined;
     if (!here || !held.current) return;
     held.current.hasMoved = true;
-    onMove(held.current.key, { xMm: here.point.xMm + held.current.missX, yMm: here.point.yMm + held.current.missY });
+    onMove(held.current.key, {
+      xMm: here.point.xMm + held.current.missX,
+      yMm: here.point.yMm + held.current.missY,
+    });
   };
 
   const up = (event: PointerEvent) => {
@@ -101,7 +121,14 @@ export function MarkStage({ view, label, marks, active, activeLabel, onPick, onM
     >
       {children}
       {marks.map((mark) => (
-        <circle key={mark.key} class="grip" data-mark={mark.key} cx={mark.point.xMm} cy={-mark.point.yMm} r="4" />
+        <circle
+          key={mark.key}
+          class="grip"
+          data-mark={mark.key}
+          cx={mark.point.xMm}
+          cy={-mark.point.yMm}
+          r="4"
+        />
       ))}
       {at && (
         <g class="handle" tabindex={0} role="button" aria-label={activeLabel} onKeyDown={key}>

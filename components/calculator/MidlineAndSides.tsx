@@ -2,7 +2,15 @@ import { midlineAndSides, type MidlineAndSidesState } from '#calculators/midline
 import { type MarkKey, namedMarks } from '#calculators/marks.ts';
 import type { FaceReading, NoFaceReading } from '#lib/mapping/readFace.ts';
 import { MidlineOverlay } from '#components/pictures/MidlineOverlay.tsx';
-import { browMarkWords, capital, facePairWords, faceSingleWords, poseWords, postureWords, skinWords } from '#words/marks.ts';
+import {
+  browMarkWords,
+  capital,
+  facePairWords,
+  faceSingleWords,
+  poseWords,
+  postureWords,
+  skinWords,
+} from '#words/marks.ts';
 import { judgedWords, levelWords, midlineSays, takenCaution } from '#words/midline.ts';
 import type { ComponentChildren } from 'preact';
 import { LaterTables } from './LaterTables.tsx';
@@ -17,7 +25,9 @@ const inGroup = (group: 'pair' | 'single' | 'brow'): readonly Option[] =>
     .map((named) => ({
       key: named.key,
       label: capital(
-        named.group === 'single' ? faceSingleWords[named.mark] : `${named.group === 'pair' ? facePairWords[named.mark] : browMarkWords[named.mark]}, ${named.side}`,
+        named.group === 'single'
+          ? faceSingleWords[named.mark]
+          : `${named.group === 'pair' ? facePairWords[named.mark] : browMarkWords[named.mark]}, ${named.side}`,
       ),
     }));
 
@@ -47,7 +57,12 @@ const face: CalculatorFace<MidlineAndSidesState, FaceReading | NoFaceReading> = 
   caution: takenCaution,
 };
 
-type Props = Readonly<{ id?: string; tables?: Tables; legend?: ComponentChildren; children?: ComponentChildren }>;
+type Props = Readonly<{
+  id?: string;
+  tables?: Tables;
+  legend?: ComponentChildren;
+  children?: ComponentChildren;
+}>;
 
 /** Midline and sides as a lesson's island. The still face comes in as children, drawn at build. */
 export function MidlineAndSides({ id = 'midline', tables: Built, legend, children }: Props) {
@@ -58,7 +73,13 @@ export function MidlineAndSides({ id = 'midline', tables: Built, legend, childre
       open={Built !== undefined}
       legend={legend}
       address="/calculators/midline-and-sides/"
-      tables={(reading, state, isOpen) => (Built ? <Built reading={reading} state={state} /> : <LaterTables reading={reading} state={state} isOpen={isOpen} />)}
+      tables={(reading, state, isOpen) =>
+        Built ? (
+          <Built reading={reading} state={state} />
+        ) : (
+          <LaterTables reading={reading} state={state} isOpen={isOpen} />
+        )
+      }
     >
       {children}
     </Shell>

@@ -24,7 +24,12 @@ import { useOwn } from './useOwn.tsx';
 const labels = { ...skinLabels, dose: 'Dose', lamp: 'Seen under' } as const;
 const isBottle = (key: string): key is BottleId => Object.hasOwn(bottleWords, key);
 const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
-const nameOf = (key: string) => (isBottle(key) ? `Drops of ${bottleWords[key]}` : isLabel(key) ? labels[key] : key.replace(/^own/, 'Your bottle '));
+const nameOf = (key: string) =>
+  isBottle(key)
+    ? `Drops of ${bottleWords[key]}`
+    : isLabel(key)
+      ? labels[key]
+      : key.replace(/^own/, 'Your bottle ');
 const load = onDemand(async () => (await import('./askMixWorker.ts')).askMixWorker);
 
 type Props = Readonly<{
@@ -35,7 +40,10 @@ type Props = Readonly<{
   children?: ComponentChildren;
 }>;
 
-/** Mix by drops: the island. The prediction for the first state is made at build; later ones are worked out beside the page. `children`: the plots of the first state. */
+/**
+ * Mix by drops: the island. The prediction for the first state is made at build; later ones are worked out
+ * beside the page. `children`: the plots of the first state.
+ */
 export function MixByDrops({ id = 'drops', start, own = false, children }: Props) {
   const desk = useCalculator(mixByDropsFields, nameOf);
   const { state } = desk;
@@ -46,8 +54,22 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
   const isMissing = is === 'missing';
   useKept(desk, isMissing);
   const lamp = lampInWords[lookAgainUnder(state.lamp)];
-  const number = (name: Exclude<keyof MixByDropsState, 'oldWork' | 'lamp'>, unit: string, hint?: string, label = isBottle(name) ? bottleWords[name] : nameOf(name)) => (
-    <NumberBox key={name} id={`${id}-${name}`} label={label} unit={unit} shown={String(state[name])} hint={hint} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
+  const number = (
+    name: Exclude<keyof MixByDropsState, 'oldWork' | 'lamp'>,
+    unit: string,
+    hint?: string,
+    label = isBottle(name) ? bottleWords[name] : nameOf(name),
+  ) => (
+    <NumberBox
+      key={name}
+      id={`${id}-${name}`}
+      label={label}
+      unit={unit}
+      shown={String(state[name])}
+      hint={hint}
+      refused={desk.draft(name)}
+      onType={(text) => desk.type(name, text)}
+    />
   );
   return (
     <Frame
@@ -56,21 +78,57 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
       id={id}
       address="/calculators/mix-by-drops/"
       says={mixSays(result)}
-      given={mixOnPaper([...bottleIds.map((bottle) => ({ name: bottleWords[bottle], count: state[bottle] })), ...ownSlots.map((slot) => ({ name: shelf.find((bottle) => bottle.slot === slot)?.name ?? nameOf(slot), count: state[slot] }))], state)}
+      given={mixOnPaper(
+        [
+          ...bottleIds.map((bottle) => ({ name: bottleWords[bottle], count: state[bottle] })),
+          ...ownSlots.map((slot) => ({
+            name: shelf.find((bottle) => bottle.slot === slot)?.name ?? nameOf(slot),
+            count: state[slot],
+          })),
+        ],
+        state,
+      )}
       caution={mixCaution(result)}
       missing={isMissing && 'The colour model'}
       picture={
         <>
-          {result.ok && <DropCard bottle={result.bottle} times={result.outlook.times} today={result.outlook.today} coverage={state.coverage / 100} isLate={is !== 'fresh'} />}
-          <p class="card-key plain">Each date, from the top: strokes close up; the colour from arm’s length; five of the simulated healings, darkest to lightest; what would be left if all yellow and red went first.</p>
+          {result.ok && (
+            <DropCard
+              bottle={result.bottle}
+              times={result.outlook.times}
+              today={result.outlook.today}
+              coverage={state.coverage / 100}
+              isLate={is !== 'fresh'}
+            />
+          )}
+          <p class="card-key plain">
+            Each date, from the top: strokes close up; the colour from arm’s length; five of the simulated
+            healings, darkest to lightest; what would be left if all yellow and red went first.
+          </p>
           {result.ok && !isMissing && (
             <div class="looks">
               <table class="meas">
                 <caption>Look again under the lamp: L* / a* / b*</caption>
-                <thead><tr><th scope="col">What</th><th scope="col">Daylight</th><th scope="col">{lampWords[lookAgainUnder(state.lamp)]}</th></tr></thead>
+                <thead>
+                  <tr>
+                    <th scope="col">What</th>
+                    <th scope="col">Daylight</th>
+                    <th scope="col">{lampWords[lookAgainUnder(state.lamp)]}</th>
+                  </tr>
+                </thead>
                 <tbody>
-                  <tr><th scope="row">{state.oldWork === 'none' ? 'skin today' : 'today'}</th><td>{three(result.looks.skin.day)}</td><td>{three(result.looks.skin.seen)}</td></tr>
-                  {result.looks.times.map(({ years, day, seen }) => <tr key={years}><th scope="row">{timeWords(years)}</th><td>{three(day)}</td><td>{three(seen)}</td></tr>)}
+                  <tr>
+                    <th scope="row">{state.oldWork === 'none' ? 'skin today' : 'today'}</th>
+                    <td>{three(result.looks.skin.day)}</td>
+                    <td>{three(result.looks.skin.seen)}</td>
+                  </tr>
+                  {result.looks.times.map(({ years, day, seen }) => (
+                    <tr key={years}>
+                      <th scope="row">{timeWords(years)}</th>
+                      <td>{three(day)}</td>
+                      <td>{three(seen)}</td>
+                    </tr>
+                  ))}
                 </tbody>
               </table>
               <p class="plain small">{looksSay(result.looks, lamp)}</p>
@@ -80,7 +138,9 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
       }
       side={
         <>
-          <fieldset class="drops"><legend>Drops of each bottle</legend>{bottleIds.map((bottle) => number(bottle, ''))}
+          <fieldset class="drops">
+            <legend>Drops of each bottle</legend>
+            {bottleIds.map((bottle) => number(bottle, ''))}
             {ownSlots.map((slot) => {
               const own = shelf.find((bottle) => bottle.slot === slot);
               return (own || state[slot] > 0) && number(slot, '', undefined, own?.name);
@@ -88,7 +148,13 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
           </fieldset>
           {number('dose', '', 'Pigment in the skin, in the model’s own unit.')}
           <SkinBoxes id={id} state={state} draft={desk.draft} onType={desk.type} />
-          <ChoiceBox id={`${id}-lamp`} label={labels.lamp} value={state.lamp} options={Object.entries(lampWords).map(([value, label]) => ({ value, label }))} onType={(text) => desk.type('lamp', text)} />
+          <ChoiceBox
+            id={`${id}-lamp`}
+            label={labels.lamp}
+            value={state.lamp}
+            options={Object.entries(lampWords).map(([value, label]) => ({ value, label }))}
+            onType={(text) => desk.type('lamp', text)}
+          />
         </>
       }
     >
@@ -100,21 +166,61 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
           <div class="tables">
             <table class="meas trust">
               <caption>Predicted colours, under {lampWords[state.lamp]}</caption>
-              <thead><tr><th scope="col">When</th><th scope="col">From arm’s length</th><th scope="col">9 in 10, L*</th><th scope="col">One stroke</th><th scope="col">Lean red / green</th></tr></thead>
+              <thead>
+                <tr>
+                  <th scope="col">When</th>
+                  <th scope="col">From arm’s length</th>
+                  <th scope="col">9 in 10, L*</th>
+                  <th scope="col">One stroke</th>
+                  <th scope="col">Lean red / green</th>
+                </tr>
+              </thead>
               <tbody>
-                <tr><th scope="row">today</th><td>{labWords(result.outlook.today)}</td><td></td><td></td><td></td></tr>
-                {result.outlook.times.map(({ years, plain, lightness: [lo, hi], covered, leanRed, leanGreen }) => (
-                  <tr key={years}><th scope="row">{timeWords(years)}</th><td>{labWords(plain)}</td><td>{fixed(lo)} to {fixed(hi)}</td><td>{labWords(covered)}</td><td>{fixed(100 * leanRed, 0)} / {fixed(100 * leanGreen, 0)} of 100</td></tr>
-                ))}
+                <tr>
+                  <th scope="row">today</th>
+                  <td>{labWords(result.outlook.today)}</td>
+                  <td></td>
+                  <td></td>
+                  <td></td>
+                </tr>
+                {result.outlook.times.map(
+                  ({ years, plain, lightness: [lo, hi], covered, leanRed, leanGreen }) => (
+                    <tr key={years}>
+                      <th scope="row">{timeWords(years)}</th>
+                      <td>{labWords(plain)}</td>
+                      <td>
+                        {fixed(lo)} to {fixed(hi)}
+                      </td>
+                      <td>{labWords(covered)}</td>
+                      <td>
+                        {fixed(100 * leanRed, 0)} / {fixed(100 * leanGreen, 0)} of 100
+                      </td>
+                    </tr>
+                  ),
+                )}
               </tbody>
             </table>
-            {!result.hasSwatch && <table class="meas trust">
-              <caption>If all yellow and red went first. {partsWords(result)}</caption>
-              <thead><tr><th scope="col">When</th><th scope="col">What is left</th><th scope="col">9 in 10 healings</th></tr></thead>
-              <tbody>
-                {result.outlook.times.map(({ years, dark }) => <tr key={years}><th scope="row">{timeWords(years)}</th><td>{labWords(dark.plain)}</td><td>{rangesWords(dark.ranges)}</td></tr>)}
-              </tbody>
-            </table>}
+            {!result.hasSwatch && (
+              <table class="meas trust">
+                <caption>If all yellow and red went first. {partsWords(result)}</caption>
+                <thead>
+                  <tr>
+                    <th scope="col">When</th>
+                    <th scope="col">What is left</th>
+                    <th scope="col">9 in 10 healings</th>
+                  </tr>
+                </thead>
+                <tbody>
+                  {result.outlook.times.map(({ years, dark }) => (
+                    <tr key={years}>
+                      <th scope="row">{timeWords(years)}</th>
+                      <td>{labWords(dark.plain)}</td>
+                      <td>{rangesWords(dark.ranges)}</td>
+                    </tr>
+                  ))}
+                </tbody>
+              </table>
+            )}
           </div>
         </details>
       )}

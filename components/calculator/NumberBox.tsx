@@ -41,8 +41,16 @@ export function NumberBox({ id, label, unit, shown, refused, onType, hint }: Pro
         />
         <span class="plain">{unit}</span>
       </div>
-      {hint && <p class="hint" id={`${id}-hint`}>{hint}</p>}
-      {refused && <p class="field-error" id={`${id}-error`} role="alert">{refused.sentence}</p>}
+      {hint && (
+        <p class="hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
+      {refused && (
+        <p class="field-error" id={`${id}-error`} role="alert">
+          {refused.sentence}
+        </p>
+      )}
     </div>
   );
 }

@@ -3,22 +3,42 @@ export function OutlineLegend() {
   return (
     <div class="legend">
       <span>
-        <svg viewBox="0 0 30 14" aria-hidden="true"><path class="k-thread" d="M4 7h22" /><circle class="k-pin" cx="4" cy="7" r="2.8" /><circle class="k-pin full" cx="26" cy="7" r="3" /></svg> midline, settled
+        <svg viewBox="0 0 30 14" aria-hidden="true">
+          <path class="k-thread" d="M4 7h22" />
+          <circle class="k-pin" cx="4" cy="7" r="2.8" />
+          <circle class="k-pin full" cx="26" cy="7" r="3" />
+        </svg>{' '}
+        midline, settled
       </span>
       <span>
-        <svg viewBox="0 0 30 14" aria-hidden="true"><rect class="k-right" x="5" y="4" width="6" height="6" /></svg> client’s right
+        <svg viewBox="0 0 30 14" aria-hidden="true">
+          <rect class="k-right" x="5" y="4" width="6" height="6" />
+        </svg>{' '}
+        client’s right
       </span>
       <span>
-        <svg viewBox="0 0 30 14" aria-hidden="true"><circle class="k-left" cx="9" cy="7" r="3.2" /></svg> client’s left
+        <svg viewBox="0 0 30 14" aria-hidden="true">
+          <circle class="k-left" cx="9" cy="7" r="3.2" />
+        </svg>{' '}
+        client’s left
       </span>
       <span>
-        <svg viewBox="0 0 30 14" aria-hidden="true"><path class="k-front" d="M0 7h30" /></svg> planned outline
+        <svg viewBox="0 0 30 14" aria-hidden="true">
+          <path class="k-front" d="M0 7h30" />
+        </svg>{' '}
+        planned outline
       </span>
       <span>
-        <svg viewBox="0 0 30 14" aria-hidden="true"><path class="k-across" d="M10 13L17 1" /></svg> straight across, mm
+        <svg viewBox="0 0 30 14" aria-hidden="true">
+          <path class="k-across" d="M10 13L17 1" />
+        </svg>{' '}
+        straight across, mm
       </span>
       <span>
-        <svg viewBox="0 0 30 14" aria-hidden="true"><path class="k-ref" d="M0 7h30" /></svg> straight up, to compare
+        <svg viewBox="0 0 30 14" aria-hidden="true">
+          <path class="k-ref" d="M0 7h30" />
+        </svg>{' '}
+        straight up, to compare
       </span>
     </div>
   );

@@ -13,7 +13,13 @@ import { useState } from 'preact/hooks';
 import { handOut } from './handOut.ts';
 import { OwnBottleForm } from './OwnBottleForm.tsx';
 
-type Props = Readonly<{ id: string; shelf: readonly OwnBottle[]; note: string; onShelf: (shelf: readonly OwnBottle[]) => void; onTaken: (slot: OwnSlot) => void }>;
+type Props = Readonly<{
+  id: string;
+  shelf: readonly OwnBottle[];
+  note: string;
+  onShelf: (shelf: readonly OwnBottle[]) => void;
+  onTaken: (slot: OwnSlot) => void;
+}>;
 
 /** One bottle of one's own: its colour when thick, its name, what is known of it. */
 function Row({ own, onTake }: Readonly<{ own: OwnBottle; onTake: () => void }>) {
@@ -22,12 +28,18 @@ function Row({ own, onTake }: Readonly<{ own: OwnBottle; onTake: () => void }>) 
   const thick = masstone(ready.bottle.shares);
   return (
     <li>
-      <svg class="own-swatch" viewBox="0 0 10 10" role="img" aria-label={`In the bottle: ${labWords(thick)}`}><rect width="10" height="10" fill={srgbToHex(labToSrgb(thick))} /></svg>
+      <svg class="own-swatch" viewBox="0 0 10 10" role="img" aria-label={`In the bottle: ${labWords(thick)}`}>
+        <rect width="10" height="10" fill={srgbToHex(labToSrgb(thick))} />
+      </svg>
       <div>
         <b>{own.name}</b>
-        <p>{readyWords(own.content, ready.isTested, ready.calibrated)} In the bottle: {labWords(thick)}.</p>
+        <p>
+          {readyWords(own.content, ready.isTested, ready.calibrated)} In the bottle: {labWords(thick)}.
+        </p>
       </div>
-      <button class="btn text" type="button" aria-label={`${ownWords.remove}: ${own.name}`} onClick={onTake}>{ownWords.remove}</button>
+      <button class="btn text" type="button" aria-label={`${ownWords.remove}: ${own.name}`} onClick={onTake}>
+        {ownWords.remove}
+      </button>
     </li>
   );
 }
@@ -47,7 +59,10 @@ export function OwnBottles({ id, shelf, note, onShelf, onTaken }: Props) {
   const open = async (file: File | undefined) => {
     if (!file) return;
     try {
-      const read = file.size > mostBytes ? ({ ok: false, reason: 'too-large' } as const) : readBottleFile(await file.text());
+      const read =
+        file.size > mostBytes
+          ? ({ ok: false, reason: 'too-large' } as const)
+          : readBottleFile(await file.text());
       if (read.ok) join(read.bottles);
       else setSaid(bottleFileRefusal(read));
     } catch {
@@ -58,34 +73,61 @@ export function OwnBottles({ id, shelf, note, onShelf, onTaken }: Props) {
   return (
     <div class="fold-in plain">
       <p>{ownWords.opens}</p>
-      {shelf.length === 0 ? <p>{ownWords.none}</p> : (
+      {shelf.length === 0 ? (
+        <p>{ownWords.none}</p>
+      ) : (
         <ul class="own-list">
           {shelf.map((own) => (
-            <Row key={own.slot} own={own} onTake={() => {
-              onShelf(shelf.filter((one) => one !== own));
-              onTaken(own.slot);
-              setTaken(own);
-              setSaid('');
-            }} />
+            <Row
+              key={own.slot}
+              own={own}
+              onTake={() => {
+                onShelf(shelf.filter((one) => one !== own));
+                onTaken(own.slot);
+                setTaken(own);
+                setSaid('');
+              }}
+            />
           ))}
         </ul>
       )}
       <div role="status">
         {note && <p class="notice">{note}</p>}
         {said && <p class="notice">{said}</p>}
-        {taken && <p class="notice">“{taken.name}” was taken away. <button class="btn text" type="button" onClick={() => join([taken])}><Icon of={undoIcon} /> {ownWords.bring}</button></p>}
+        {taken && (
+          <p class="notice">
+            “{taken.name}” was taken away.{' '}
+            <button class="btn text" type="button" onClick={() => join([taken])}>
+              <Icon of={undoIcon} /> {ownWords.bring}
+            </button>
+          </p>
+        )}
       </div>
       {free ? <OwnBottleForm id={id} slot={free} onAdd={(own) => join([own])} /> : <p>{ownWords.full}</p>}
       <div class="btns">
         {shelf.length > 0 && (
-          <button class="btn line" type="button" onClick={() => {
-            handOut('tautline-bottles.json', writeBottleFile(shelf));
-            setSaid(ownWords.saved);
-          }}><Icon of={downIcon} /> {ownWords.save}</button>
+          <button
+            class="btn line"
+            type="button"
+            onClick={() => {
+              handOut('tautline-bottles.json', writeBottleFile(shelf));
+              setSaid(ownWords.saved);
+            }}
+          >
+            <Icon of={downIcon} /> {ownWords.save}
+          </button>
         )}
         <label class="btn line file">
           {ownWords.open}
-          <input class="vh" type="file" accept=".json,application/json" onChange={({ currentTarget }) => { void open(currentTarget.files?.[0]); currentTarget.value = ''; }} />
+          <input
+            class="vh"
+            type="file"
+            accept=".json,application/json"
+            onChange={({ currentTarget }) => {
+              void open(currentTarget.files?.[0]);
+              currentTarget.value = '';
+            }}
+          />
         </label>
       </div>
     </div>

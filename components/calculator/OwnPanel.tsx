@@ -5,7 +5,12 @@ import type { OwnSlot } from '#lib/colour/own/ownSlots.ts';
 import { notFetched } from '#words/fetching.ts';
 import { useEffect, useState } from 'preact/hooks';
 
-export type OwnPanelProps = Readonly<{ id: string; shelf: readonly OwnBottle[]; onShelf: (shelf: readonly OwnBottle[]) => void; onTaken: (slot: OwnSlot) => void }>;
+export type OwnPanelProps = Readonly<{
+  id: string;
+  shelf: readonly OwnBottle[];
+  onShelf: (shelf: readonly OwnBottle[]) => void;
+  onTaken: (slot: OwnSlot) => void;
+}>;
 
 /** Where the bottles of one's own are kept, as the text of their file. */
 export const shelfKey = 'tautline-bottles';
@@ -13,7 +18,10 @@ export const shelfKey = 'tautline-bottles';
 const keeping = onDemand(() => import('./ownShelf.ts'));
 const inside = onDemand(() => import('./OwnBottles.tsx'));
 
-/** The fold with the bottles of one's own. What reads, writes and changes them is fetched only where there are some, or when it is opened. */
+/**
+ * The fold with the bottles of one's own. What reads, writes and changes them is fetched only where there are
+ * some, or when it is opened.
+ */
 export function OwnPanel({ shelf, onShelf, ...props }: OwnPanelProps) {
   const [note, setNote] = useState('');
   const [isOpen, setOpen] = useState(false);
@@ -26,7 +34,10 @@ export function OwnPanel({ shelf, onShelf, ...props }: OwnPanelProps) {
     setUnread(false);
     return by;
   };
-  /** What is kept must be on the shelf before anything can be added: a shelf that was not read would be written over it. */
+  /**
+   * What is kept must be on the shelf before anything can be added: a shelf that was not read would be
+   * written over it.
+   */
   const open = async () => {
     const [{ OwnBottles }, { keepShelf }] = await Promise.all([inside(), load()]);
     return { OwnBottles, keepShelf };
@@ -46,21 +57,33 @@ export function OwnPanel({ shelf, onShelf, ...props }: OwnPanelProps) {
   }, []);
   return (
     <>
-      <details class="fold numbers own no-print" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+      <details
+        class="fold numbers own no-print"
+        onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
+      >
         <summary>Your own bottles{shelf.length > 0 && ` (${shelf.length})`}</summary>
         <Later
           fetchPart={open}
           isWanted={isOpen}
           what="The part with your own bottles"
           show={({ OwnBottles, keepShelf }) => (
-            <OwnBottles {...props} shelf={shelf} note={note} onShelf={(next) => {
-              onShelf(next);
-              setNote(keepShelf(next));
-            }} />
+            <OwnBottles
+              {...props}
+              shelf={shelf}
+              note={note}
+              onShelf={(next) => {
+                onShelf(next);
+                setNote(keepShelf(next));
+              }}
+            />
           )}
         />
       </details>
-      {isUnread && !isOpen && <p class="plain small" role="alert">{notFetched('What reads your own bottles')}</p>}
+      {isUnread && !isOpen && (
+        <p class="plain small" role="alert">
+          {notFetched('What reads your own bottles')}
+        </p>
+      )}
     </>
   );
 }

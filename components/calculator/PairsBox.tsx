@@ -1,15 +1,35 @@
 import { useState } from 'preact/hooks';
 import type { Draft } from './useCalculator.ts';
 
-type Props = Readonly<{ id: string; label: string; hint: string; kept: string; refused?: Draft | undefined; onType: (text: string) => void }>;
+type Props = Readonly<{
+  id: string;
+  label: string;
+  hint: string;
+  kept: string;
+  refused?: Draft | undefined;
+  onType: (text: string) => void;
+}>;
 
-/** One pair a line, every number with as many decimals as the finest has: the columns stand under each other. */
+/**
+ * One pair a line, every number with as many decimals as the finest has: the columns stand under each other.
+ */
 function inColumns(kept: string): string {
   const decimals = Math.max(...kept.split(/[_*]/).map((number) => number.split('.')[1]?.length ?? 0));
-  return kept.split('*').map((pair) => pair.split('_').map((number) => Number(number).toFixed(decimals)).join('  ')).join('\n');
+  return kept
+    .split('*')
+    .map((pair) =>
+      pair
+        .split('_')
+        .map((number) => Number(number).toFixed(decimals))
+        .join('  '),
+    )
+    .join('\n');
 }
 
-/** A list of pairs, one a line. While it is typed in it keeps exactly what was typed; afterwards it shows the pairs as they were read. */
+/**
+ * A list of pairs, one a line. While it is typed in it keeps exactly what was typed; afterwards it shows the
+ * pairs as they were read.
+ */
 export function PairsBox({ id, label, hint, kept, refused, onType }: Props) {
   const [typing, setTyping] = useState<string | undefined>();
   return (
@@ -30,8 +50,14 @@ export function PairsBox({ id, label, hint, kept, refused, onType }: Props) {
         }}
         onBlur={() => setTyping(undefined)}
       />
-      <p class="hint" id={`${id}-hint`}>{hint}</p>
-      {refused && <p class="field-error" id={`${id}-error`} role="alert">{refused.sentence}</p>}
+      <p class="hint" id={`${id}-hint`}>
+        {hint}
+      </p>
+      {refused && (
+        <p class="field-error" id={`${id}-error`} role="alert">
+          {refused.sentence}
+        </p>
+      )}
     </div>
   );
 }

@@ -26,7 +26,10 @@ const nameOf = (key: string) => (isName(key) ? poseLabels[key] : key);
 const slides = ['turn', 'nod', 'tilt', 'distance'] as const;
 const flips = (['as-seen', 'mirrored'] as const).map((value) => ({ value, label: flipWords[value] }));
 
-/** What a turned, nodded, tilted or near picture does to a face that is exactly symmetric: the island. The paper comes in as children, drawn at build. */
+/**
+ * What a turned, nodded, tilted or near picture does to a face that is exactly symmetric: the island. The
+ * paper comes in as children, drawn at build.
+ */
 export function Pose({ id = 'pose', children }: Readonly<{ id?: string; children?: ComponentChildren }>) {
   const desk = useCalculator(light, nameOf);
   const { state } = desk;
@@ -38,14 +41,19 @@ export function Pose({ id = 'pose', children }: Readonly<{ id?: string; children
     if (!isMoved) {
       setSeen(poseStart);
       setMissing(false);
-    }
-    else fetchReader().then(({ readPosed }) => {
-      const pose = headPoseOf(state);
-      const found = readPosed(posedMarks(pose), posedLowerTail(pose));
-      if (!isOld && found.ok) setSeen(found);
-      setMissing(false);
-    }, () => setMissing(true));
-    return () => { isOld = true; };
+    } else
+      fetchReader().then(
+        ({ readPosed }) => {
+          const pose = headPoseOf(state);
+          const found = readPosed(posedMarks(pose), posedLowerTail(pose));
+          if (!isOld && found.ok) setSeen(found);
+          setMissing(false);
+        },
+        () => setMissing(true),
+      );
+    return () => {
+      isOld = true;
+    };
   }, [state]);
   useKept(desk, isMissing);
   return (
@@ -57,18 +65,43 @@ export function Pose({ id = 'pose', children }: Readonly<{ id?: string; children
       says={poseSays(seen, state)}
       caution={poseCaution(state)}
       missing={isMissing && 'What reads the picture'}
-      picture={<div class="stack"><div class="still" aria-hidden="true">{children}</div><PosedFace id={id} state={state} seen={seen} /></div>}
+      picture={
+        <div class="stack">
+          <div class="still" aria-hidden="true">
+            {children}
+          </div>
+          <PosedFace id={id} state={state} seen={seen} />
+        </div>
+      }
       side={
         <>
           {slides.map((name) => {
             const { control } = poseFields[name];
             if (control.kind !== 'number') return null;
             return (
-              <SlideNumber key={name} id={`${id}-${name}`} label={poseLabels[name]} unit={control.unit} value={state[name]} shown={fixed(state[name], control.decimals).replace('−', '-')}
-                lo={control.lo} hi={control.hi} step={control.step} ends={poseEnds[name]} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />
+              <SlideNumber
+                key={name}
+                id={`${id}-${name}`}
+                label={poseLabels[name]}
+                unit={control.unit}
+                value={state[name]}
+                shown={fixed(state[name], control.decimals).replace('−', '-')}
+                lo={control.lo}
+                hi={control.hi}
+                step={control.step}
+                ends={poseEnds[name]}
+                refused={desk.draft(name)}
+                onType={(text) => desk.type(name, text)}
+              />
             );
           })}
-          <ChoiceBox id={`${id}-flip`} label={poseLabels.flip} value={state.flip} options={flips} onType={(text) => desk.type('flip', text)} />
+          <ChoiceBox
+            id={`${id}-flip`}
+            label={poseLabels.flip}
+            value={state.flip}
+            options={flips}
+            onType={(text) => desk.type('flip', text)}
+          />
         </>
       }
     >

@@ -7,14 +7,24 @@ export function PoseTable({ seen }: Readonly<{ seen: FalseDifferences }>) {
     <table class="meas may-read">
       <caption>What may be read from a picture</caption>
       <thead>
-        <tr><th scope="col">Number</th><th scope="col" class="d">Faked here</th><th scope="col" class="verd">Use it?</th></tr>
+        <tr>
+          <th scope="col">Number</th>
+          <th scope="col" class="d">
+            Faked here
+          </th>
+          <th scope="col" class="verd">
+            Use it?
+          </th>
+        </tr>
       </thead>
       <tbody>
         {poseRows(seen).map(({ name, fakes, verdict, why }) => (
           <tr key={name}>
             <th scope="row">{name}</th>
             <td class="d">{fakes}</td>
-            <td class="verd"><b>{verdict}</b>: {why}</td>
+            <td class="verd">
+              <b>{verdict}</b>: {why}
+            </td>
           </tr>
         ))}
       </tbody>

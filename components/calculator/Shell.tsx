@@ -10,14 +10,22 @@ import { MarkStage, type View } from './MarkStage.tsx';
 import { NumberBox } from './NumberBox.tsx';
 import { isPoint, rounded, useCalculator } from './useCalculator.ts';
 
-/** What a calculator adds to the shell: its words and its drawing. Fields, limits and addresses come from its spec. */
+/**
+ * What a calculator adds to the shell: its words and its drawing. Fields, limits and addresses come from its
+ * spec.
+ */
 export type CalculatorFace<S extends State, R> = Readonly<{
   calculator: Calculator<S, R>;
-  labels: Readonly<Record<string, Readonly<{ label: string; hint?: string; options?: Readonly<Record<string, string>> }>>>;
+  labels: Readonly<
+    Record<string, Readonly<{ label: string; hint?: string; options?: Readonly<Record<string, string>> }>>
+  >;
   /** Fields shown beside the picture, and those folded away under a heading. */
   shown: readonly (keyof S & string)[];
   folded: Readonly<{ heading: string; names: readonly (keyof S & string)[] }>;
-  marks: readonly Readonly<{ label: string; marks: readonly Readonly<{ key: keyof S & string; label: string }>[] }>[];
+  marks: readonly Readonly<{
+    label: string;
+    marks: readonly Readonly<{ key: keyof S & string; label: string }>[];
+  }>[];
   firstMark: keyof S & string;
   view: View;
   pictureLabel: string;
@@ -27,10 +35,29 @@ export type CalculatorFace<S extends State, R> = Readonly<{
   missing?: string | false;
 }>;
 
-type Props<S extends State, R> = Readonly<{ face: CalculatorFace<S, R>; id: string; address: string; /** The tables stand open from the start. */ open: boolean; /** Tables that say the same as the drawing. */ tables: (result: R, state: S, isOpen: boolean) => ComponentChildren; /** The key to the drawing, and the still picture under the marks: both made at build. */ legend?: ComponentChildren; children?: ComponentChildren }>;
+type Props<S extends State, R> = Readonly<{
+  face: CalculatorFace<S, R>;
+  id: string;
+  address: string;
+  /** The tables stand open from the start. */
+  open: boolean;
+  /** Tables that say the same as the drawing. */
+  tables: (result: R, state: S, isOpen: boolean) => ComponentChildren;
+  /** The key to the drawing, and the still picture under the marks: both made at build. */
+  legend?: ComponentChildren;
+  children?: ComponentChildren;
+}>;
 
 /** A calculator with movable marks: picture, fields, sentence, tables, from one state. */
-export function Shell<S extends State, R>({ face, id, address, open, tables, legend, children }: Props<S, R>) {
+export function Shell<S extends State, R>({
+  face,
+  id,
+  address,
+  open,
+  tables,
+  legend,
+  children,
+}: Props<S, R>) {
   const { calculator, labels, marks } = face;
   const [active, setActive] = useState<keyof S & string>(face.firstMark);
   const [isOpen, setIsOpen] = useState(open);
@@ -50,12 +77,33 @@ export function Shell<S extends State, R>({ face, id, address, open, tables, leg
     const words = labels[name] ?? { label: name };
     if (control.kind === 'choice') {
       const options = control.options.map((value) => ({ value, label: words.options?.[value] ?? value }));
-      return <ChoiceBox key={name} id={`${id}-${name}`} label={words.label} hint={words.hint} value={String(state[name])} options={options} onType={(text) => desk.type(name, text)} />;
+      return (
+        <ChoiceBox
+          key={name}
+          id={`${id}-${name}`}
+          label={words.label}
+          hint={words.hint}
+          value={String(state[name])}
+          options={options}
+          onType={(text) => desk.type(name, text)}
+        />
+      );
     }
     if (control.kind === 'number') {
       const value = Number(state[name]);
       const unit = control.unit === '1' ? '' : control.unit;
-      return <NumberBox key={name} id={`${id}-${name}`} label={words.label} hint={words.hint} unit={unit} shown={String(rounded(value, 3))} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />;
+      return (
+        <NumberBox
+          key={name}
+          id={`${id}-${name}`}
+          label={words.label}
+          hint={words.hint}
+          unit={unit}
+          shown={String(rounded(value, 3))}
+          refused={desk.draft(name)}
+          onType={(text) => desk.type(name, text)}
+        />
+      );
     }
     return null;
   };
@@ -63,7 +111,9 @@ export function Shell<S extends State, R>({ face, id, address, open, tables, leg
   const picture = (
     <>
       <div class="stack">
-        <div class="still" aria-hidden="true">{children}</div>
+        <div class="still" aria-hidden="true">
+          {children}
+        </div>
         <MarkStage
           view={face.view}
           label={face.pictureLabel}
@@ -99,8 +149,22 @@ export function Shell<S extends State, R>({ face, id, address, open, tables, leg
     </>
   );
   return (
-    <Frame tall desk={desk} id={id} address={address} picture={picture} side={side} says={face.says(result, state)} missing={face.missing} caution={face.caution(state)}>
-      <details class="fold numbers" open={open} onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}>
+    <Frame
+      tall
+      desk={desk}
+      id={id}
+      address={address}
+      picture={picture}
+      side={side}
+      says={face.says(result, state)}
+      missing={face.missing}
+      caution={face.caution(state)}
+    >
+      <details
+        class="fold numbers"
+        open={open}
+        onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}
+      >
         <summary>All numbers</summary>
         <div class="tables">{!face.missing && tables(result, state, isOpen)}</div>
       </details>

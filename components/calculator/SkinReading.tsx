@@ -6,7 +6,15 @@ import { hueDeg } from '#lib/colour/lch.ts';
 import type { Plausibility } from '#lib/colour/reading/skinPlausibility.ts';
 import { notFetched } from '#words/fetching.ts';
 import { fixed } from '#words/number.ts';
-import { cannotSay, countWords, skinReadingCaution, skinReadingRows, skinReadingSays, skinOnPaper, touchWords } from '#words/skinReading.ts';
+import {
+  cannotSay,
+  countWords,
+  skinReadingCaution,
+  skinReadingRows,
+  skinReadingSays,
+  skinOnPaper,
+  touchWords,
+} from '#words/skinReading.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
@@ -28,11 +36,15 @@ function nameOf(key: string): string {
   if (isAxis(axis)) return `${short[axis]}, ${(numberOf[Number(place) - 1] ?? '').toLowerCase()} reading`;
   return key === 'count' || key === 'touch' ? others[key] : key;
 }
-const optionsOf = (words: Readonly<Record<string, string>>) => Object.entries(words).map(([value, label]) => ({ value, label }));
+const optionsOf = (words: Readonly<Record<string, string>>) =>
+  Object.entries(words).map(([value, label]) => ({ value, label }));
 
 const fetchSkins = onDemand(() => import('#lib/colour/reading/skinPlausibility.ts'));
 
-/** The skin model is large: from the first change on it is asked whether the first reading is like the measured skins. */
+/**
+ * The skin model is large: from the first change on it is asked whether the first reading is like the
+ * measured skins.
+ */
 function usePlausible(state: SkinReadingState): Plausibility | 'unasked' {
   const [answer, setAnswer] = useState<Plausibility | 'unasked'>('like-the-measured');
   const first = useRef(state);
@@ -40,7 +52,10 @@ function usePlausible(state: SkinReadingState): Plausibility | 'unasked' {
   useEffect(() => {
     if (state === first.current) return;
     let isPast = false;
-    fetchSkins().then(({ skinPlausibility }) => isPast || setAnswer(skinPlausibility({ l, a, b })), () => isPast || setAnswer('unasked'));
+    fetchSkins().then(
+      ({ skinPlausibility }) => isPast || setAnswer(skinPlausibility({ l, a, b })),
+      () => isPast || setAnswer('unasked'),
+    );
     return () => {
       isPast = true;
     };
@@ -63,10 +78,27 @@ export function SkinReading({ id = 'skin' }: Readonly<{ id?: string }>) {
     desk.type('a1', String(lab.a));
     desk.type('b1', String(lab.b));
   };
-  const slide = (part: 'l' | 'h', label: string, value: number, lo: number, hi: number, step: string, on: (value: number) => void) => (
+  const slide = (
+    part: 'l' | 'h',
+    label: string,
+    value: number,
+    lo: number,
+    hi: number,
+    step: string,
+    on: (value: number) => void,
+  ) => (
     <div class="field">
       <label for={`${id}-slide-${part}`}>{label}</label>
-      <input id={`${id}-slide-${part}`} type="range" min={lo} max={hi} step={step} value={value} aria-valuetext={`${fixed(value)}${part === 'h' ? ' degrees' : ''}`} onInput={({ currentTarget }) => on(Number(currentTarget.value))} />
+      <input
+        id={`${id}-slide-${part}`}
+        type="range"
+        min={lo}
+        max={hi}
+        step={step}
+        value={value}
+        aria-valuetext={`${fixed(value)}${part === 'h' ? ' degrees' : ''}`}
+        onInput={({ currentTarget }) => on(Number(currentTarget.value))}
+      />
     </div>
   );
   return (
@@ -77,29 +109,75 @@ export function SkinReading({ id = 'skin' }: Readonly<{ id?: string }>) {
       address="/calculators/skin-reading/"
       says={skinReadingSays(result)}
       given={skinOnPaper(readings, state.touch)}
-      caution={plausible === 'unasked' ? [notFetched('What compares it with measured skins'), skinReadingCaution(result, state.touch, 'like-the-measured')].filter(Boolean).join(' ') : skinReadingCaution(result, state.touch, plausible)}
+      caution={
+        plausible === 'unasked'
+          ? [
+              notFetched('What compares it with measured skins'),
+              skinReadingCaution(result, state.touch, 'like-the-measured'),
+            ]
+              .filter(Boolean)
+              .join(' ')
+          : skinReadingCaution(result, state.touch, plausible)
+      }
       picture={
         <>
           <SkinGrid
             readings={readings}
-            doubt={reading.ok ? { l: reading.box.l, hue: reading.hue, mean: { l: reading.box.l.value, a: reading.box.a.value, b: reading.box.b.value } } : undefined}
+            doubt={
+              reading.ok
+                ? {
+                    l: reading.box.l,
+                    hue: reading.hue,
+                    mean: { l: reading.box.l.value, a: reading.box.a.value, b: reading.box.b.value },
+                  }
+                : undefined
+            }
             onPick={(l, hDeg) => put(l, hDeg, gridChroma)}
           />
-          <p class="card-key plain">Ring: a reading. Frame: what it may be. Broken lines: edges of the classes. <span class="no-print">Tap the swatch that looks like the skin beside the brow.</span></p>
+          <p class="card-key plain">
+            Ring: a reading. Frame: what it may be. Broken lines: edges of the classes.{' '}
+            <span class="no-print">Tap the swatch that looks like the skin beside the brow.</span>
+          </p>
         </>
       }
       side={
         <>
-          {slide('l', 'Slide the lightness', state.l1, 20, 85, '0.5', (value) => desk.type('l1', String(value)))}
-          {slide('h', 'Slide the hue angle', Math.round(hue * 2) / 2, 40, 80, '0.5', (value) => put(state.l1, value, Math.hypot(state.a1, state.b1)))}
-          <ChoiceBox id={`${id}-touch`} label={others.touch} value={state.touch} options={optionsOf(touchWords)} onType={(text) => desk.type('touch', text)} />
-          <ChoiceBox id={`${id}-count`} label={others.count} value={state.count} options={optionsOf(countWords)} onType={(text) => desk.type('count', text)} />
+          {slide('l', 'Slide the lightness', state.l1, 20, 85, '0.5', (value) =>
+            desk.type('l1', String(value)),
+          )}
+          {slide('h', 'Slide the hue angle', Math.round(hue * 2) / 2, 40, 80, '0.5', (value) =>
+            put(state.l1, value, Math.hypot(state.a1, state.b1)),
+          )}
+          <ChoiceBox
+            id={`${id}-touch`}
+            label={others.touch}
+            value={state.touch}
+            options={optionsOf(touchWords)}
+            onType={(text) => desk.type('touch', text)}
+          />
+          <ChoiceBox
+            id={`${id}-count`}
+            label={others.count}
+            value={state.count}
+            options={optionsOf(countWords)}
+            onType={(text) => desk.type('count', text)}
+          />
           {rows.slice(0, count).map((names, i) => (
             <fieldset key={i} class="drops three">
               <legend>{numberOf[i]} reading</legend>
               {names.map((name) => {
                 const axis = name.charAt(0);
-                return <NumberBox key={name} id={`${id}-${name}`} label={isAxis(axis) ? short[axis] : name} unit="" shown={String(state[name])} refused={desk.draft(name)} onType={(text) => desk.type(name, text)} />;
+                return (
+                  <NumberBox
+                    key={name}
+                    id={`${id}-${name}`}
+                    label={isAxis(axis) ? short[axis] : name}
+                    unit=""
+                    shown={String(state[name])}
+                    refused={desk.draft(name)}
+                    onType={(text) => desk.type(name, text)}
+                  />
+                );
               })}
             </fieldset>
           ))}
@@ -111,10 +189,28 @@ export function SkinReading({ id = 'skin' }: Readonly<{ id?: string }>) {
         <div class="tables">
           <table class="meas trust">
             <caption>The skin as read</caption>
-            <thead><tr><th scope="col">What</th><th scope="col">Mean</th><th scope="col">Between</th></tr></thead>
-            <tbody>{skinReadingRows(reading).map(({ name, value, between }) => <tr key={name}><th scope="row">{name}</th><td>{value}</td><td>{between}</td></tr>)}</tbody>
+            <thead>
+              <tr>
+                <th scope="col">What</th>
+                <th scope="col">Mean</th>
+                <th scope="col">Between</th>
+              </tr>
+            </thead>
+            <tbody>
+              {skinReadingRows(reading).map(({ name, value, between }) => (
+                <tr key={name}>
+                  <th scope="row">{name}</th>
+                  <td>{value}</td>
+                  <td>{between}</td>
+                </tr>
+              ))}
+            </tbody>
           </table>
-          <ul>{cannotSay.map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>
+          <ul>
+            {cannotSay.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
         </div>
       </details>
     </Frame>

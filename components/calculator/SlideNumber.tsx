@@ -21,8 +21,20 @@ export function SlideNumber({ id, label, unit, value, shown, lo, hi, step, ends,
     <div class="slide-number">
       <NumberBox id={id} label={label} unit={unit} shown={shown} refused={refused} onType={onType} />
       <div>
-        <input type="range" min={lo} max={hi} step={step} value={value} aria-label={`${label}, slide`} aria-valuetext={`${shown} ${unit}`} onInput={({ currentTarget }) => onType(currentTarget.value)} />
-        <div class="ends" aria-hidden="true"><span>{ends[0]}</span><span>{ends[1]}</span></div>
+        <input
+          type="range"
+          min={lo}
+          max={hi}
+          step={step}
+          value={value}
+          aria-label={`${label}, slide`}
+          aria-valuetext={`${shown} ${unit}`}
+          onInput={({ currentTarget }) => onType(currentTarget.value)}
+        />
+        <div class="ends" aria-hidden="true">
+          <span>{ends[0]}</span>
+          <span>{ends[1]}</span>
+        </div>
       </div>
     </div>
   );

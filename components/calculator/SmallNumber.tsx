@@ -1,9 +1,18 @@
 import { useState } from 'preact/hooks';
 import type { Draft } from './useCalculator.ts';
 
-type Props = Readonly<{ id: string; label: string; shown: string; refused?: Draft | undefined; onType: (text: string) => void }>;
+type Props = Readonly<{
+  id: string;
+  label: string;
+  shown: string;
+  refused?: Draft | undefined;
+  onType: (text: string) => void;
+}>;
 
-/** A number inside a table; its message stands in a row of its own. It keeps what is typed while it is typed in. */
+/**
+ * A number inside a table; its message stands in a row of its own. It keeps what is typed while it is typed
+ * in.
+ */
 export function SmallNumber({ id, label, shown, refused, onType }: Props) {
   const [typing, setTyping] = useState<string | undefined>();
   return (

@@ -3,7 +3,10 @@ import type { FaceReading } from '#lib/mapping/readFace.ts';
 import { capital, facePairWords, faceSingleWords } from '#words/marks.ts';
 import { fixed } from '#words/number.ts';
 
-const names: Readonly<Record<(typeof midlineMarks)[number], string>> = { ...facePairWords, ...faceSingleWords };
+const names: Readonly<Record<(typeof midlineMarks)[number], string>> = {
+  ...facePairWords,
+  ...faceSingleWords,
+};
 
 /** Which marks the midline listened to. */
 export function TrustTable({ reading }: Readonly<{ reading: FaceReading }>) {
@@ -14,16 +17,25 @@ export function TrustTable({ reading }: Readonly<{ reading: FaceReading }>) {
       <thead>
         <tr>
           <th scope="col">Mark</th>
-          <th scope="col" class="d">Off by, mm</th>
-          <th scope="col" class="d">Counted</th>
+          <th scope="col" class="d">
+            Off by, mm
+          </th>
+          <th scope="col" class="d">
+            Counted
+          </th>
         </tr>
       </thead>
       <tbody>
         {midlineMarks.map((mark) => (
           <tr key={mark}>
-            <th scope="row">{capital(names[mark])}{mark in facePairWords ? 's' : ''}</th>
+            <th scope="row">
+              {capital(names[mark])}
+              {mark in facePairWords ? 's' : ''}
+            </th>
             <td class="d">{fixed(reading.marks[mark].residualMm)}</td>
-            <td class="d">{out.has(mark) ? 'not trusted' : `${fixed(100 * reading.marks[mark].weight, 0)} %`}</td>
+            <td class="d">
+              {out.has(mark) ? 'not trusted' : `${fixed(100 * reading.marks[mark].weight, 0)} %`}
+            </td>
           </tr>
         ))}
       </tbody>

@@ -19,7 +19,10 @@ export function UsualDifference({ id = 'usual' }: Readonly<{ id?: string }>) {
   const { state, result } = desk;
   const ahead = useAhead(state);
   const step = (byMm: number) => {
-    const difference = Math.min(8, Math.max(0, rounded(ahead.from('difference', state.difference) + byMm, 1)));
+    const difference = Math.min(
+      8,
+      Math.max(0, rounded(ahead.from('difference', state.difference) + byMm, 1)),
+    );
     ahead.ask('difference', difference, desk.type('difference', String(difference)));
   };
   return (
@@ -43,14 +46,44 @@ export function UsualDifference({ id = 'usual' }: Readonly<{ id?: string }>) {
               aria-valuetext={`${fixed(state.difference)} millimetres`}
               onInput={({ currentTarget }) => desk.type('difference', currentTarget.value)}
             />
-            <div class="ends" aria-hidden="true"><span>0 mm</span><span>8 mm</span></div>
+            <div class="ends" aria-hidden="true">
+              <span>0 mm</span>
+              <span>8 mm</span>
+            </div>
           </div>
-          <NumberBox id={`${id}-difference`} label={labels.difference} unit="mm" shown={fixed(state.difference)} refused={desk.draft('difference')} onType={(text) => desk.type('difference', text)} />
+          <NumberBox
+            id={`${id}-difference`}
+            label={labels.difference}
+            unit="mm"
+            shown={fixed(state.difference)}
+            refused={desk.draft('difference')}
+            onType={(text) => desk.type('difference', text)}
+          />
           <div class="stepper">
-            <button class="btn line" type="button" aria-label="0.1 millimetres less" onClick={() => step(-0.1)}>− 0.1</button>
-            <button class="btn line" type="button" aria-label="0.1 millimetres more" onClick={() => step(0.1)}>+ 0.1</button>
+            <button
+              class="btn line"
+              type="button"
+              aria-label="0.1 millimetres less"
+              onClick={() => step(-0.1)}
+            >
+              − 0.1
+            </button>
+            <button
+              class="btn line"
+              type="button"
+              aria-label="0.1 millimetres more"
+              onClick={() => step(0.1)}
+            >
+              + 0.1
+            </button>
           </div>
-          <ChoiceBox id={`${id}-place`} label={labels.place} value={state.place} options={options} onType={(text) => desk.type('place', text)} />
+          <ChoiceBox
+            id={`${id}-place`}
+            label={labels.place}
+            value={state.place}
+            options={options}
+            onType={(text) => desk.type('place', text)}
+          />
         </>
       }
     />

@@ -14,7 +14,10 @@ export function WholeBrow({ reading }: Readonly<{ reading: FaceReading }>) {
           <caption class="vh">Left brow against the mirrored right brow</caption>
           <tbody>
             {lines.map(({ name, value }) => (
-              <tr key={name}><th scope="row">{name}</th><td class="d">{value}</td></tr>
+              <tr key={name}>
+                <th scope="row">{name}</th>
+                <td class="d">{value}</td>
+              </tr>
             ))}
           </tbody>
         </table>

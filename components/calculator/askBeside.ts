@@ -1,8 +1,9 @@
 type Waiting<R> = Readonly<{ resolve: (result: R) => void; reject: (reason: Error) => void }>;
 
 /**
- * Asks a worker that answers each state with one result, in order. It is started at the first question and stays for the
- * next. Where it cannot start or fails, everybody who waits is rejected, and the next question starts another.
+ * Asks a worker that answers each state with one result, in order. It is started at the first question and
+ * stays for the next. Where it cannot start or fails, everybody who waits is rejected, and the next question
+ * starts another.
  */
 export function askBeside<S, R>(start: () => Worker): (state: S) => Promise<R> {
   let worker: Worker | undefined;

@@ -7,7 +7,10 @@ export type TakeDesk = <S extends State, R>(desk: Desk<S, R>) => void;
 declare module 'preact' {
   namespace JSX {
     interface HTMLAttributes {
-      /** What stands outside an island asks it for its desk by the event of this name. Bytes on a lesson are dear: nothing else is shared. */
+      /**
+       * What stands outside an island asks it for its desk by the event of this name. Bytes on a lesson are
+       * dear: nothing else is shared.
+       */
       onAskDesk?: ((event: CustomEvent<TakeDesk>) => void) | undefined;
     }
   }

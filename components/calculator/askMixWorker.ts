@@ -7,4 +7,6 @@ import { askBeside } from './askBeside.ts';
 export type AskedMix = Readonly<{ state: MixByDropsState; shelf: readonly OwnBottle[] }>;
 
 /** The prediction for one mix, worked out beside the page. */
-export const askMixWorker = askBeside<AskedMix, MixByDrops>(() => new Worker(new URL('./mixWorker.ts', import.meta.url), { type: 'module' }));
+export const askMixWorker = askBeside<AskedMix, MixByDrops>(
+  () => new Worker(new URL('./mixWorker.ts', import.meta.url), { type: 'module' }),
+);

@@ -7,4 +7,6 @@ import { askBeside } from './askBeside.ts';
 export type AskedWhy = Readonly<{ state: WhyItHealedState; shelf: readonly OwnBottle[] }>;
 
 /** The map of healings of one state, worked out beside the page. */
-export const askWhyWorker = askBeside<AskedWhy, WhyItHealed>(() => new Worker(new URL('./whyWorker.ts', import.meta.url), { type: 'module' }));
+export const askWhyWorker = askBeside<AskedWhy, WhyItHealed>(
+  () => new Worker(new URL('./whyWorker.ts', import.meta.url), { type: 'module' }),
+);

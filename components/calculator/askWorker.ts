@@ -1,7 +1,10 @@
 import type { FindRecipe } from '#calculators/findRecipe.ts';
 import type { AskedOfWorker, AskedRecipe, ToldByWorker } from './recipeWorker.ts';
 
-/** Where a search stands: which share of the recipes has been passed, and whether the target is known to be out of reach. */
+/**
+ * Where a search stands: which share of the recipes has been passed, and whether the target is known to be
+ * out of reach.
+ */
 export type Searching = Readonly<{ share: number; isBeyond: boolean }>;
 
 const mostWorkers = 4;
@@ -9,17 +12,24 @@ let running: readonly Worker[] = [];
 let giveUp = () => {};
 
 /**
- * Searches for one state beside the page, in as many workers as the device has to spare; the first ranks what all have kept.
+ * Searches for one state beside the page, in as many workers as the device has to spare; the first ranks what
+ * all have kept.
  * A newer question ends the older one. Rejected where a worker cannot start, or when stopped.
  */
-export function askWorker(asked: AskedRecipe, onProgress: (searching: Searching) => void): Promise<FindRecipe> {
+export function askWorker(
+  asked: AskedRecipe,
+  onProgress: (searching: Searching) => void,
+): Promise<FindRecipe> {
   stopWorker();
   const of = Math.max(1, Math.min(mostWorkers, navigator.hardwareConcurrency || 1));
-  const workers = Array.from({ length: of }, () => new Worker(new URL('./recipeWorker.ts', import.meta.url), { type: 'module' }));
+  const workers = Array.from(
+    { length: of },
+    () => new Worker(new URL('./recipeWorker.ts', import.meta.url), { type: 'module' }),
+  );
   running = workers;
   return new Promise((resolve, reject) => {
     const shares = workers.map(() => 0);
-    const lists: (ToldByWorker['kept'])[] = workers.map(() => undefined);
+    const lists: ToldByWorker['kept'][] = workers.map(() => undefined);
     let isBeyond = false;
     const end = () => workers.forEach((worker) => worker.terminate());
     giveUp = () => {

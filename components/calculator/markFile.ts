@@ -19,8 +19,8 @@ export function saveMarks(say: Say): void {
 }
 
 /**
- * Opens a file as the address of its calculator. What stood on the page is first written into the page's own address,
- * so that Back brings it again: opening a file loses nothing.
+ * Opens a file as the address of its calculator. What stood on the page is first written into the page's own
+ * address, so that Back brings it again: opening a file loses nothing.
  */
 export async function openMarks(chosen: File, say: Say): Promise<void> {
   if (chosen.size > mostBytes) return say(markFileRefusal({ reason: 'too-large' }));

@@ -5,7 +5,10 @@ import { shelfKey } from './OwnPanel.tsx';
 
 const asideKey = `${shelfKey}-set-aside`;
 
-/** What is kept on this device. Spoilt contents are moved aside whole, those of a newer version stay where they are; both are said. */
+/**
+ * What is kept on this device. Spoilt contents are moved aside whole, those of a newer version stay where
+ * they are; both are said.
+ */
 export function loadShelf(): Readonly<{ bottles: readonly OwnBottle[]; note: string }> {
   try {
     const text = localStorage.getItem(shelfKey);

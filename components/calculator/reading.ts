@@ -4,11 +4,16 @@ import type { Box, Calculator, Field, Read, State } from '#calculators/spec.ts';
 import { refusalSentence } from '#words/refusal.ts';
 import { fromLink } from './RefusedParts.tsx';
 
-/** What is needed once something is typed, linked or copied; fetched then, so that a page that is only read stays small. */
+/**
+ * What is needed once something is typed, linked or copied; fetched then, so that a page that is only read
+ * stays small.
+ */
 export { fromLink };
 
 /** A text as it was read, or what is wrong with it, as a sentence. */
-export type Told<T> = Readonly<{ ok: true; value: T; sentence?: never }> | Readonly<{ ok: false; sentence: string }>;
+export type Told<T> =
+  | Readonly<{ ok: true; value: T; sentence?: never }>
+  | Readonly<{ ok: false; sentence: string }>;
 function tell<T>(label: string, read: Read<T>): Told<T> {
   return read.ok ? read : { ok: false, sentence: refusalSentence(label, read.refusal) };
 }
@@ -33,8 +38,14 @@ function linkTo<S extends State>(calculator: Kept<S>, state: S, path: string): s
   return `${location.origin}${path}${query ? `?${query}` : ''}`;
 }
 
-/** Copies a link that holds the state and says so; where the browser does not allow it, gives the link itself. */
-export async function copyLink<S extends State>(calculator: Kept<S>, state: S, path: string): Promise<string> {
+/**
+ * Copies a link that holds the state and says so; where the browser does not allow it, gives the link itself.
+ */
+export async function copyLink<S extends State>(
+  calculator: Kept<S>,
+  state: S,
+  path: string,
+): Promise<string> {
   const link = linkTo(calculator, state, path);
   try {
     await navigator.clipboard.writeText(link);

@@ -10,7 +10,12 @@ export type AskedRecipe = Readonly<{ state: FindRecipeState; shelf: readonly Own
 /** A part of a search, or the lists of all parts to be ranked. */
 export type AskedOfWorker = Readonly<AskedRecipe & ({ part: Part } | { lists: readonly KeptRecipes[] })>;
 /** How far this part is, that nothing can reach the target, what this part kept, or the answer. */
-export type ToldByWorker = Readonly<{ share?: number; isBeyond?: boolean; kept?: KeptRecipes; result?: FindRecipe }>;
+export type ToldByWorker = Readonly<{
+  share?: number;
+  isBeyond?: boolean;
+  kept?: KeptRecipes;
+  result?: FindRecipe;
+}>;
 
 const tell = (told: ToldByWorker) => postMessage(told);
 

@@ -9,11 +9,18 @@ const says = part?.querySelector('[role=status]');
 const files = onDemand(() => import('./markFile.ts'));
 
 function say(sentence: string, link?: Readonly<{ href: string; label: string }>): void {
-  says?.replaceChildren(sentence, ...(link ? [' ', Object.assign(document.createElement('a'), { href: link.href, textContent: link.label })] : []));
+  says?.replaceChildren(
+    sentence,
+    ...(link
+      ? [' ', Object.assign(document.createElement('a'), { href: link.href, textContent: link.label })]
+      : []),
+  );
 }
 const sayMissing = () => say(notFetched('What saves and opens files'));
 
-part?.querySelector('[data-save]')?.addEventListener('click', () => files().then(({ saveMarks }) => saveMarks(say), sayMissing));
+part
+  ?.querySelector('[data-save]')
+  ?.addEventListener('click', () => files().then(({ saveMarks }) => saveMarks(say), sayMissing));
 part?.querySelector('[data-open]')?.addEventListener('click', () => chooser?.click());
 chooser?.addEventListener('change', () => {
   const [chosen] = chooser.files ?? [];

@@ -4,7 +4,8 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 const keySteps = [0.1, 1] as const;
 
 /**
- * Keys and buttons count from the value last asked for, also before that one has been read and drawn: quick presses all count.
+ * Keys and buttons count from the value last asked for, also before that one has been read and drawn: quick
+ * presses all count.
  * `state` is what is drawn now; once it changes while nothing is being read, it is what counts again.
  */
 export function useAhead(state: unknown) {

@@ -17,7 +17,10 @@ export type Desk<S extends State, R> = Readonly<{
   calculator: Calculator<S, R>;
   state: S;
   result: R;
-  /** The refused text of a box, with what is wrong. `slot` is the field's name, or name.x and name.y for a mark. */
+  /**
+   * The refused text of a box, with what is wrong. `slot` is the field's name, or name.x and name.y for a
+   * mark.
+   */
   draft: (slot: string) => Draft | undefined;
   /** A typed text for a number or choice field. Resolves once it has been read, or could not be. */
   type: (name: keyof S & string, text: string) => Promise<void>;
@@ -45,7 +48,8 @@ export function rounded(value: number, decimals: number): number {
 
 function held<V extends Value>({ control }: Field<V>, { xMm, yMm }: PointMm): PointMm | undefined {
   if (control.kind !== 'mark') return undefined;
-  const into = (value: number, [lo, hi]: readonly [number, number]) => rounded(Math.min(hi, Math.max(lo, value)), control.decimals);
+  const into = (value: number, [lo, hi]: readonly [number, number]) =>
+    rounded(Math.min(hi, Math.max(lo, value)), control.decimals);
   return { xMm: into(xMm, control.x), yMm: into(yMm, control.y) };
 }
 
@@ -55,8 +59,14 @@ const reading = onDemand(() => import('./reading.ts'));
 const reader = 'What reads and links numbers';
 const noReader = () => notFetched(reader);
 
-/** The first render equals the server's: the address is read after mount. `nameOf` gives a field's label for messages. */
-export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, nameOf: (name: string) => string): Desk<S, R> {
+/**
+ * The first render equals the server's: the address is read after mount. `nameOf` gives a field's label for
+ * messages.
+ */
+export function useCalculator<S extends State, R>(
+  calculator: Calculator<S, R>,
+  nameOf: (name: string) => string,
+): Desk<S, R> {
   const [state, setState] = useState(() => startState(calculator));
   const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>({});
   const [refused, setRefused] = useState<VNode>();
@@ -64,11 +74,14 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
 
   useEffect(() => {
     if (location.search.length < 2) return;
-    reading().then(({ fromLink }) => {
-      const { state: given, note } = fromLink(calculator, location.search, nameOf);
-      setState(given);
-      setRefused(note);
-    }, () => setUnread(true));
+    reading().then(
+      ({ fromLink }) => {
+        const { state: given, note } = fromLink(calculator, location.search, nameOf);
+        setState(given);
+        setRefused(note);
+      },
+      () => setUnread(true),
+    );
   }, [calculator]);
 
   // A tenth of a millisecond at most: cheaper to work out again than to remember.
@@ -76,7 +89,12 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
 
   const clear = (slot: string) => setDrafts(({ [slot]: _, ...rest }) => rest);
   /** Puts what was read, or keeps the refused text with a sentence. */
-  const settle = async <T extends Value>(slot: string, text: string, read: (by: Reading) => Told<T>, put: (value: T) => void) => {
+  const settle = async <T extends Value>(
+    slot: string,
+    text: string,
+    read: (by: Reading) => Told<T>,
+    put: (value: T) => void,
+  ) => {
     const by = await reading().catch(() => undefined);
     setUnread(!by);
     const told = by && read(by);
@@ -93,15 +111,27 @@ export function useCalculator<S extends State, R>(calculator: Calculator<S, R>, 
     refused,
     missing: isUnread && reader,
     draft: (slot) => drafts[slot],
-    type: (name, text) => settle(name, text, (by) => by.readField(calculator.fields[name], nameOf(name), text), (value) => setState((old) => ({ ...old, [name]: value }))),
+    type: (name, text) =>
+      settle(
+        name,
+        text,
+        (by) => by.readField(calculator.fields[name], nameOf(name), text),
+        (value) => setState((old) => ({ ...old, [name]: value })),
+      ),
     typeAxis: (name, axis, text) => {
       const { control } = calculator.fields[name];
       if (control.kind !== 'mark') return;
-      settle(`${name}.${axis}`, text, (by) => by.readAxis(control, axis, text), (value) =>
-        setState((old) => {
-          const point = old[name];
-          return isPoint(point) ? { ...old, [name]: axis === 'x' ? { ...point, xMm: value } : { ...point, yMm: value } } : old;
-        }),
+      settle(
+        `${name}.${axis}`,
+        text,
+        (by) => by.readAxis(control, axis, text),
+        (value) =>
+          setState((old) => {
+            const point = old[name];
+            return isPoint(point)
+              ? { ...old, [name]: axis === 'x' ? { ...point, xMm: value } : { ...point, yMm: value } }
+              : old;
+          }),
       );
     },
     moveTo: (name, point) => {

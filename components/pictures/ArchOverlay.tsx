@@ -34,18 +34,35 @@ export function ArchOverlay({ places, chosen, frontMm, tailMm }: Props) {
       {[-1, 1].map((side) => (
         <g key={side}>
           <path class="d-ref" d={`M${side * frontMm} -27V15M${side * tailMm} -27V15`} />
-          <text class="ref halo" x={side * frontMm} y="20" text-anchor="middle">front</text>
-          <text class="ref halo" x={side * tailMm} y="20" text-anchor="middle">tail</text>
+          <text class="ref halo" x={side * frontMm} y="20" text-anchor="middle">
+            front
+          </text>
+          <text class="ref halo" x={side * tailMm} y="20" text-anchor="middle">
+            tail
+          </text>
           {inOrder.map((rule) => (
-            <path key={rule} class={`arch-line${isHabit(rule) ? ' is-habit' : ''}${rule === chosen ? ' is-mine' : ''}`} d={`M${side * places[rule]} ${rule === chosen ? top - 2 : top}V${rule === chosen ? 9 : 4}`} />
+            <path
+              key={rule}
+              class={`arch-line${isHabit(rule) ? ' is-habit' : ''}${rule === chosen ? ' is-mine' : ''}`}
+              d={`M${side * places[rule]} ${rule === chosen ? top - 2 : top}V${rule === chosen ? 9 : 4}`}
+            />
           ))}
-          <text class="v halo arch-mine" x={side * mine} y="14.5" text-anchor="middle">{fixed(mine)}</text>
+          <text class="v halo arch-mine" x={side * mine} y="14.5" text-anchor="middle">
+            {fixed(mine)}
+          </text>
         </g>
       ))}
       {inOrder.map((rule, i) => (
         <g key={rule}>
           <path class="arch-lead" d={`M${places[rule]} ${top}L${labels[i]} -42.5`} />
-          <text class={rule === chosen ? 'halo arch-mine' : 'halo'} x={labels[i]} y="-44" text-anchor="middle">{archRules.indexOf(rule) + 1}</text>
+          <text
+            class={rule === chosen ? 'halo arch-mine' : 'halo'}
+            x={labels[i]}
+            y="-44"
+            text-anchor="middle"
+          >
+            {archRules.indexOf(rule) + 1}
+          </text>
         </g>
       ))}
     </g>

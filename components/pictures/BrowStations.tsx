@@ -5,7 +5,11 @@ import { fixed } from '#words/number.ts';
 import { type Place, placeOn } from './BrowOutline.tsx';
 
 /** The line straight across a brow, light underneath so that it shows on hair. */
-export function Across({ upper, lower, place }: Pick<Thickness, 'upper' | 'lower'> & Readonly<{ place: Place }>) {
+export function Across({
+  upper,
+  lower,
+  place,
+}: Pick<Thickness, 'upper' | 'lower'> & Readonly<{ place: Place }>) {
   const d = `M${place(lower)}L${place(upper)}`;
   return (
     <g class="across">
@@ -15,8 +19,15 @@ export function Across({ upper, lower, place }: Pick<Thickness, 'upper' | 'lower
   );
 }
 
-/** Thickness at every station of one brow: a line straight across it and its number; the learner's own stands below the brow. */
-export function BrowStations({ stations, side, ownShare }: Readonly<{ stations: readonly StationPair[]; side: Side; ownShare: number }>) {
+/**
+ * Thickness at every station of one brow: a line straight across it and its number; the learner's own stands
+ * below the brow.
+ */
+export function BrowStations({
+  stations,
+  side,
+  ownShare,
+}: Readonly<{ stations: readonly StationPair[]; side: Side; ownShare: number }>) {
   const place = placeOn(side);
   return (
     <g>
@@ -30,7 +41,9 @@ export function BrowStations({ stations, side, ownShare }: Readonly<{ stations: 
         return (
           <g key={share}>
             <Across upper={upper} lower={lower} place={place} />
-            <text class="v halo" x={x} y={y} text-anchor="middle">{fixed(thicknessMm)}</text>
+            <text class="v halo" x={x} y={y} text-anchor="middle">
+              {fixed(thicknessMm)}
+            </text>
           </g>
         );
       })}

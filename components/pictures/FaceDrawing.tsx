@@ -16,7 +16,10 @@ type Props = Readonly<{
 /** A practice face as one picture. Needs no script: everything is in the markup. */
 export function FaceDrawing({ picture, prefix, label, skin, children }: Props) {
   const [left, top, width, height] = picture.viewBox;
-  const named = label === undefined ? ({ 'aria-hidden': 'true' } as const) : ({ role: 'img', 'aria-label': label } as const);
+  const named =
+    label === undefined
+      ? ({ 'aria-hidden': 'true' } as const)
+      : ({ role: 'img', 'aria-label': label } as const);
   const isCrop = picture.view !== 'whole' && picture.view !== 'midline';
   return (
     <svg class="face-drawing" viewBox={picture.viewBox.join(' ')} {...named}>

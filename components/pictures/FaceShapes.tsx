@@ -10,7 +10,10 @@ type Props = Readonly<{
   skin?: SkinLab;
 }>;
 
-/** The face as a group, for an SVG that draws more over it. Picture millimetres, y down; a mark (x, y up) lies at (x, -y). */
+/**
+ * The face as a group, for an SVG that draws more over it. Picture millimetres, y down; a mark (x, y up) lies
+ * at (x, -y).
+ */
 export function FaceShapes({ picture, prefix, skin }: Props) {
   const { clips, paths } = faceMarkup(picture, prefix, skin && inkOnSkin(skin, picture.hairTone));
   return (

@@ -1,6 +1,9 @@
 type Props = Readonly<{ id: string; x: number; y: number; width: number; height: number }>;
 
-/** Millimetre paper under a figure that is in millimetres: 1 mm and 10 mm squares. Pattern ids are unique per figure. */
+/**
+ * Millimetre paper under a figure that is in millimetres: 1 mm and 10 mm squares. Pattern ids are unique per
+ * figure.
+ */
 export function Paper({ id, x, y, width, height }: Props) {
   return (
     <g>

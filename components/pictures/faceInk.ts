@@ -37,7 +37,10 @@ function mixed(one: SkinLab, other: SkinLab, t: number): SkinLab {
   return { l: part('l'), a: part('a'), b: part('b') };
 }
 
-/** The nearest tone of the ground's own hue that keeps the contrast: darker if it can be, else lighter, as chalk on toned paper. */
+/**
+ * The nearest tone of the ground's own hue that keeps the contrast: darker if it can be, else lighter, as
+ * chalk on toned paper.
+ */
 function lineOn(ground: SkinLab, least: number, chalk = false): SkinLab {
   if (!chalk) {
     for (let L = ground.l; L >= 0; L--) {
@@ -53,8 +56,9 @@ function lineOn(ground: SkinLab, least: number, chalk = false): SkinLab {
 }
 
 /**
- * Colours for a face on measured skin. Skin so deep that even black stays under 3.3 : 1 is drawn in chalk, and dark brow hair gets
- * a broad dark bed with a thin light core, its sheen: it reads as dark hair and the core keeps 3 : 1.
+ * Colours for a face on measured skin. Skin so deep that even black stays under 3.3 : 1 is drawn in chalk,
+ * and dark brow hair gets a broad dark bed with a thin light core, its sheen: it reads as dark hair and the
+ * core keeps 3 : 1.
  */
 export function inkOnSkin(skin: SkinLab, hairTone: number): FaceInk {
   const isDeep = contrastOf(skin, black) < 3.3;
@@ -66,17 +70,45 @@ export function inkOnSkin(skin: SkinLab, hairTone: number): FaceInk {
   const pale = mixed(skin, { l: 90, a: 3, b: 9 }, 0.72);
   const lip = mixed(skin, { l: Math.max(18, skin.l - 14), a: skin.a + 14, b: skin.b }, 0.6);
   const all = {
-    skin, pale, line, soft, lip, brow,
+    skin,
+    pale,
+    line,
+    soft,
+    lip,
+    brow,
     white: mixed({ l: 91, a: 0, b: 2 }, skin, isDeep ? 0.26 : 0.1),
-    iris: { l: 30, a: 7, b: 11 }, pupil: { l: 8, a: 0, b: 0 }, lash: isDeep ? { l: 6, a: 1, b: 1 } : line, glint: { l: 100, a: 0, b: 0 },
-    mass: hair, strand: lineOn(hair, 3.1), paleHair: { l: 98, a: 0, b: 2 },
-    old: { l: 42, a: 16, b: -18 }, pigment: { l: 30, a: 9, b: 11 }, cloth: { l: 84, a: -2, b: -6 }, fold: { l: 42, a: -2, b: -10 },
+    iris: { l: 30, a: 7, b: 11 },
+    pupil: { l: 8, a: 0, b: 0 },
+    lash: isDeep ? { l: 6, a: 1, b: 1 } : line,
+    glint: { l: 100, a: 0, b: 0 },
+    mass: hair,
+    strand: lineOn(hair, 3.1),
+    paleHair: { l: 98, a: 0, b: 2 },
+    old: { l: 42, a: 16, b: -18 },
+    pigment: { l: 30, a: 9, b: 11 },
+    cloth: { l: 84, a: -2, b: -6 },
+    fold: { l: 42, a: -2, b: -10 },
   } as const satisfies Record<Role, SkinLab>;
   const hex = (role: Role): string => hexOf(all[role]);
   return {
-    skin: hex('skin'), pale: hex('pale'), line: hex('line'), soft: hex('soft'), white: hex('white'), iris: hex('iris'), pupil: hex('pupil'),
-    lash: hex('lash'), glint: hex('glint'), lip: hex('lip'), mass: hex('mass'), strand: hex('strand'), brow: hex('brow'),
-    paleHair: hex('paleHair'), old: hex('old'), pigment: hex('pigment'), cloth: hex('cloth'), fold: hex('fold'),
+    skin: hex('skin'),
+    pale: hex('pale'),
+    line: hex('line'),
+    soft: hex('soft'),
+    white: hex('white'),
+    iris: hex('iris'),
+    pupil: hex('pupil'),
+    lash: hex('lash'),
+    glint: hex('glint'),
+    lip: hex('lip'),
+    mass: hex('mass'),
+    strand: hex('strand'),
+    brow: hex('brow'),
+    paleHair: hex('paleHair'),
+    old: hex('old'),
+    pigment: hex('pigment'),
+    cloth: hex('cloth'),
+    fold: hex('fold'),
     sheen: isDeep && !hairIsClear ? hexOf(soft) : 'none',
   };
 }

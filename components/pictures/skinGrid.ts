@@ -1,7 +1,10 @@
 import type { Lab } from '#lib/colour/lab.ts';
 import { lchToLab } from '#lib/colour/lch.ts';
 
-/** The grid of the grey card: lightness down the side, hue angle along the foot. Every swatch is as strong as the others. */
+/**
+ * The grid of the grey card: lightness down the side, hue angle along the foot. Every swatch is as strong as
+ * the others.
+ */
 export const gridLightness = [80, 75, 70, 65, 60, 55, 50, 45, 40, 35, 30] as const;
 export const gridHuesDeg = [40, 45, 50, 55, 60, 65, 70, 75, 80] as const;
 export const gridChroma = 19;
@@ -13,9 +16,14 @@ export function swatchLab(l: number, hDeg: number, c = gridChroma): Lab {
   return { l: lab.l, a: Math.round(lab.a * 10) / 10, b: Math.round(lab.b * 10) / 10 };
 }
 
-/** Where a lightness and a hue lie on the drawing; the middle of a swatch is its own value. Held inside the grid. */
-export const across = (hDeg: number) => cell.left + Math.min(gridHuesDeg.length, Math.max(0, (hDeg - 37.5) / 5)) * cell.width;
-export const down = (l: number) => cell.top + Math.min(gridLightness.length, Math.max(0, (82.5 - l) / 5)) * cell.height;
+/**
+ * Where a lightness and a hue lie on the drawing; the middle of a swatch is its own value. Held inside the
+ * grid.
+ */
+export const across = (hDeg: number) =>
+  cell.left + Math.min(gridHuesDeg.length, Math.max(0, (hDeg - 37.5) / 5)) * cell.width;
+export const down = (l: number) =>
+  cell.top + Math.min(gridLightness.length, Math.max(0, (82.5 - l) / 5)) * cell.height;
 
 /** The swatch under a point of the drawing. */
 export function swatchAt(x: number, y: number): Readonly<{ l: number; hDeg: number }> | undefined {

@@ -15,12 +15,22 @@ const frontMm = brow.frontLower[0];
 const place = ([u, v]: Spot): Spot => [u - frontMm, -v];
 const hairs = browHairs(brow, { count: 230, gaps: 0.05, sparseTail: 0 }, drawFrom(seedFrom('under', 11)));
 
-/** The left brow of the level face for the figure of hair and bone: made at build, so that the drawing code stays off the phone. */
+/**
+ * The left brow of the level face for the figure of hair and bone: made at build, so that the drawing code
+ * stays off the phone.
+ */
 export const underBrow: UnderBrow = {
   outline: pathText(browOutline(brow), place, 2),
   hairs: hairs.map((hair): UnderBrow['hairs'][number] => {
     const [alongMm, downMm] = place(hair.root);
-    return [Number(alongMm.toFixed(1)), Number(downMm.toFixed(1)), Number(place(hair.tip)[0].toFixed(1)), pathText(hairStrokes([hair], 1), place, 1)];
+    return [
+      Number(alongMm.toFixed(1)),
+      Number(downMm.toFixed(1)),
+      Number(place(hair.tip)[0].toFixed(1)),
+      pathText(hairStrokes([hair], 1), place, 1),
+    ];
   }),
-  lowerEdgeMm: Array.from({ length: 21 }, (_, i) => Number(lowerV(brow, frontMm + (plannedLeft.lengthMm * i) / 20).toFixed(2))),
+  lowerEdgeMm: Array.from({ length: 21 }, (_, i) =>
+    Number(lowerV(brow, frontMm + (plannedLeft.lengthMm * i) / 20).toFixed(2)),
+  ),
 };

@@ -18,12 +18,25 @@ export function AnswerChoice({ id, label, options, chosen, error, field, onChoos
       <legend>{label}</legend>
       {options.map(({ code, said }, i) => (
         <label key={code}>
-          <input ref={i === 0 ? field : null} type="radio" name={id} value={code} checked={chosen === code} onChange={() => onChoose(code)} />
+          <input
+            ref={i === 0 ? field : null}
+            type="radio"
+            name={id}
+            value={code}
+            checked={chosen === code}
+            onChange={() => onChoose(code)}
+          />
           <span>{said}</span>
         </label>
       ))}
-      {error && <p class="field-error" id={`${id}-e`} role="alert">{error}</p>}
-      <button class="btn" type="submit">{practiceWords.check}</button>
+      {error && (
+        <p class="field-error" id={`${id}-e`} role="alert">
+          {error}
+        </p>
+      )}
+      <button class="btn" type="submit">
+        {practiceWords.check}
+      </button>
     </fieldset>
   );
 }

@@ -35,10 +35,19 @@ export function AnswerField({ id, label, unit, range, text, error, field, onText
           onInput={({ currentTarget }) => onText(currentTarget.value)}
         />
         <span class="plain">{unit}</span>
-        <button class="btn" type="submit">{practiceWords.check}</button>
+        <button class="btn" type="submit">
+          {practiceWords.check}
+        </button>
       </div>
-      <p class="hint" id={`${id}-h`}>{read.ok ? `${readAs(read.value, unit)} ` : ''}{rightWithin(range, unit)}</p>
-      {error && <p class="field-error" id={`${id}-e`} role="alert">{error}</p>}
+      <p class="hint" id={`${id}-h`}>
+        {read.ok ? `${readAs(read.value, unit)} ` : ''}
+        {rightWithin(range, unit)}
+      </p>
+      {error && (
+        <p class="field-error" id={`${id}-e`} role="alert">
+          {error}
+        </p>
+      )}
     </div>
   );
 }

@@ -21,7 +21,8 @@ export function CopyBox({ progress }: Readonly<{ progress: Progress }>) {
     const by = await reader().catch(() => undefined);
     if (!by) return setSaid(notFetched('What reads a copy'));
     const text = file.size > by.largestCopy ? undefined : await file.text().catch(() => '');
-    const copy = text === undefined ? ({ ok: false, reason: 'too-large' } as const) : by.readCopy(text, progress);
+    const copy =
+      text === undefined ? ({ ok: false, reason: 'too-large' } as const) : by.readCopy(text, progress);
     setSaid(copy.ok ? copyPreview(copy.total, copy.fresh, copy.dropped) : refusedCopy(copy.reason));
     if (copy.ok && copy.fresh > 0) setWaiting(copy.progress);
   }
@@ -40,19 +41,38 @@ export function CopyBox({ progress }: Readonly<{ progress: Progress }>) {
       <h2 id="copy-title">{deskWords.copyTitle}</h2>
       <p>{deskWords.copyLine}</p>
       <div class="btns">
-        <SaveCopy><Icon of={saveIcon} /> </SaveCopy>
+        <SaveCopy>
+          <Icon of={saveIcon} />{' '}
+        </SaveCopy>
         <label class="btn line file">
           {deskWords.load}
-          <input class="vh" type="file" accept=".json,application/json" onChange={({ currentTarget }) => { void open(currentTarget.files?.[0]); currentTarget.value = ''; }} />
+          <input
+            class="vh"
+            type="file"
+            accept=".json,application/json"
+            onChange={({ currentTarget }) => {
+              void open(currentTarget.files?.[0]);
+              currentTarget.value = '';
+            }}
+          />
         </label>
       </div>
-      <div role="status">
-        {said && <p class="notice plain">{said}</p>}
-      </div>
+      <div role="status">{said && <p class="notice plain">{said}</p>}</div>
       {waiting && (
         <div class="btns">
-          <button class="btn" type="button" onClick={add}>{deskWords.add}</button>
-          <button class="btn text" type="button" onClick={() => { setWaiting(undefined); setSaid(''); }}>{deskWords.leave}</button>
+          <button class="btn" type="button" onClick={add}>
+            {deskWords.add}
+          </button>
+          <button
+            class="btn text"
+            type="button"
+            onClick={() => {
+              setWaiting(undefined);
+              setSaid('');
+            }}
+          >
+            {deskWords.leave}
+          </button>
         </div>
       )}
     </section>

@@ -11,7 +11,10 @@ import { Tally } from './Tally.tsx';
 type Listed = Readonly<{ id: string; strand: string; name: string; summary: string }>;
 type Row = Readonly<{ standing: Standing; isDue: boolean }>;
 
-/** The list of skills with what was done, what is due today, the mixed set, and the copy. Counts appear after loading. */
+/**
+ * The list of skills with what was done, what is due today, the mixed set, and the copy. Counts appear after
+ * loading.
+ */
 export default function Desk({ skills }: Readonly<{ skills: readonly Listed[] }>) {
   const [progress, setProgress] = useState<Progress>(noProgress);
   const [rows, setRows] = useState<Readonly<Record<string, Row>> | undefined>();
@@ -19,16 +22,32 @@ export default function Desk({ skills }: Readonly<{ skills: readonly Listed[] }>
 
   useEffect(() => {
     let stop: (() => void) | undefined;
-    void Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts'), import('./isSkillDue.ts')]).then(
+    void Promise.all([
+      import('./keep.ts'),
+      import('#lib/practice/standing.ts'),
+      import('./isSkillDue.ts'),
+    ]).then(
       ([{ onKept, today }, { standingIn }, { isSkillDue }]) => {
         stop = onKept((kept) => {
           const day = today();
           setProgress(kept.progress);
-          setNotice(kept.newer ? practiceWords.newer : kept.kind === 'memory' ? practiceWords.notSaved : kept.setAside > 0 ? deskWords.setAside : '');
-          setRows(Object.fromEntries(skills.map(({ id }) => {
-            const standing = standingIn(kept.progress, id);
-            return [id, { standing, isDue: isSkillDue(id, standing.review, day) }];
-          })));
+          setNotice(
+            kept.newer
+              ? practiceWords.newer
+              : kept.kind === 'memory'
+                ? practiceWords.notSaved
+                : kept.setAside > 0
+                  ? deskWords.setAside
+                  : '',
+          );
+          setRows(
+            Object.fromEntries(
+              skills.map(({ id }) => {
+                const standing = standingIn(kept.progress, id);
+                return [id, { standing, isDue: isSkillDue(id, standing.review, day) }];
+              }),
+            ),
+          );
         });
       },
       () => setNotice(deskWords.notFetched),
@@ -39,10 +58,14 @@ export default function Desk({ skills }: Readonly<{ skills: readonly Listed[] }>
   const due = rows ? Object.values(rows).filter((row) => row.isDue).length : 0;
   return (
     <div class="desk">
-      <p class="desk-due plain" role="status">{rows && due > 0 ? dueWords(due) : deskWords.reviewLine}</p>
+      <p class="desk-due plain" role="status">
+        {rows && due > 0 ? dueWords(due) : deskWords.reviewLine}
+      </p>
       {notice && <p class="notice plain">{notice}</p>}
       <div class="mixed-door">
-        <a class="btn" href="/practice/mixed/">{deskWords.mixed}</a>
+        <a class="btn" href="/practice/mixed/">
+          {deskWords.mixed}
+        </a>
         <p>{deskWords.mixedLine}</p>
       </div>
       <h2>{deskWords.skills}</h2>
@@ -50,23 +73,25 @@ export default function Desk({ skills }: Readonly<{ skills: readonly Listed[] }>
         <section class="listed" key={strand}>
           <h3>{strand}</h3>
           <ul class="desk-list">
-            {skills.filter((skill) => skill.strand === strand).map(({ id, name, summary }) => {
-              const row = rows?.[id];
-              return (
-                <li>
-                  <a href={`/practice/${id}/`}>
-                    <span class="desk-name">{name}</span>
-                    <span class="desk-line">{summary}</span>
-                    <span class="desk-count">
-                      <span>{tallyWords(row?.standing.done ?? 0, row?.standing.right ?? 0)}</span>
-                      <Tally count={row?.standing.right ?? 0} />
-                      {!isAsked(id) && <b class="desk-mended">{mendedWords.mark}</b>}
-                      {row?.isDue && <b class="desk-now">{deskWords.dueNow}</b>}
-                    </span>
-                  </a>
-                </li>
-              );
-            })}
+            {skills
+              .filter((skill) => skill.strand === strand)
+              .map(({ id, name, summary }) => {
+                const row = rows?.[id];
+                return (
+                  <li>
+                    <a href={`/practice/${id}/`}>
+                      <span class="desk-name">{name}</span>
+                      <span class="desk-line">{summary}</span>
+                      <span class="desk-count">
+                        <span>{tallyWords(row?.standing.done ?? 0, row?.standing.right ?? 0)}</span>
+                        <Tally count={row?.standing.right ?? 0} />
+                        {!isAsked(id) && <b class="desk-mended">{mendedWords.mark}</b>}
+                        {row?.isDue && <b class="desk-now">{deskWords.dueNow}</b>}
+                      </span>
+                    </a>
+                  </li>
+                );
+              })}
           </ul>
         </section>
       ))}

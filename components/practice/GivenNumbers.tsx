@@ -6,13 +6,19 @@ export function GivenNumbers({ caption, head, rows }: GivenTable) {
     <table class="given">
       <caption>{caption}</caption>
       <thead>
-        <tr>{head.map((cell) => <th scope="col">{cell}</th>)}</tr>
+        <tr>
+          {head.map((cell) => (
+            <th scope="col">{cell}</th>
+          ))}
+        </tr>
       </thead>
       <tbody>
         {rows.map(([first, ...rest]) => (
           <tr>
             <th scope="row">{first}</th>
-            {rest.map((cell) => <td>{cell}</td>)}
+            {rest.map((cell) => (
+              <td>{cell}</td>
+            ))}
           </tr>
         ))}
       </tbody>

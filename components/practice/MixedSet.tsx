@@ -9,7 +9,10 @@ import type { ProblemSettings } from './bound.ts';
 import WhichMarkNotToTrust from './islands/WhichMarkNotToTrust.tsx';
 
 type Island = ComponentType<ProblemSettings>;
-/** Each skill comes when its turn is near, in the order of a first set; that set's first question is on the page from the start. */
+/**
+ * Each skill comes when its turn is near, in the order of a first set; that set's first question is on the
+ * page from the start.
+ */
 const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island }>>>> = {
   'which-mark-not-to-trust': () => Promise.resolve({ default: WhichMarkNotToTrust }),
   'change-nothing': () => import('./islands/ChangeNothing.tsx'),
@@ -54,20 +57,31 @@ export default function MixedSet() {
   const [at, setAt] = useState(0);
   const [beads, setBeads] = useState<readonly BeadState[]>([]);
   const [round, setRound] = useState(0);
-  const [fetched, setFetched] = useState<Readonly<Partial<Record<SkillId, Island>>>>({ 'which-mark-not-to-trust': WhichMarkNotToTrust });
+  const [fetched, setFetched] = useState<Readonly<Partial<Record<SkillId, Island>>>>({
+    'which-mark-not-to-trust': WhichMarkNotToTrust,
+  });
   const [isMissing, setIsMissing] = useState(false);
   const hasBegun = useRef(false);
   const end = useRef<HTMLDivElement>(null);
 
   useEffect(() => {
     let stop: (() => void) | undefined;
-    void Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts'), import('./isSkillDue.ts')]).then(
+    void Promise.all([
+      import('./keep.ts'),
+      import('#lib/practice/standing.ts'),
+      import('./isSkillDue.ts'),
+    ]).then(
       ([{ onKept, today }, { standingIn }, { isSkillDue }]) => {
         stop = onKept(({ progress }) => {
           if (hasBegun.current) return;
           hasBegun.current = true;
           const day = today();
-          setItems(dealSet(progress.answers.length, ids.filter((id) => isSkillDue(id, standingIn(progress, id).review, day))));
+          setItems(
+            dealSet(
+              progress.answers.length,
+              ids.filter((id) => isSkillDue(id, standingIn(progress, id).review, day)),
+            ),
+          );
           setAt(0);
         });
       },
@@ -83,7 +97,10 @@ export default function MixedSet() {
     setIsMissing(false);
     items.slice(at, at + 2).forEach(({ id }, ahead) => {
       if (fetched[id]) return;
-      islands[id]().then(({ default: island }) => setFetched((before) => ({ ...before, [id]: island })), () => ahead === 0 && setIsMissing(true));
+      islands[id]().then(
+        ({ default: island }) => setFetched((before) => ({ ...before, [id]: island })),
+        () => ahead === 0 && setIsMissing(true),
+      );
     });
   };
   useEffect(fetchNear, [items, at]);
@@ -106,27 +123,45 @@ export default function MixedSet() {
   };
 
   return (
-    <div onInput={() => { hasBegun.current = true; }}>
+    <div
+      onInput={() => {
+        hasBegun.current = true;
+      }}
+    >
       <div class="prac-top">
         <p class="kicker">{questionOf(Math.min(at + 1, setLength), setLength)}</p>
-        <Beads states={Array.from({ length: setLength }, (_, i) => beads[i] ?? (i === at ? 'here' : 'todo'))} />
+        <Beads
+          states={Array.from({ length: setLength }, (_, i) => beads[i] ?? (i === at ? 'here' : 'todo'))}
+        />
       </div>
       {item && Island ? (
         <Island
           key={`${round} ${at} ${item.id} ${item.index}`}
           at="mixed"
           level={2}
-          inSet={{ index: item.index, isFirst: at === 0 && round === 0, rung: item.rung, onDone: (bead) => setBeads((before) => (before.length > at ? before : [...before, bead])), onNext: next }}
+          inSet={{
+            index: item.index,
+            isFirst: at === 0 && round === 0,
+            rung: item.rung,
+            onDone: (bead) => setBeads((before) => (before.length > at ? before : [...before, bead])),
+            onNext: next,
+          }}
         />
       ) : item ? (
         <div class="problem waiting" role="status">
           {isMissing && <p class="notice plain">{practiceWords.notFetched}</p>}
-          {isMissing && <button class="btn" type="button" onClick={fetchNear}>{practiceWords.tryAgain}</button>}
+          {isMissing && (
+            <button class="btn" type="button" onClick={fetchNear}>
+              {practiceWords.tryAgain}
+            </button>
+          )}
         </div>
       ) : (
         <div class="set-end" ref={end} tabIndex={-1}>
           <p class="set-done plain">{setDone(right, setLength)}</p>
-          <button class="btn" type="button" onClick={again}>{practiceWords.newSet}</button>
+          <button class="btn" type="button" onClick={again}>
+            {practiceWords.newSet}
+          </button>
         </div>
       )}
     </div>

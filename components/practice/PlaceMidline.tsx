@@ -14,7 +14,11 @@ const levelOptions = words.levels.map((label, i) => ({ value: String(i), label }
 const pinOf = (key: string) => (key === 'foot' ? 'foot' : 'top');
 
 /** Place the midline on a drawn face. The first face comes in as children, drawn at build. */
-export default function PlaceMidline({ at = 'place', task, children }: Readonly<{ at?: string; task: string; children?: ComponentChildren }>) {
+export default function PlaceMidline({
+  at = 'place',
+  task,
+  children,
+}: Readonly<{ at?: string; task: string; children?: ComponentChildren }>) {
   const { shown, seedText, faults, active, attempt, desk, given, notice, ...act } = usePlaceMidline();
   const { across, drafts, judged, hasMarks, tries, hints, review } = attempt;
   const heading = useRef<HTMLHeadingElement>(null);
@@ -44,12 +48,16 @@ export default function PlaceMidline({ at = 'place', task, children }: Readonly<
 
   return (
     <div class="place">
-      <h1 ref={heading} tabIndex={-1}>{words.question}</h1>
+      <h1 ref={heading} tabIndex={-1}>
+        {words.question}
+      </h1>
       <p class="stand">{task}</p>
       <div class="fig" ref={figure}>
         <div class="pic">
           <div class="stack">
-            <div class="still" aria-hidden="true">{desk && given ? <desk.PracticeStill given={given} id={`${at}-face`} /> : children}</div>
+            <div class="still" aria-hidden="true">
+              {desk && given ? <desk.PracticeStill given={given} id={`${at}-face`} /> : children}
+            </div>
             <MarkStage
               view={placeView}
               label={words.pictureLabel}
@@ -66,49 +74,135 @@ export default function PlaceMidline({ at = 'place', task, children }: Readonly<
           </div>
         </div>
         <div class="side">
-          <form class="place-fields js-only no-print" autocomplete="off" onSubmit={(event) => { event.preventDefault(); void check(); }}>
+          <form
+            class="place-fields js-only no-print"
+            autocomplete="off"
+            onSubmit={(event) => {
+              event.preventDefault();
+              void check();
+            }}
+          >
             {pins.map((pin) => (
-              <PinRow key={`${pin} ${shown.seed}`} id={`${at}-${pin}`} pin={pin} xMm={across[pin]} draft={drafts[pin]} onType={(text) => act.type(pin, text)} onStep={(by) => { act.setActive(pin); act.moveTo(pin, across[pin] + by); }} />
+              <PinRow
+                key={`${pin} ${shown.seed}`}
+                id={`${at}-${pin}`}
+                pin={pin}
+                xMm={across[pin]}
+                draft={drafts[pin]}
+                onType={(text) => act.type(pin, text)}
+                onStep={(by) => {
+                  act.setActive(pin);
+                  act.moveTo(pin, across[pin] + by);
+                }}
+              />
             ))}
             <fieldset class="field">
               <legend>{words.arrows}</legend>
               <div class="pick">
                 {pins.map((pin) => (
-                  <label key={pin}><input type="radio" name={`${at}-pin`} value={pin} checked={active === pin} onChange={() => act.setActive(pin)} />{words.pins[pin]}</label>
+                  <label key={pin}>
+                    <input
+                      type="radio"
+                      name={`${at}-pin`}
+                      value={pin}
+                      checked={active === pin}
+                      onChange={() => act.setActive(pin)}
+                    />
+                    {words.pins[pin]}
+                  </label>
                 ))}
               </div>
             </fieldset>
-            <label class="tickbox"><input type="checkbox" checked={hasMarks} onChange={({ currentTarget }) => void act.showMarks(currentTarget.checked)} /> <span>{words.marks}</span></label>
-            <button class="btn" type="submit">{words.check}</button>
+            <label class="tickbox">
+              <input
+                type="checkbox"
+                checked={hasMarks}
+                onChange={({ currentTarget }) => void act.showMarks(currentTarget.checked)}
+              />{' '}
+              <span>{words.marks}</span>
+            </label>
+            <button class="btn" type="submit">
+              {words.check}
+            </button>
           </form>
           <div role="status" aria-live="polite">
             {judged && desk && given && (
-              <desk.PlacedPanel given={given} judged={judged} tries={tries} hints={hints} id={`${at}-answer`} onTryAgain={tryAgain} onAnother={another} />
+              <desk.PlacedPanel
+                given={given}
+                judged={judged}
+                tries={tries}
+                hints={hints}
+                id={`${at}-answer`}
+                onTryAgain={tryAgain}
+                onAnother={another}
+              />
             )}
             {notice && <p class="notice plain">{notice}</p>}
             {review && <p class="tiny quiet plain">{review}</p>}
           </div>
         </div>
       </div>
-      <form class="place-which js-only no-print" autocomplete="off" onSubmit={(event) => { event.preventDefault(); void act.showTyped(); }}>
+      <form
+        class="place-which js-only no-print"
+        autocomplete="off"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void act.showTyped();
+        }}
+      >
         <div>
-          <ChoiceBox id={`${at}-level`} label={words.level} value={String(shown.level)} options={levelOptions} onType={(text) => void act.chooseLevel(text)} />
-          {faults.level && <p class="field-error" role="alert">{faults.level}</p>}
+          <ChoiceBox
+            id={`${at}-level`}
+            label={words.level}
+            value={String(shown.level)}
+            options={levelOptions}
+            onType={(text) => void act.chooseLevel(text)}
+          />
+          {faults.level && (
+            <p class="field-error" role="alert">
+              {faults.level}
+            </p>
+          )}
         </div>
         <div class="field">
           <label for={`${at}-seed`}>{words.face}</label>
           <div class="unit">
-            <input class="in" id={`${at}-seed`} type="text" inputMode="numeric" autocomplete="off" spellcheck={false} value={seedText} aria-invalid={faults.seed ? true : undefined} aria-describedby={faults.seed ? `${at}-seed-error ${at}-seed-hint` : `${at}-seed-hint`} onInput={({ currentTarget }) => act.setSeedText(currentTarget.value)} />
-            <button class="btn line" type="submit">{words.show}</button>
+            <input
+              class="in"
+              id={`${at}-seed`}
+              type="text"
+              inputMode="numeric"
+              autocomplete="off"
+              spellcheck={false}
+              value={seedText}
+              aria-invalid={faults.seed ? true : undefined}
+              aria-describedby={faults.seed ? `${at}-seed-error ${at}-seed-hint` : `${at}-seed-hint`}
+              onInput={({ currentTarget }) => act.setSeedText(currentTarget.value)}
+            />
+            <button class="btn line" type="submit">
+              {words.show}
+            </button>
           </div>
-          <p class="hint" id={`${at}-seed-hint`}>{words.faceHint}</p>
-          {faults.seed && <p class="field-error" id={`${at}-seed-error`} role="alert">{faults.seed}</p>}
+          <p class="hint" id={`${at}-seed-hint`}>
+            {words.faceHint}
+          </p>
+          {faults.seed && (
+            <p class="field-error" id={`${at}-seed-error`} role="alert">
+              {faults.seed}
+            </p>
+          )}
         </div>
-        <button class="btn text" type="button" onClick={another}>{words.another}</button>
+        <button class="btn text" type="button" onClick={another}>
+          {words.another}
+        </button>
       </form>
       <details class="worked-answer">
         <summary>{words.how}</summary>
-        <ol class="steps">{words.steps.map((step) => <li key={step}>{step}</li>)}</ol>
+        <ol class="steps">
+          {words.steps.map((step) => (
+            <li key={step}>{step}</li>
+          ))}
+        </ol>
       </details>
     </div>
   );

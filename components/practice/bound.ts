@@ -5,10 +5,19 @@ import type { BeadState } from '#words/practice.ts';
 import type { ProblemWords } from '#words/skills/problemWords.ts';
 
 /** What a picture is given: the numbers, and after marking the learner's answer beside the right one. */
-export type PictureProps<G> = Readonly<{ given: G; at: string; yours?: number | string; right?: number | string }>;
+export type PictureProps<G> = Readonly<{
+  given: G;
+  at: string;
+  yours?: number | string;
+  right?: number | string;
+}>;
 
 /** One skill with its sentences and its picture: everything a problem on the page needs. */
-export type Bound<G> = Readonly<{ skill: Skill<G>; words: ProblemWords<G>; Picture: ComponentType<PictureProps<G>> }>;
+export type Bound<G> = Readonly<{
+  skill: Skill<G>;
+  words: ProblemWords<G>;
+  Picture: ComponentType<PictureProps<G>>;
+}>;
 
 /** What a page decides about a problem. `at` is unique on the page. */
 export type ProblemSettings = Readonly<{
@@ -19,5 +28,11 @@ export type ProblemSettings = Readonly<{
   /** The first item of a lesson's problem, 0 to 999, where the lesson wants a certain case. */
   seed?: number;
   /** A set of mixed skills decides these: which item, on which rung, and what happens after it. */
-  inSet?: Readonly<{ index: number; isFirst: boolean; rung: Rung; onDone: (bead: BeadState) => void; onNext: () => void }>;
+  inSet?: Readonly<{
+    index: number;
+    isFirst: boolean;
+    rung: Rung;
+    onDone: (bead: BeadState) => void;
+    onNext: () => void;
+  }>;
 }>;

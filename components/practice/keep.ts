@@ -11,7 +11,8 @@ export { today } from './today.ts';
 const store = openStore(browserPlaces());
 let loaded: Promise<Kept> | undefined;
 
-const channel = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('tautline-practice');
+const channel =
+  typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('tautline-practice');
 const listeners = new Set<(kept: Kept) => void>();
 const tell = (kept: Kept) => {
   for (const listener of listeners) listener(kept);

@@ -5,9 +5,9 @@ const key = 'tautline-practice';
 const patienceMs = 3000;
 
 /**
- * A place that may fall silent: browsers have left a database request without any answer until they were restarted. After
- * the wait it counts as failed, at once from then on, and the next place answers. A late write does no harm: what is kept
- * is a union.
+ * A place that may fall silent: browsers have left a database request without any answer until they were
+ * restarted. After the wait it counts as failed, at once from then on, and the next place answers. A late
+ * write does no harm: what is kept is a union.
  */
 export function impatient(place: Place, waitMs: number): Place {
   let isSilent = false;
@@ -22,10 +22,17 @@ export function impatient(place: Place, waitMs: number): Place {
     });
     return Promise.race([ask(), end]).finally(() => clearTimeout(timer));
   }
-  return { kind: place.kind, read: () => inTime(place.read), update: (change) => inTime(() => place.update(change)) };
+  return {
+    kind: place.kind,
+    read: () => inTime(place.read),
+    update: (change) => inTime(() => place.update(change)),
+  };
 }
 
-/** IndexedDB. Its updates run one after the other across tabs. Merely asking for it can throw in a sandboxed frame. */
+/**
+ * IndexedDB. Its updates run one after the other across tabs. Merely asking for it can throw in a sandboxed
+ * frame.
+ */
 function indexedPlace(): Place {
   const store = createStore(key, 'progress');
   return {

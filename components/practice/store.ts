@@ -1,7 +1,16 @@
-import { newAnswers, noProgress, readProgress, type Answered, type Progress } from '#lib/practice/progress.ts';
+import {
+  newAnswers,
+  noProgress,
+  readProgress,
+  type Answered,
+  type Progress,
+} from '#lib/practice/progress.ts';
 import { addToStored, type Stored } from '#lib/practice/stored.ts';
 
-/** One place to keep a value. `update` is atomic against other tabs; both may throw when storage is denied or full. */
+/**
+ * One place to keep a value. `update` is atomic against other tabs; both may throw when storage is denied or
+ * full.
+ */
 export type Place = Readonly<{
   kind: 'indexeddb' | 'localstorage' | 'memory';
   read: () => Promise<unknown>;
@@ -46,8 +55,8 @@ function distinct(values: readonly unknown[]): readonly unknown[] {
 }
 
 /**
- * Keeps progress in the first place that works and reads from all of them, because an earlier visit may have had to
- * use another one. When a place fails, the next one is used; the last is memory and never fails.
+ * Keeps progress in the first place that works and reads from all of them, because an earlier visit may have
+ * had to use another one. When a place fails, the next one is used; the last is memory and never fails.
  */
 export function openStore(places: readonly Place[]): Store {
   let stored: Stored = noProgress;
@@ -60,7 +69,12 @@ export function openStore(places: readonly Place[]): Store {
     newer = true;
     return undefined;
   };
-  const kept = (): Kept => ({ progress: { schema: 1, answers: stored.answers }, kind, newer, setAside: stored.aside?.length ?? 0 });
+  const kept = (): Kept => ({
+    progress: { schema: 1, answers: stored.answers },
+    kind,
+    newer,
+    setAside: stored.aside?.length ?? 0,
+  });
 
   const load = async () => {
     let isFirst = true;

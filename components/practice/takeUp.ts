@@ -21,11 +21,16 @@ export function clearPutDown(answered: Answered, kept: Kept): void {
   }
 }
 
-/** Moves into the store what an earlier page put down and could not write. What cannot be read stays where it is. */
+/**
+ * Moves into the store what an earlier page put down and could not write. What cannot be read stays where it
+ * is.
+ */
 export async function takeUp(store: Store, before: Kept): Promise<Kept> {
   let kept = before;
   try {
-    const keys = Array.from({ length: localStorage.length }, (_, i) => localStorage.key(i)).filter((key) => key?.startsWith(putDownPrefix));
+    const keys = Array.from({ length: localStorage.length }, (_, i) => localStorage.key(i)).filter((key) =>
+      key?.startsWith(putDownPrefix),
+    );
     for (const key of keys) {
       const read = key ? readProgress(parsed(localStorage.getItem(key))) : undefined;
       if (!key || !read?.ok || read.dropped > 0) continue;

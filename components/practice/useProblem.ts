@@ -27,33 +27,56 @@ type Attempt = Readonly<{
   isKept: boolean;
   review: string;
 }>;
-const fresh: Attempt = { text: '', tries: 0, firstCredit: 0, hints: 0, isOpen: false, isKept: false, review: '' };
+const fresh: Attempt = {
+  text: '',
+  tries: 0,
+  firstCredit: 0,
+  hints: 0,
+  isOpen: false,
+  isKept: false,
+  review: '',
+};
 
 /**
- * Storage lives in the browser only. It is fetched when a problem is first touched, so that it is there when an answer comes.
+ * Storage lives in the browser only. It is fetched when a problem is first touched, so that it is there when
+ * an answer comes.
  * Nothing when it cannot be fetched: the answer is put down without it, and the next page takes it up.
  */
 const loadKeeping = async () => {
   try {
-    const [keeping, { standingIn }] = await Promise.all([import('./keep.ts'), import('#lib/practice/standing.ts')]);
+    const [keeping, { standingIn }] = await Promise.all([
+      import('./keep.ts'),
+      import('#lib/practice/standing.ts'),
+    ]);
     return { ...keeping, standingIn };
   } catch {
     return undefined;
   }
 };
 
-/** What was typed or chosen before the script arrived, or restored by the browser: it is on the page but not in the state. */
+/**
+ * What was typed or chosen before the script arrived, or restored by the browser: it is on the page but not
+ * in the state.
+ */
 function typedEarlier(field: HTMLInputElement | null): string {
   if (!field) return '';
-  const filled = field.type === 'radio' ? field.form?.querySelector<HTMLInputElement>('input:checked') : field;
+  const filled =
+    field.type === 'radio' ? field.form?.querySelector<HTMLInputElement>('input:checked') : field;
   return filled?.value ?? '';
 }
 
 /**
- * Everything a problem remembers and does. The first render depends on the settings alone; address and storage are read
- * after it, and only for an untouched problem, so that nothing changes under the learner's hands.
+ * Everything a problem remembers and does. The first render depends on the settings alone; address and
+ * storage are read after it, and only for an untouched problem, so that nothing changes under the learner's
+ * hands.
  */
-export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSeed }: Bound<G> & ProblemSettings) {
+export function useProblem<G>({
+  skill,
+  words,
+  main = false,
+  inSet,
+  seed: firstSeed,
+}: Bound<G> & ProblemSettings) {
   const [index, setIndex] = useState(inSet?.index ?? 0);
   const [asked, setAsked] = useState(firstSeed);
   const [rung, setRung] = useState<Rung>(inSet?.rung ?? (main ? 'last-blank' : 'bare'));
@@ -86,7 +109,10 @@ export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSe
       given,
       answer: skill.answer(given),
       slips: skill.slips.map(({ id, value, credit }) => ({ id, credit, value: value(given) })),
-      steps: skill.steps(given).map(({ id, values }) => ({ hint: words.steps[id]?.hint ?? '', done: tied(words.steps[id]?.done(values) ?? '') })),
+      steps: skill.steps(given).map(({ id, values }) => ({
+        hint: words.steps[id]?.hint ?? '',
+        done: tied(words.steps[id]?.done(values) ?? ''),
+      })),
     };
   }, [skill, words, seed]);
   const { given, answer, slips, steps } = dealt;
@@ -116,7 +142,18 @@ export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSe
 
   async function keep(solved: boolean, { firstCredit: credit, tries, hints, slip, isKept }: Attempt) {
     if (isKept) return;
-    const answered: Answered = { skill: skill.id, seed, day: today(), atMs: Date.now(), rung, credit, tries, hints, solved, ...(slip ? { slip } : {}) };
+    const answered: Answered = {
+      skill: skill.id,
+      seed,
+      day: today(),
+      atMs: Date.now(),
+      rung,
+      credit,
+      tries,
+      hints,
+      solved,
+      ...(slip ? { slip } : {}),
+    };
     putDown(answered);
     change({ isKept: true });
     const bead = !solved ? 'none' : credit === 1 && hints === 0 ? 'full' : 'half';
@@ -133,7 +170,8 @@ export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSe
 
   /** The reply as a value, or what is wrong with what was typed. */
   function read(): Readonly<{ reply: number | string } | { error: string }> {
-    if (answer.kind === 'choice') return attempt.text === '' ? { error: practiceWords.choose } : { reply: attempt.text };
+    if (answer.kind === 'choice')
+      return attempt.text === '' ? { error: practiceWords.choose } : { reply: attempt.text };
     const number = readDecimal(attempt.text, unit);
     return number.ok ? { reply: number.value } : { error: refusedNumber(number.reason, unit) };
   }
@@ -200,5 +238,24 @@ export function useProblem<G>({ skill, words, main = false, inSet, seed: firstSe
     heading.current?.focus();
   }
 
-  return { ...dealt, seed, unit, rung, shown, attempt, beads, notice, heading, field, getReady, change, setRung, setText, check, tryAgain, openWorked, newNumbers };
+  return {
+    ...dealt,
+    seed,
+    unit,
+    rung,
+    shown,
+    attempt,
+    beads,
+    notice,
+    heading,
+    field,
+    getReady,
+    change,
+    setRung,
+    setText,
+    check,
+    tryAgain,
+    openWorked,
+    newNumbers,
+  };
 }

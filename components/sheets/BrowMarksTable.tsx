@@ -9,12 +9,23 @@ export function BrowMarksTable({ brows: { right, left } }: Readonly<{ brows: Bro
   return (
     <table class="readings brow-marks">
       <caption>{words.marks}</caption>
-      <thead><tr><td />{words.columns.map((column) => <th key={column} scope="col">{column}</th>)}</tr></thead>
+      <thead>
+        <tr>
+          <td />
+          {words.columns.map((column) => (
+            <th key={column} scope="col">
+              {column}
+            </th>
+          ))}
+        </tr>
+      </thead>
       <tbody>
         {browMarks.map((mark) => (
           <tr key={mark}>
             <th scope="row">{capital(browMarkWords[mark])}</th>
-            {[right[mark].uMm, left[mark].uMm, right[mark].vMm, left[mark].vMm].map((mm, i) => <td key={words.columns[i]}>{fixed(mm)}</td>)}
+            {[right[mark].uMm, left[mark].uMm, right[mark].vMm, left[mark].vMm].map((mm, i) => (
+              <td key={words.columns[i]}>{fixed(mm)}</td>
+            ))}
           </tr>
         ))}
       </tbody>

@@ -19,13 +19,18 @@ const levels = sheetLevels.map((value, i) => ({ value, label: placeMidlineWords.
 const nameOf = (key: string) => (key === 'seed' || key === 'level' ? words[key] : paperName(key));
 const fetchDrawing = onDemand(async () => (await import('./PracticeSheetDrawing.tsx')).PracticeSheetDrawing);
 
-/** The practice sheet: a face and a table on two pages. The first face comes in as children, drawn at build. */
+/**
+ * The practice sheet: a face and a table on two pages. The first face comes in as children, drawn at build.
+ */
 export function MappingPracticeSheet({ children }: Readonly<{ children?: ComponentChildren }>) {
   const id = 'practice-sheet';
   const desk = useCalculator(practiceSheet, nameOf);
   const { drawn, Drawing, notice } = useDrawing(desk.result, fetchDrawing);
   const { seed, level, scale } = drawn;
-  const foot = sheetFoot([`Face ${seed}`, levels[level]?.label ?? '', scaledFor(scale.across, scale.up)].filter(Boolean), libraryVersion);
+  const foot = sheetFoot(
+    [`Face ${seed}`, levels[level]?.label ?? '', scaledFor(scale.across, scale.up)].filter(Boolean),
+    libraryVersion,
+  );
   const page = { title, foot, pages: 2 };
   return (
     <SheetDesk
@@ -35,15 +40,33 @@ export function MappingPracticeSheet({ children }: Readonly<{ children?: Compone
       missing={desk.missing}
       boxes={
         <>
-          <NumberBox id={`${id}-seed`} label={words.seed} hint={words.seedHint} unit="" shown={String(Math.round(desk.state.seed))} refused={desk.draft('seed')} onType={(text) => desk.type('seed', text)} />
-          <ChoiceBox id={`${id}-level`} label={words.level} value={desk.state.level} options={levels} onType={(text) => desk.type('level', text)} />
+          <NumberBox
+            id={`${id}-seed`}
+            label={words.seed}
+            hint={words.seedHint}
+            unit=""
+            shown={String(Math.round(desk.state.seed))}
+            refused={desk.draft('seed')}
+            onType={(text) => desk.type('seed', text)}
+          />
+          <ChoiceBox
+            id={`${id}-level`}
+            label={words.level}
+            value={desk.state.level}
+            options={levels}
+            onType={(text) => desk.type('level', text)}
+          />
           <PaperBoxes desk={desk} id={id} />
         </>
       }
       links={
         <>
-          <a class="btn text" href={`/practice/place-the-midline/?seed=${seed}&level=${level}`}>{words.screen}</a>
-          <a class="btn text" href="/calculators/measuring-error/">{words.workOut}</a>
+          <a class="btn text" href={`/practice/place-the-midline/?seed=${seed}&level=${level}`}>
+            {words.screen}
+          </a>
+          <a class="btn text" href="/calculators/measuring-error/">
+            {words.workOut}
+          </a>
         </>
       }
     >
@@ -52,7 +75,9 @@ export function MappingPracticeSheet({ children }: Readonly<{ children?: Compone
         <BarCheck />
         {Drawing ? <Drawing seed={seed} level={level} scale={scale} id={id} /> : children}
       </SheetPage>
-      <SheetPage {...page} title={words.tableTitle} page={2}><ReadingsTable /></SheetPage>
+      <SheetPage {...page} title={words.tableTitle} page={2}>
+        <ReadingsTable />
+      </SheetPage>
     </SheetDesk>
   );
 }

@@ -23,7 +23,18 @@ export function OutlineSheet({ children }: Readonly<{ children?: ComponentChildr
   const marks = browKeys.map((key) => `${key}=${outlineSheet.fields[key].write(desk.state[key])}`).join('&');
   const foot = sheetFoot([scaledFor(scale.across, scale.up)].filter(Boolean), libraryVersion);
   return (
-    <SheetDesk paper={desk.state.paper} refused={desk.refused} notice={notice} missing={desk.missing} boxes={<PaperBoxes desk={desk} id={id} />} links={<a class="btn text" href={`/calculators/outline-and-cover/?${marks}`}>{words.back}</a>}>
+    <SheetDesk
+      paper={desk.state.paper}
+      refused={desk.refused}
+      notice={notice}
+      missing={desk.missing}
+      boxes={<PaperBoxes desk={desk} id={id} />}
+      links={
+        <a class="btn text" href={`/calculators/outline-and-cover/?${marks}`}>
+          {words.back}
+        </a>
+      }
+    >
       <SheetPage title={sheetWords.outline.title} foot={foot} page={1} pages={1}>
         <p class="sheet-warning">{words.warning}</p>
         <p>{words.flat}</p>

@@ -32,19 +32,25 @@ function outlinePath(brow: Brow, place: Place): string | undefined {
   return `M${at(curves[0][0])}${curves.map(([, b, c, d]) => `C${at(b)} ${at(c)} ${at(d)}`).join('')}Z`;
 }
 
-const crossPath = ({ x, y }: ReturnType<Place>): string => `M${mm(x - crossMm)} ${mm(y)}H${mm(x + crossMm)}M${mm(x)} ${mm(y - crossMm)}V${mm(y + crossMm)}`;
+const crossPath = ({ x, y }: ReturnType<Place>): string =>
+  `M${mm(x - crossMm)} ${mm(y)}H${mm(x + crossMm)}M${mm(x)} ${mm(y - crossMm)}V${mm(y + crossMm)}`;
 
 function BrowShape({ brow, place, look }: Readonly<{ brow: Brow; place: Place; look: string }>) {
   const d = outlinePath(brow, place);
   return (
     <g class={look}>
       {d && <path class="sheet-outline" d={d} />}
-      {browMarks.map((mark) => <path key={mark} class="sheet-cross" d={crossPath(place(brow[mark]))} />)}
+      {browMarks.map((mark) => (
+        <path key={mark} class="sheet-cross" d={crossPath(place(brow[mark]))} />
+      ))}
     </g>
   );
 }
 
-/** Both brows at true size, and below them the right one turned over onto the left: what differs is what stands apart. */
+/**
+ * Both brows at true size, and below them the right one turned over onto the left: what differs is what
+ * stands apart.
+ */
 export function OutlineSheetDrawing({ brows, scale }: Readonly<{ brows: Brows; scale: SheetScale }>) {
   const midX = (reachMm + 1) * scale.across;
   const both = pictureTopMm + aboveMm * scale.up;
@@ -55,23 +61,36 @@ export function OutlineSheetDrawing({ brows, scale }: Readonly<{ brows: Brows; s
   // The lower row needs one side only: the midline moves to the left edge.
   const foldX = 14 * scale.across;
   return (
-    <svg class="true-size" viewBox={`0 0 ${sheetWidthMm} ${outlineHeightMm}`} role="img" aria-label={words.picture}>
+    <svg
+      class="true-size"
+      viewBox={`0 0 ${sheetWidthMm} ${outlineHeightMm}`}
+      role="img"
+      aria-label={words.picture}
+    >
       <ScaleBars scale={scale} />
       <g>
         <path class="sheet-level" d={level(both, 0)} />
         <path class="sheet-midline" d={`M${midX} ${both - aboveMm * scale.up + 3}V${both + 6 * scale.up}`} />
         <BrowShape brow={brows.right} place={on('right', both)} look="solid" />
         <BrowShape brow={brows.left} place={on('left', both)} look="solid" />
-        <text x="1" y={both + 5}>{words.right}</text>
-        <text x={width} y={both + 5} text-anchor="end">{words.left}</text>
-        <text x={midX + 1.5} y={both - aboveMm * scale.up + 6}>{words.midline}</text>
+        <text x="1" y={both + 5}>
+          {words.right}
+        </text>
+        <text x={width} y={both + 5} text-anchor="end">
+          {words.left}
+        </text>
+        <text x={midX + 1.5} y={both - aboveMm * scale.up + 6}>
+          {words.midline}
+        </text>
       </g>
       <g>
         <path class="sheet-level" d={level(over, 0)} />
         <path class="sheet-midline" d={`M${foldX} ${over - aboveMm * scale.up + 6}V${over + 6 * scale.up}`} />
         <BrowShape brow={brows.left} place={on('left', over, foldX)} look="solid" />
         <BrowShape brow={brows.right} place={on('left', over, foldX)} look="dashed" />
-        <text x={foldX + 1.5} y={over + 5}>{words.over}</text>
+        <text x={foldX + 1.5} y={over + 5}>
+          {words.over}
+        </text>
       </g>
     </svg>
   );

@@ -1,7 +1,13 @@
 import { pageOf, sheetsWords } from '#words/sheets.ts';
 import type { ComponentChildren } from 'preact';
 
-type Props = Readonly<{ title: string; foot: string; page: number; pages: number; children: ComponentChildren }>;
+type Props = Readonly<{
+  title: string;
+  foot: string;
+  page: number;
+  pages: number;
+  children: ComponentChildren;
+}>;
 
 /** One sheet of paper: whose it is, its title, what it holds, and a foot that says how to make it again. */
 export function SheetPage({ title, foot, page, pages, children }: Props) {
@@ -14,7 +20,9 @@ export function SheetPage({ title, foot, page, pages, children }: Props) {
       </div>
       <h2>{title}</h2>
       {children}
-      <p class="sheet-foot"><span>{foot}</span> <span>{pageOf(page, pages)}</span></p>
+      <p class="sheet-foot">
+        <span>{foot}</span> <span>{pageOf(page, pages)}</span>
+      </p>
     </section>
   );
 }

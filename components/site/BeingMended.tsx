@@ -3,9 +3,17 @@ import type { ComponentChildren } from 'preact';
 import { Icon } from './Icon.tsx';
 import { cautionIcon } from './icons.ts';
 
-type Props = Readonly<{ kind: MendedKind; id: string; /** What else is to be said here. */ children?: ComponentChildren }>;
+type Props = Readonly<{
+  kind: MendedKind;
+  id: string;
+  /** What else is to be said here. */
+  children?: ComponentChildren;
+}>;
 
-/** The notice of a page or part that is being mended; nothing of one that is not. It stands above every answer. */
+/**
+ * The notice of a page or part that is being mended; nothing of one that is not. It stands above every
+ * answer.
+ */
 export function BeingMended({ kind, id, children }: Props) {
   if (!isBeingMended(kind, id)) return null;
   return (
@@ -13,7 +21,9 @@ export function BeingMended({ kind, id, children }: Props) {
       <Icon of={cautionIcon} />
       <div>
         <p class="mended-title">{mendedWords.title}</p>
-        <p>{mendedWords.why} {mendedWords.instead}</p>
+        <p>
+          {mendedWords.why} {mendedWords.instead}
+        </p>
         {children}
       </div>
     </div>

@@ -4,7 +4,9 @@ import type { IconPaths } from './icons.ts';
 export function Icon({ of }: { of: IconPaths }) {
   return (
     <svg class="icon" viewBox="0 0 24 24" aria-hidden="true" focusable="false">
-      {of.map((path) => (path.endsWith(' solid') ? <path d={path.slice(0, -6)} fill="currentColor" /> : <path d={path} />))}
+      {of.map((path) =>
+        path.endsWith(' solid') ? <path d={path.slice(0, -6)} fill="currentColor" /> : <path d={path} />,
+      )}
     </svg>
   );
 }

@@ -2,15 +2,32 @@ import { notFetched } from '#words/fetching.ts';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
-type Props<T> = Readonly<{ fetchPart: () => Promise<T>; /** In words, to say what is missing. */ what: string; isWanted?: boolean; show: (part: T) => ComponentChildren }>;
+type Props<T> = Readonly<{
+  fetchPart: () => Promise<T>;
+  /** In words, to say what is missing. */
+  what: string;
+  isWanted?: boolean;
+  show: (part: T) => ComponentChildren;
+}>;
 
-/** A part of the page that is fetched once it is wanted. One that did not come is said, and asked for again when it is wanted anew. */
+/**
+ * A part of the page that is fetched once it is wanted. One that did not come is said, and asked for again
+ * when it is wanted anew.
+ */
 export function Later<T>({ fetchPart, what, isWanted = true, show }: Props<T>) {
   const [part, setPart] = useState<Readonly<{ came: T }>>();
   const [isMissing, setMissing] = useState(false);
   useEffect(() => {
-    if (isWanted && !part) fetchPart().then((came) => setPart({ came }), () => setMissing(true));
+    if (isWanted && !part)
+      fetchPart().then(
+        (came) => setPart({ came }),
+        () => setMissing(true),
+      );
   }, [isWanted]);
   if (part) return <>{show(part.came)}</>;
-  return isMissing ? <p class="plain small" role="alert">{notFetched(what)}</p> : null;
+  return isMissing ? (
+    <p class="plain small" role="alert">
+      {notFetched(what)}
+    </p>
+  ) : null;
 }

@@ -9,7 +9,8 @@ async function sayReady(line: HTMLElement): Promise<void> {
 
 /**
  * Keeps the site on the device, after the page is loaded and idle, and says so in the foot.
- * Announced only on the visit that fills it: on later pages it is old news. A reader who asked to save data is left alone.
+ * Announced only on the visit that fills it: on later pages it is old news. A reader who asked to save data
+ * is left alone.
  */
 export function keepOffline(): void {
   const line = document.querySelector<HTMLElement>('[data-offline]');
@@ -25,7 +26,8 @@ export function keepOffline(): void {
       // No storage, or a private window: the site works as before, with a signal.
     }
   };
-  const whenIdle = () => ('requestIdleCallback' in window ? requestIdleCallback(fill, { timeout: 4000 }) : setTimeout(fill, 1500));
+  const whenIdle = () =>
+    'requestIdleCallback' in window ? requestIdleCallback(fill, { timeout: 4000 }) : setTimeout(fill, 1500);
   if (document.readyState === 'complete') whenIdle();
   else addEventListener('load', whenIdle, { once: true });
 }

@@ -1,6 +1,11 @@
 import { isNear } from './isNear.ts';
 
-type Result = { url: string; excerpt: string; meta: { title?: string; kind?: string }; sub_results?: { title: string; url: string; excerpt: string }[] };
+type Result = {
+  url: string;
+  excerpt: string;
+  meta: { title?: string; kind?: string };
+  sub_results?: { title: string; url: string; excerpt: string }[];
+};
 type Engine = {
   options: (options: { noWorker: boolean }) => Promise<void>;
   init: () => Promise<void>;
@@ -17,7 +22,8 @@ async function load(): Promise<Engine> {
   // The index exists only in the built site, so the bundler must not follow this address.
   const address = '/pagefind/pagefind.js';
   const loaded: Engine = await import(/* @vite-ignore */ address);
-  // An index of this size is searched in a few milliseconds: a worker of its own would only be 12 kB more to fetch.
+  // An index of this size is searched in a few milliseconds: a worker of its own would only be 12 kB more to
+  // fetch.
   await loaded.options({ noWorker: true });
   await loaded.init();
   return loaded;
@@ -34,7 +40,10 @@ function excerptNodes(excerpt: string): Node[] {
   });
 }
 
-/** Words that occur nowhere are answered with whatever begins alike, down to one letter: a page is shown only for a real likeness. */
+/**
+ * Words that occur nowhere are answered with whatever begins alike, down to one letter: a page is shown only
+ * for a real likeness.
+ */
 function answers(asked: string, { excerpt, meta, sub_results }: Result): boolean {
   const nodes = excerptNodes(sub_results?.[0]?.excerpt ?? excerpt);
   const found = nodes.filter((node) => node.nodeName === 'MARK').map((node) => node.textContent ?? '');
@@ -59,7 +68,10 @@ function resultItem({ url, excerpt, meta, sub_results }: Result): HTMLLIElement 
   return item;
 }
 
-/** Wires the search dialog once; the index loads at the first focus, never before. Where it does not come, opening the dialog again or typing asks again. */
+/**
+ * Wires the search dialog once; the index loads at the first focus, never before. Where it does not come,
+ * opening the dialog again or typing asks again.
+ */
 export function startSearch(dialog: HTMLDialogElement): void {
   const input = dialog.querySelector<HTMLInputElement>('#find-words');
   const list = dialog.querySelector<HTMLOListElement>('#find-list');
@@ -76,7 +88,8 @@ export function startSearch(dialog: HTMLDialogElement): void {
       count.textContent = 'Type a word, such as midline or tilt.';
       return;
     }
-    // The last word may be half typed, and its endings may lie in the next file of the index: "hea" is also "healed".
+    // The last word may be half typed, and its endings may lie in the next file of the index: "hea" is also
+    // "healed".
     await ready.preload(`${words}zz`);
     if (input.value.trim() !== words) return;
     const found = await ready.debouncedSearch(words);
@@ -86,7 +99,10 @@ export function startSearch(dialog: HTMLDialogElement): void {
     const shown = loaded.filter((result) => answers(words, result));
     list.replaceChildren(...shown.map(resultItem));
     const total = shown.length === 0 ? 0 : found.results.length - (loaded.length - shown.length);
-    count.textContent = total === 0 ? `Nothing found for “${words}”. Try one plain word.` : `${total} found${total > shown.length ? `, first ${shown.length} shown` : ''}.`;
+    count.textContent =
+      total === 0
+        ? `Nothing found for “${words}”. Try one plain word.`
+        : `${total} found${total > shown.length ? `, first ${shown.length} shown` : ''}.`;
   };
   tell = () => {
     const asked = (engine ??= load());

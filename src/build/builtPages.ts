@@ -13,11 +13,16 @@ export function filesUnder(folder: string): readonly string[] {
   const entries = readdirSync(folder, { recursive: true, withFileTypes: true });
   return entries
     .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length).replaceAll('\\', '/').replace(/^\//, ''))
+    .map((entry) =>
+      join(entry.parentPath, entry.name).slice(folder.length).replaceAll('\\', '/').replace(/^\//, ''),
+    )
     .sort();
 }
 
-/** Parses the pages of a built folder one after the other: a tree is some megabytes, and thousands do not fit into memory. */
+/**
+ * Parses the pages of a built folder one after the other: a tree is some megabytes, and thousands do not fit
+ * into memory.
+ */
 export function* eachBuiltPage(folder: string): Generator<BuiltPage> {
   for (const file of filesUnder(folder)) {
     if (!file.endsWith('.html')) continue;

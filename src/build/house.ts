@@ -20,7 +20,8 @@ export function house(): AstroIntegration {
     name: 'house',
     hooks: {
       'astro:config:setup': ({ updateConfig }) => {
-        // Every content file carries a directive of Astro's own that the bundler warns about, once a file: the real lines drown.
+        // Every content file carries a directive of Astro's own that the bundler warns about, once a file:
+        // the real lines drown.
         updateConfig({ vite: { build: { rolldownOptions: { checks: { moduleLevelDirective: false } } } } });
       },
       'astro:config:done': ({ config }) => {
@@ -46,14 +47,23 @@ export function house(): AstroIntegration {
         const site = { origin, files: new Set(filesUnder(folder)) };
         const faults = faultsIn(read(), site);
         for (const line of faults.slice(0, mostShown)) logger.error(line);
-        if (faults.length > 0) throw new Error(`The built pages do not pass the gates: ${faults.length} fault${faults.length === 1 ? '' : 's'}, named above.`);
-        if (withoutPolicy.length > 0) throw new Error(`Pages without a content policy: ${withoutPolicy.slice(0, mostShown).join(', ')}.`);
+        if (faults.length > 0)
+          throw new Error(
+            `The built pages do not pass the gates: ${faults.length} fault${faults.length === 1 ? '' : 's'}, named above.`,
+          );
+        if (withoutPolicy.length > 0)
+          throw new Error(`Pages without a content policy: ${withoutPolicy.slice(0, mostShown).join(', ')}.`);
         logger.info(`${count} pages passed ${Object.keys(gates).length} gates`);
-        writeFileSync(join(folder, 'robots.txt'), `User-agent: *\nAllow: /\nSitemap: ${origin}/sitemap-index.xml\n`);
+        writeFileSync(
+          join(folder, 'robots.txt'),
+          `User-agent: *\nAllow: /\nSitemap: ${origin}/sitemap-index.xml\n`,
+        );
         writeHeaders(folder, policies);
         logger.info(`${await writeSearchIndex(folder)} pages can be searched`);
         const { version, count: files, bytes, transferBytes } = await writeServiceWorker(folder);
-        logger.info(`offline list, version ${version}: ${files} files, ${kilobytes(bytes)} on the device, ${kilobytes(transferBytes)} sent`);
+        logger.info(
+          `offline list, version ${version}: ${files} files, ${kilobytes(bytes)} on the device, ${kilobytes(transferBytes)} sent`,
+        );
         writeFileSync(join(folder, stampName), sources);
       },
     },

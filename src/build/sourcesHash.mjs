@@ -15,10 +15,21 @@ const filesIn = (folder) =>
 /** The file in dist that holds the hash of the sources it was built from. */
 export const stampName = '.sources';
 
-/** One hash over everything the pages are built from. The build leaves it in dist, so a second start need not build. */
+/**
+ * One hash over everything the pages are built from. The build leaves it in dist, so a second start need not
+ * build.
+ */
 export function sourcesHash() {
   const hash = createHash('sha256');
-  const all = [...folders.filter((folder) => existsSync(join(root, folder))).flatMap(filesIn), ...files].sort();
-  for (const file of all) hash.update(file).update('\0').update(readFileSync(join(root, file))).update('\0');
+  const all = [
+    ...folders.filter((folder) => existsSync(join(root, folder))).flatMap(filesIn),
+    ...files,
+  ].sort();
+  for (const file of all)
+    hash
+      .update(file)
+      .update('\0')
+      .update(readFileSync(join(root, file)))
+      .update('\0');
   return hash.digest('hex');
 }

@@ -1,5 +1,6 @@
 /**
- * Runs before the first paint, so a chosen theme never flashes. Inline by need: its hash goes into the content policy.
+ * Runs before the first paint, so a chosen theme never flashes. Inline by need: its hash goes into the
+ * content policy.
  * Storage can be denied; the page then follows the system's theme.
  */
 export const themeScript =

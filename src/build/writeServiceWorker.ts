@@ -50,7 +50,10 @@ export async function writeServiceWorker(folder: string): Promise<OfflineList> {
     manifestTransforms: [
       (entries) => {
         version = versionOf(entries);
-        transferBytes = entries.reduce((sum, { url }) => sum + gzipSync(readFileSync(join(folder, url))).length, 0);
+        transferBytes = entries.reduce(
+          (sum, { url }) => sum + gzipSync(readFileSync(join(folder, url))).length,
+          0,
+        );
         const kept = entries.map((entry) => ({ ...entry, url: addressOf(entry.url) }));
         return { manifest: [...kept, { url: 'offline.json', revision: version, size: 0 }], warnings: [] };
       },

@@ -36,8 +36,14 @@ export function fromAddress<S extends State, R>(
   return { state, refused };
 }
 
-/** Writes what differs from the start, in the order of the fields, and beside it each start that was once another; '' when nothing differs. */
-export function toAddress<S extends State>(calculator: Pick<Calculator<S, unknown>, 'fields'>, state: S): string {
+/**
+ * Writes what differs from the start, in the order of the fields, and beside it each start that was once
+ * another; '' when nothing differs.
+ */
+export function toAddress<S extends State>(
+  calculator: Pick<Calculator<S, unknown>, 'fields'>,
+  state: S,
+): string {
   const out = new URLSearchParams();
   let differs = false;
   for (const name in calculator.fields) {
@@ -50,4 +56,3 @@ export function toAddress<S extends State>(calculator: Pick<Calculator<S, unknow
   }
   return differs ? out.toString() : '';
 }
-

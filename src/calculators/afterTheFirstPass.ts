@@ -3,16 +3,25 @@ import { chaseFromMm } from '#lib/mapping/again/chaseFrom.ts';
 import type { Brow } from '#lib/mapping/brow.ts';
 import { budgetMm } from '#lib/mapping/budget.ts';
 import type { Pose, Posture, Side, SkinState } from '#lib/mapping/markSet.ts';
-import { caliperHalfWidthMm, exampleErrorMm, pencilHalfWidthMm, threadHalfWidthMm } from '#lib/mapping/startValues.ts';
+import {
+  caliperHalfWidthMm,
+  exampleErrorMm,
+  pencilHalfWidthMm,
+  threadHalfWidthMm,
+} from '#lib/mapping/startValues.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 
-/** The five marks of one brow, as approved and as the pigment's edge is read now: heights, for the tail the distance from the midline. */
+/**
+ * The five marks of one brow, as approved and as the pigment's edge is read now: heights, for the tail the
+ * distance from the midline.
+ */
 export const againMarks = ['frontTop', 'archTop', 'frontLower', 'archLower', 'tail'] as const;
 export type AgainMark = (typeof againMarks)[number];
 type Numbers = Readonly<Record<AgainMark | `${AgainMark}Now`, number>>;
 
-export type AfterTheFirstPassState = Numbers & Readonly<{ side: Side; skin: SkinState; pose: Pose; posture: Posture; error: number; readings: number }>;
+export type AfterTheFirstPassState = Numbers &
+  Readonly<{ side: Side; skin: SkinState; pose: Pose; posture: Posture; error: number; readings: number }>;
 export type AfterTheFirstPassResult = Readonly<{ approved: Brow; pigment: Brow; again: BrowAgain }>;
 
 /** Where the marks stand across the face, mm from the midline; the calculator compares heights only. */
@@ -29,10 +38,14 @@ function browOf(heights: Readonly<Record<AgainMark, number>>): Brow {
   };
 }
 
-const height = (key: string, startMm: number) => numberField(key, startMm, { unit: 'mm', lo: 5, hi: 45, step: 0.1, decimals: 1 });
-const along = (key: string, startMm: number) => numberField(key, startMm, { unit: 'mm', lo: 50, hi: 80, step: 0.1, decimals: 1 });
+const height = (key: string, startMm: number) =>
+  numberField(key, startMm, { unit: 'mm', lo: 5, hi: 45, step: 0.1, decimals: 1 });
+const along = (key: string, startMm: number) =>
+  numberField(key, startMm, { unit: 'mm', lo: 50, hi: 80, step: 0.1, decimals: 1 });
 
-/** The approved outline against where the pigment sits after the first pass: at each mark add here, or stop. */
+/**
+ * The approved outline against where the pigment sits after the first pass: at each mark add here, or stop.
+ */
 export const afterTheFirstPass: Calculator<AfterTheFirstPassState, AfterTheFirstPassResult> = {
   id: 'after-the-first-pass',
   fields: {
@@ -55,8 +68,16 @@ export const afterTheFirstPass: Calculator<AfterTheFirstPassState, AfterTheFirst
   },
   solve: ({ skin, pose, posture, error, readings, ...numbers }) => {
     const approved = browOf(numbers);
-    const pigment = browOf({ frontTop: numbers.frontTopNow, archTop: numbers.archTopNow, frontLower: numbers.frontLowerNow, archLower: numbers.archLowerNow, tail: numbers.tailNow });
-    const tools = budgetMm([pencilHalfWidthMm, caliperHalfWidthMm, threadHalfWidthMm].map((halfWidthMm) => ({ halfWidthMm })));
+    const pigment = browOf({
+      frontTop: numbers.frontTopNow,
+      archTop: numbers.archTopNow,
+      frontLower: numbers.frontLowerNow,
+      archLower: numbers.archLowerNow,
+      tail: numbers.tailNow,
+    });
+    const tools = budgetMm(
+      [pencilHalfWidthMm, caliperHalfWidthMm, threadHalfWidthMm].map((halfWidthMm) => ({ halfWidthMm })),
+    );
     return {
       approved,
       pigment,
@@ -64,7 +85,11 @@ export const afterTheFirstPass: Calculator<AfterTheFirstPassState, AfterTheFirst
         approved,
         pigment,
         { approved: { pose: 'rest', posture: 'sitting', skin: 'normal' }, now: { pose, posture, skin } },
-        { reading: { temMm: error, readings: Math.round(readings), budgetMm: tools }, comparisons: againMarks.length, chaseFromMm },
+        {
+          reading: { temMm: error, readings: Math.round(readings), budgetMm: tools },
+          comparisons: againMarks.length,
+          chaseFromMm,
+        },
       ),
     };
   },

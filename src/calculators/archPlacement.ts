@@ -1,11 +1,27 @@
-import { placeArch, publishedArchRules, archRules, irisEdgeByEyeWidthMm, type ArchPlaces, type ArchRule } from '#lib/mapping/placing/archRules.ts';
+import {
+  placeArch,
+  publishedArchRules,
+  archRules,
+  irisEdgeByEyeWidthMm,
+  type ArchPlaces,
+  type ArchRule,
+} from '#lib/mapping/placing/archRules.ts';
 import { archSpread, type ArchSpread } from '#lib/mapping/placing/archSpread.ts';
 import { irisWidthMm } from '#lib/mapping/placing/archValues.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 
 /** Distances from the midline, already settled for both sides; the share in per cent of the brow's length. */
-export type ArchPlacementState = Readonly<{ rule: ArchRule; share: number; front: number; tail: number; inner: number; pupil: number; outer: number; iris: number }>;
+export type ArchPlacementState = Readonly<{
+  rule: ArchRule;
+  share: number;
+  front: number;
+  tail: number;
+  inner: number;
+  pupil: number;
+  outer: number;
+  iris: number;
+}>;
 
 export type ArchPlacement =
   | Readonly<{
@@ -19,11 +35,12 @@ export type ArchPlacement =
     }>
   | Readonly<{ ok: false; reason: 'no-length' | 'eye-not-in-order' }>;
 
-const fromMidline = (key: string, start: number, lo: number, hi: number) => numberField(key, start, { unit: 'mm', lo, hi, step: 0.1, decimals: 1 });
+const fromMidline = (key: string, start: number, lo: number, hi: number) =>
+  numberField(key, start, { unit: 'mm', lo, hi, step: 0.1, decimals: 1 });
 
 /**
- * Where ten rules put one arch for both sides. It starts from the level face: the mean of its two fronts and tails,
- * its eyes, and the share at which its own arches stand.
+ * Where ten rules put one arch for both sides. It starts from the level face: the mean of its two fronts and
+ * tails, its eyes, and the share at which its own arches stand.
  */
 export const archPlacement: Calculator<ArchPlacementState, ArchPlacement> = {
   id: 'arch-placement',

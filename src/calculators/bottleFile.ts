@@ -12,19 +12,40 @@ import { labLimits, mostParts, mostTintDrops } from './ownLimits.ts';
 export const bottleFileSchema = 1;
 
 const within = (lo: number, hi: number) => v.pipe(v.number(), v.finite(), v.minValue(lo), v.maxValue(hi));
-const lab = v.strictObject({ l: within(labLimits.l.lo, labLimits.l.hi), a: within(labLimits.a.lo, labLimits.a.hi), b: within(labLimits.b.lo, labLimits.b.hi) });
+const lab = v.strictObject({
+  l: within(labLimits.l.lo, labLimits.l.hi),
+  a: within(labLimits.a.lo, labLimits.a.hi),
+  b: within(labLimits.b.lo, labLimits.b.hi),
+});
 const finish = v.picklist(finishes);
 const drops = within(1, mostTintDrops);
 const part = v.optional(within(0, mostParts), 0);
-const parts = v.strictObject({ '77891': part, '77492': part, '77491': part, '77499': part, '77266': part } satisfies Readonly<Record<(typeof pigmentIds)[number], unknown>>);
+const parts = v.strictObject({
+  '77891': part,
+  '77492': part,
+  '77491': part,
+  '77499': part,
+  '77266': part,
+} satisfies Readonly<Record<(typeof pigmentIds)[number], unknown>>);
 
 const bottle = v.strictObject({
   slot: v.picklist(ownSlots),
-  name: v.pipe(v.string(), v.maxLength(4 * longestBottleName), v.check((name) => bottleName(name) === name)),
+  name: v.pipe(
+    v.string(),
+    v.maxLength(4 * longestBottleName),
+    v.check((name) => bottleName(name) === name),
+  ),
   content: v.variant('from', [
     v.strictObject({ from: v.literal('shares'), parts }),
     v.strictObject({ from: v.literal('swatch'), lab, finish }),
-    v.strictObject({ from: v.literal('two-swatches'), masstone: lab, tint: lab, drops, whiteDrops: drops, finish }),
+    v.strictObject({
+      from: v.literal('two-swatches'),
+      masstone: lab,
+      tint: lab,
+      drops,
+      whiteDrops: drops,
+      finish,
+    }),
   ]),
 });
 const frame = v.strictObject({
@@ -56,8 +77,15 @@ export function readBottleFile(content: string): ReadBottleFile {
   for (const [i, one] of outer.output.bottles.entries()) {
     const place = i + 1;
     const inner = v.safeParse(bottle, one);
-    if (!inner.success) return { ok: false, reason: 'bottle', place, part: v.getDotPath(inner.issues[0])?.slice(0, 60) ?? 'bottle' };
-    if (read.some(({ slot }) => slot === inner.output.slot)) return { ok: false, reason: 'bottle', place, part: 'slot' };
+    if (!inner.success)
+      return {
+        ok: false,
+        reason: 'bottle',
+        place,
+        part: v.getDotPath(inner.issues[0])?.slice(0, 60) ?? 'bottle',
+      };
+    if (read.some(({ slot }) => slot === inner.output.slot))
+      return { ok: false, reason: 'bottle', place, part: 'slot' };
     const ready = readyBottle(inner.output);
     if (!ready.ok) return { ok: false, reason: 'bottle', place, part: ready.at };
     read.push(inner.output);

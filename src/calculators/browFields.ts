@@ -19,6 +19,8 @@ export function browFields(): Readonly<Record<BrowKey, Field<PointMm>>> {
   return fields;
 }
 
-function hasEveryMark(fields: Partial<Record<BrowKey, Field<PointMm>>>): fields is Record<BrowKey, Field<PointMm>> {
+function hasEveryMark(
+  fields: Partial<Record<BrowKey, Field<PointMm>>>,
+): fields is Record<BrowKey, Field<PointMm>> {
   return browKeys.every((key) => fields[key] !== undefined);
 }

@@ -6,8 +6,8 @@ import type { BrowPoints } from './browFields.ts';
 import { levelFaceMarks } from './levelFaceMarks.ts';
 
 /**
- * Both brows on the level face. Its midline is x = 0 and its pupils lie on y = 0, so the picture is the face's own frame,
- * and its eyes and nose stay where they are.
+ * Both brows on the level face. Its midline is x = 0 and its pupils lie on y = 0, so the picture is the
+ * face's own frame, and its eyes and nose stay where they are.
  */
 export function browsOnLevelFace(points: BrowPoints): BrowsOnFace {
   const of = (side: Side) => {

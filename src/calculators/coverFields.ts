@@ -12,30 +12,79 @@ export type CoverKey = `${Shape}${Capitalize<BrowMark>}${'R' | 'L'}`;
 export type CoverPoints = Readonly<Record<CoverKey, PointMm>>;
 export type Free = 'both' | 'right' | 'left';
 export type CoverState = CoverPoints &
-  Readonly<{ spread: number; raise: number; lower: number; thickness: number; growth: number; free: Free; skin: OldSkin; margin: number; error: number; readings: number }>;
+  Readonly<{
+    spread: number;
+    raise: number;
+    lower: number;
+    thickness: number;
+    growth: number;
+    free: Free;
+    skin: OldSkin;
+    margin: number;
+    error: number;
+    readings: number;
+  }>;
 
-const capital = { frontLower: 'FrontLower', frontTop: 'FrontTop', archTop: 'ArchTop', archLower: 'ArchLower', tail: 'Tail' } as const;
+const capital = {
+  frontLower: 'FrontLower',
+  frontTop: 'FrontTop',
+  archTop: 'ArchTop',
+  archLower: 'ArchLower',
+  tail: 'Tail',
+} as const;
 const letter = { right: 'R', left: 'L' } as const;
 
 /** The name of one mark in a state and an address: plannedArchTopR, oldTailL. */
-export const coverKey = (shape: Shape, mark: BrowMark, side: Side): CoverKey => `${shape}${capital[mark]}${letter[side]}`;
+export const coverKey = (shape: Shape, mark: BrowMark, side: Side): CoverKey =>
+  `${shape}${capital[mark]}${letter[side]}`;
 
-/** The ferry pilot, invented: equal outlines, and under them old work whose arches stand far above what she allows. */
-const start: Readonly<Record<Shape, Readonly<Record<Side, Readonly<Record<BrowMark, readonly [number, number]>>>>>> = {
+/**
+ * The ferry pilot, invented: equal outlines, and under them old work whose arches stand far above what she
+ * allows.
+ */
+const start: Readonly<
+  Record<Shape, Readonly<Record<Side, Readonly<Record<BrowMark, readonly [number, number]>>>>>
+> = {
   planned: {
-    right: { frontLower: [16.2, 11.2], frontTop: [16.9, 17.8], archTop: [41.3, 20.5], archLower: [40.5, 14.7], tail: [56.4, 13.8] },
-    left: { frontLower: [16.2, 11.2], frontTop: [16.9, 17.8], archTop: [41.3, 20.5], archLower: [40.5, 14.7], tail: [56.4, 13.8] },
+    right: {
+      frontLower: [16.2, 11.2],
+      frontTop: [16.9, 17.8],
+      archTop: [41.3, 20.5],
+      archLower: [40.5, 14.7],
+      tail: [56.4, 13.8],
+    },
+    left: {
+      frontLower: [16.2, 11.2],
+      frontTop: [16.9, 17.8],
+      archTop: [41.3, 20.5],
+      archLower: [40.5, 14.7],
+      tail: [56.4, 13.8],
+    },
   },
   old: {
-    right: { frontLower: [18.2, 12.3], frontTop: [18.6, 17.2], archTop: [39, 22.9], archLower: [38.5, 16.6], tail: [53.2, 14.3] },
-    left: { frontLower: [18, 12.2], frontTop: [18.4, 16.9], archTop: [39.4, 22.1], archLower: [38.8, 16], tail: [53, 14.3] },
+    right: {
+      frontLower: [18.2, 12.3],
+      frontTop: [18.6, 17.2],
+      archTop: [39, 22.9],
+      archLower: [38.5, 16.6],
+      tail: [53.2, 14.3],
+    },
+    left: {
+      frontLower: [18, 12.2],
+      frontTop: [18.4, 16.9],
+      archTop: [39.4, 22.1],
+      archLower: [38.8, 16],
+      tail: [53, 14.3],
+    },
   },
 };
 
 export type CoverMark = Readonly<{ key: CoverKey; shape: Shape; mark: BrowMark; side: Side }>;
 /** Every mark in the order in which the panel lists it. */
 export const coverMarks: readonly CoverMark[] = (['planned', 'old'] as const).flatMap((shape) =>
-  (['right', 'left'] as const).flatMap((side) => browMarks.map((mark) => ({ key: coverKey(shape, mark, side), shape, mark, side }))),
+  (['right', 'left'] as const).flatMap((side) =>
+    browMarks.map((mark) => ({ key: coverKey(shape, mark, side), shape, mark, side })),
+  ),
 );
 
 const sheet = { x: [-90, 90], y: [-20, 60] } as const;
@@ -50,7 +99,9 @@ function markFields(): Readonly<Record<CoverKey, Field<PointMm>>> {
   return fields;
 }
 
-function hasEveryMark(fields: Partial<Record<CoverKey, Field<PointMm>>>): fields is Record<CoverKey, Field<PointMm>> {
+function hasEveryMark(
+  fields: Partial<Record<CoverKey, Field<PointMm>>>,
+): fields is Record<CoverKey, Field<PointMm>> {
   return coverMarks.every(({ key }) => fields[key] !== undefined);
 }
 
@@ -60,7 +111,13 @@ export function browOf(points: CoverPoints, shape: Shape, side: Side): Brow {
     const { xMm, yMm } = points[coverKey(shape, mark, side)];
     return { uMm: side === 'right' ? -xMm : xMm, vMm: yMm };
   };
-  return { frontLower: place('frontLower'), frontTop: place('frontTop'), archTop: place('archTop'), archLower: place('archLower'), tail: place('tail') };
+  return {
+    frontLower: place('frontLower'),
+    frontTop: place('frontTop'),
+    archTop: place('archTop'),
+    archLower: place('archLower'),
+    tail: place('tail'),
+  };
 }
 
 /** The inputs of the cover, without its sum: the planner is fetched at the first change. */

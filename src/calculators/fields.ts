@@ -2,7 +2,11 @@ import type { PointMm } from '#lib/geometry/point.ts';
 import type { Box, Field, Limits } from './spec.ts';
 
 /** A number with a unit. */
-export function numberField(key: string, start: number, limits: Limits & Readonly<{ step: number; decimals: number }>): Field<number> {
+export function numberField(
+  key: string,
+  start: number,
+  limits: Limits & Readonly<{ step: number; decimals: number }>,
+): Field<number> {
   return {
     key,
     start,
@@ -20,7 +24,9 @@ export function choiceField<T extends string>(key: string, start: T, options: re
     start,
     read: (text) => {
       const found = options.find((option) => option === text);
-      return found === undefined ? { ok: false, refusal: { code: 'unknown-choice' } } : { ok: true, value: found };
+      return found === undefined
+        ? { ok: false, refusal: { code: 'unknown-choice' } }
+        : { ok: true, value: found };
     },
     write: (value) => value,
     kept: 'address',

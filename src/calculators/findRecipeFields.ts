@@ -3,9 +3,20 @@ import { type OldWork, skinFields } from './skinFields.ts';
 import type { Calculator } from './spec.ts';
 
 export type FindRecipeState = Readonly<{
-  skinL: number; skinA: number; skinB: number; oldWork: OldWork; depth: number; coverage: number;
-  targetL: number; targetA: number; targetB: number;
-  bottles: number; drops: number; white: number; darker: number; lean: number;
+  skinL: number;
+  skinA: number;
+  skinB: number;
+  oldWork: OldWork;
+  depth: number;
+  coverage: number;
+  targetL: number;
+  targetA: number;
+  targetB: number;
+  bottles: number;
+  drops: number;
+  white: number;
+  darker: number;
+  lean: number;
 }>;
 
 /** Doses searched, from a wash to as dark as the model lays pigment. */

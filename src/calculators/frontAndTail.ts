@@ -4,7 +4,12 @@ import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
 import type { FacePoint } from '#lib/mapping/faceFrame.ts';
 import { type FrontAnchor, frontAnchors } from '#lib/mapping/placing/anchorDistances.ts';
 import { type FrontEdge, frontEdges } from '#lib/mapping/placing/drawnLengths.ts';
-import { type NoPlacing, type Placing, placeFrontAndTail, placingComparisons } from '#lib/mapping/placing/placeFrontAndTail.ts';
+import {
+  type NoPlacing,
+  type Placing,
+  placeFrontAndTail,
+  placingComparisons,
+} from '#lib/mapping/placing/placeFrontAndTail.ts';
 import type { PlacingMark, PlacingMarks } from '#lib/mapping/placing/placingMarks.ts';
 import { exampleBudget, exampleErrorMm, nostrilMiddleShare } from '#lib/mapping/startValues.ts';
 import { choiceField, markField, numberField } from './fields.ts';
@@ -32,13 +37,18 @@ function markFields(): Readonly<Record<PlacingKey, Field<PointMm>>> {
   return fields;
 }
 
-function hasEveryMark(fields: Partial<Record<PlacingKey, Field<PointMm>>>): fields is Record<PlacingKey, Field<PointMm>> {
+function hasEveryMark(
+  fields: Partial<Record<PlacingKey, Field<PointMm>>>,
+): fields is Record<PlacingKey, Field<PointMm>> {
   return placingKeys.every((key) => fields[key] !== undefined);
 }
 
 /** The midline is settled and lies at zero, level is settled: the picture is the face's own frame. */
 function marksOf(state: FrontAndTailState): PlacingMarks {
-  const right = (mark: PlacingMark): FacePoint => ({ uMm: -state[`${mark}R`].xMm, vMm: state[`${mark}R`].yMm });
+  const right = (mark: PlacingMark): FacePoint => ({
+    uMm: -state[`${mark}R`].xMm,
+    vMm: state[`${mark}R`].yMm,
+  });
   const left = (mark: PlacingMark): FacePoint => ({ uMm: state[`${mark}L`].xMm, vMm: state[`${mark}L`].yMm });
   const of = (at: (mark: PlacingMark) => FacePoint) => ({
     noseWing: at('noseWing'),
@@ -60,7 +70,13 @@ export const frontAndTail: Calculator<FrontAndTailState, Placing | NoPlacing> = 
     anchor: choiceField<FrontAnchor | 'own'>('anchor', 'inner-corner', [...frontAnchors, 'own']),
     own: numberField('own', 14, { unit: 'mm', lo: 4, hi: 35, step: 0.1, decimals: 1 }),
     edge: choiceField<FrontEdge>('edge', 'frontLower', frontEdges),
-    nostril: numberField('nostril', 100 * nostrilMiddleShare, { unit: '%', lo: 20, hi: 95, step: 1, decimals: 0 }),
+    nostril: numberField('nostril', 100 * nostrilMiddleShare, {
+      unit: '%',
+      lo: 20,
+      hi: 95,
+      step: 1,
+      decimals: 0,
+    }),
     error: numberField('error', exampleErrorMm, { unit: 'mm', lo: 0.05, hi: 3, step: 0.05, decimals: 2 }),
     readings: numberField('readings', 3, { unit: '1', lo: 1, hi: 9, step: 1, decimals: 0 }),
   },
@@ -70,7 +86,11 @@ export const frontAndTail: Calculator<FrontAndTailState, Placing | NoPlacing> = 
       ownMm: state.own,
       edge: state.edge,
       nostrilShare: state.nostril / 100,
-      readingMm: markUncertaintyMm({ temMm: state.error, readings: Math.round(state.readings), budgetMm: budgetMm(exampleBudget) }),
+      readingMm: markUncertaintyMm({
+        temMm: state.error,
+        readings: Math.round(state.readings),
+        budgetMm: budgetMm(exampleBudget),
+      }),
       k: familyCoverageFactor(placingComparisons),
     }),
 };

@@ -4,8 +4,8 @@ import type { MarkPoints } from './marks.ts';
 const at = (xMm: number, yMm: number): PointMm => ({ xMm, yMm });
 
 /**
- * The reading of the drawn face of "The midline when the nose leans", as plain numbers: the drawing code that made them
- * stays off the reader's phone. A test holds them equal to that face's marks. Invented.
+ * The reading of the drawn face of "The midline when the nose leans", as plain numbers: the drawing code that
+ * made them stays off the reader's phone. A test holds them equal to that face's marks. Invented.
  */
 export const leaningNoseMarks: MarkPoints = {
   innerCornerR: at(-16.5, -0.6),

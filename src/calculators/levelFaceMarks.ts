@@ -3,7 +3,10 @@ import type { MarkPoints } from './marks.ts';
 
 const at = (xMm: number, yMm: number): PointMm => ({ xMm, yMm });
 
-/** The marks of the level demonstration face, as plain numbers: its drawing code stays off the reader's phone. A test holds them equal. Invented. */
+/**
+ * The marks of the level demonstration face, as plain numbers: its drawing code stays off the reader's phone.
+ * A test holds them equal. Invented.
+ */
 export const levelFaceMarks: MarkPoints = {
   innerCornerR: at(-16, -1),
   innerCornerL: at(16, -1),

@@ -3,17 +3,31 @@ import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
 import { fakedHeightMm } from '#lib/mapping/level/fakedHeight.ts';
 import { archesApartMm, threadLengthMm } from '#lib/mapping/level/startLengths.ts';
 import { type TiltBehind, tiltBehind } from '#lib/mapping/level/tiltBehind.ts';
-import { caliperHalfWidthMm, exampleErrorMm, pencilHalfWidthMm, threadHalfWidthMm } from '#lib/mapping/startValues.ts';
+import {
+  caliperHalfWidthMm,
+  exampleErrorMm,
+  pencilHalfWidthMm,
+  threadHalfWidthMm,
+} from '#lib/mapping/startValues.ts';
 import { numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 
-export type LevelLineState = Readonly<{ tilt: number; span: number; seen: number; hands: number; error: number; readings: number }>;
+export type LevelLineState = Readonly<{
+  tilt: number;
+  span: number;
+  seen: number;
+  hands: number;
+  error: number;
+  readings: number;
+}>;
 export type LevelLine = Readonly<{
   /** Height difference between two level points that the tilt makes, mm. */
   fakedMm: number;
   /** How much higher one end of the thread is held than the other, mm. */
   endMm: number;
-  /** Smallest real difference of one comparison, mm, and the tilt and the end of the thread that make as much. */
+  /**
+   * Smallest real difference of one comparison, mm, and the tilt and the end of the thread that make as much.
+   */
   realMm: number;
   holdWithin: TiltBehind;
   holdWithinEndMm: number;
@@ -21,9 +35,14 @@ export type LevelLine = Readonly<{
   behindSeen: TiltBehind;
 }>;
 
-const budget = budgetMm([pencilHalfWidthMm, caliperHalfWidthMm, threadHalfWidthMm].map((halfWidthMm) => ({ halfWidthMm })));
+const budget = budgetMm(
+  [pencilHalfWidthMm, caliperHalfWidthMm, threadHalfWidthMm].map((halfWidthMm) => ({ halfWidthMm })),
+);
 
-/** A line taken for level and its tilt: what it fakes between two points, and the tilt behind a difference that was read. */
+/**
+ * A line taken for level and its tilt: what it fakes between two points, and the tilt behind a difference
+ * that was read.
+ */
 export const levelLine: Calculator<LevelLineState, LevelLine> = {
   id: 'level-line',
   fields: {
@@ -35,7 +54,10 @@ export const levelLine: Calculator<LevelLineState, LevelLine> = {
     readings: numberField('readings', 3, { unit: '1', lo: 1, hi: 9, step: 1, decimals: 0 }),
   },
   solve: ({ tilt, span, seen, hands, error, readings }) => {
-    const realMm = smallestRealDifferenceMm({ temMm: error, readings: Math.round(readings), budgetMm: budget }, familyCoverageFactor(1));
+    const realMm = smallestRealDifferenceMm(
+      { temMm: error, readings: Math.round(readings), budgetMm: budget },
+      familyCoverageFactor(1),
+    );
     return {
       fakedMm: fakedHeightMm(span, tilt),
       endMm: fakedHeightMm(hands, tilt),

@@ -1,5 +1,16 @@
 import type { PointMm } from '#lib/geometry/point.ts';
-import { type BrowMark, browMarks, type FacePair, type FaceSingle, facePairs, faceSingles, type MarkSet, type PairMarks, type Side, type Taken } from '#lib/mapping/markSet.ts';
+import {
+  type BrowMark,
+  browMarks,
+  type FacePair,
+  type FaceSingle,
+  facePairs,
+  faceSingles,
+  type MarkSet,
+  type PairMarks,
+  type Side,
+  type Taken,
+} from '#lib/mapping/markSet.ts';
 
 type SideLetter = 'R' | 'L';
 /** One mark's name in a state and an address: innerCornerR, archTopL, chin. */
@@ -12,13 +23,20 @@ export type NamedMark = Readonly<
   | { key: MarkKey; group: 'brow'; mark: BrowMark; side: Side }
 >;
 
-const sides = [['R', 'right'], ['L', 'left']] as const;
+const sides = [
+  ['R', 'right'],
+  ['L', 'left'],
+] as const;
 
 /** Every mark of a face in the order in which it is read: eyes, nose, middle, brows. */
 export const namedMarks: readonly NamedMark[] = [
-  ...facePairs.flatMap((mark) => sides.map(([letter, side]): NamedMark => ({ key: `${mark}${letter}`, group: 'pair', mark, side }))),
+  ...facePairs.flatMap((mark) =>
+    sides.map(([letter, side]): NamedMark => ({ key: `${mark}${letter}`, group: 'pair', mark, side })),
+  ),
   ...faceSingles.map((mark): NamedMark => ({ key: mark, group: 'single', mark })),
-  ...browMarks.flatMap((mark) => sides.map(([letter, side]): NamedMark => ({ key: `${mark}${letter}`, group: 'brow', mark, side }))),
+  ...browMarks.flatMap((mark) =>
+    sides.map(([letter, side]): NamedMark => ({ key: `${mark}${letter}`, group: 'brow', mark, side })),
+  ),
 ];
 
 function both(points: MarkPoints, mark: FacePair | BrowMark): PairMarks {
@@ -34,7 +52,12 @@ export function markSetOf(points: MarkPoints, taken: Taken): MarkSet {
       pupil: both(points, 'pupil'),
       noseWing: both(points, 'noseWing'),
     },
-    singles: { glabella: points.glabella, nasion: points.nasion, subnasale: points.subnasale, chin: points.chin },
+    singles: {
+      glabella: points.glabella,
+      nasion: points.nasion,
+      subnasale: points.subnasale,
+      chin: points.chin,
+    },
     brows: {
       frontLower: both(points, 'frontLower'),
       frontTop: both(points, 'frontTop'),

@@ -1,7 +1,18 @@
 import type { LevelReference } from '#lib/mapping/levelReference.ts';
 import type { MarkSet, Pose, Posture, SkinState } from '#lib/mapping/markSet.ts';
-import { type FaceReading, type NoFaceReading, type ReadingChoices, readFace } from '#lib/mapping/readFace.ts';
-import { exampleBudget, exampleErrorMm, fewSeeMm, mostSeeMm, tenComparisons } from '#lib/mapping/startValues.ts';
+import {
+  type FaceReading,
+  type NoFaceReading,
+  type ReadingChoices,
+  readFace,
+} from '#lib/mapping/readFace.ts';
+import {
+  exampleBudget,
+  exampleErrorMm,
+  fewSeeMm,
+  mostSeeMm,
+  tenComparisons,
+} from '#lib/mapping/startValues.ts';
 import { choiceField, markField, numberField } from './fields.ts';
 import { leaningNoseMarks } from './leaningNoseMarks.ts';
 import { type MarkKey, type MarkPoints, markSetOf, namedMarks } from './marks.ts';
@@ -33,7 +44,9 @@ function markFields(): { readonly [K in MarkKey]: Field<PointMm> } {
   return fields;
 }
 
-function hasEveryMark(fields: Partial<Record<MarkKey, Field<PointMm>>>): fields is Record<MarkKey, Field<PointMm>> {
+function hasEveryMark(
+  fields: Partial<Record<MarkKey, Field<PointMm>>>,
+): fields is Record<MarkKey, Field<PointMm>> {
   return namedMarks.every(({ key }) => fields[key] !== undefined);
 }
 

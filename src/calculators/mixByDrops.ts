@@ -26,13 +26,19 @@ export type MixByDrops =
       /** In daylight and under the lamp; under tungsten where daylight is the lamp. */
       looks: UnderLamps;
     }>
-  | Readonly<{ ok: false; reason: 'no-drops' | 'own-bottle-missing' | 'no-skin-like-spectrum' | 'old-pigment-not-reached' }>;
+  | Readonly<{
+      ok: false;
+      reason: 'no-drops' | 'own-bottle-missing' | 'no-skin-like-spectrum' | 'old-pigment-not-reached';
+    }>;
 
 const years = [0, 1, 2];
 const draws = 400;
 const seed = 1;
 
-/** What a mix of drops becomes in one skin: six weeks, one year and two years on, with how sure that is. `shelf`: the bottles of one's own. */
+/**
+ * What a mix of drops becomes in one skin: six weeks, one year and two years on, with how sure that is.
+ * `shelf`: the bottles of one's own.
+ */
 export function mixWith(state: MixByDropsState, shelf: readonly OwnBottle[]): MixByDrops {
   const mixed = mixedOf(state, shelf);
   if (!mixed.ok) return mixed;
@@ -43,7 +49,12 @@ export function mixWith(state: MixByDropsState, shelf: readonly OwnBottle[]): Mi
   const plan = { shares, dose: state.dose, setting, ageing: startAgeing, doubts: startDoubts };
   const { lamp } = state;
   return {
-    ok: true, drops, whiteShare: shares['77891'], warmShare: shares['77492'] + shares['77491'], hasSwatch: shares.own !== undefined, isOutsideMeasured: skin.isOutsideMeasured,
+    ok: true,
+    drops,
+    whiteShare: shares['77891'],
+    warmShare: shares['77492'] + shares['77491'],
+    hasSwatch: shares.own !== undefined,
+    isOutsideMeasured: skin.isOutsideMeasured,
     outlook: mixOutlook(skin, plan, years, draws, seed, lamp),
     bottle: masstone(shares, lamp),
     looks: underLamps(skin, plan, years, lookAgainUnder(lamp)),
@@ -51,4 +62,7 @@ export function mixWith(state: MixByDropsState, shelf: readonly OwnBottle[]): Mi
 }
 
 /** Mix by drops as a calculator: without bottles of one's own. */
-export const mixByDrops: Calculator<MixByDropsState, MixByDrops> = { ...mixByDropsFields, solve: (state) => mixWith(state, []) };
+export const mixByDrops: Calculator<MixByDropsState, MixByDrops> = {
+  ...mixByDropsFields,
+  solve: (state) => mixWith(state, []),
+};

@@ -7,7 +7,16 @@ import type { Calculator, Field } from './spec.ts';
 
 export type DropFields = Readonly<Record<BottleId, number>>;
 /** A mix of the palette in one skin: what Mix by drops shares with whatever asks about such a mix. */
-export type PaletteMix = DropFields & Readonly<{ skinL: number; skinA: number; skinB: number; oldWork: OldWork; dose: number; depth: number; coverage: number }>;
+export type PaletteMix = DropFields &
+  Readonly<{
+    skinL: number;
+    skinA: number;
+    skinB: number;
+    oldWork: OldWork;
+    dose: number;
+    depth: number;
+    coverage: number;
+  }>;
 /** Drops of the bottles of one's own. */
 export type OwnDrops = Readonly<Record<OwnSlot, number>>;
 export type MixByDropsState = PaletteMix & OwnDrops & Readonly<{ lamp: Lamp }>;
@@ -15,14 +24,21 @@ export type MixByDropsState = PaletteMix & OwnDrops & Readonly<{ lamp: Lamp }>;
 /** The brown mix the page opens on: three drops yellow-heavy brown, one drop orange. */
 const startDrops: Partial<DropFields> = { 'brown-yellow-heavy': 3, orange: 1 };
 
-function dropsOf<K extends string>(ids: readonly K[], start?: Readonly<Partial<Record<K, number>>>): { readonly [I in K]: Field<number> } {
+function dropsOf<K extends string>(
+  ids: readonly K[],
+  start?: Readonly<Partial<Record<K, number>>>,
+): { readonly [I in K]: Field<number> } {
   const fields: Partial<Record<K, Field<number>>> = {};
-  for (const id of ids) fields[id] = numberField(id, start?.[id] ?? 0, { unit: '1', lo: 0, hi: 12, step: 1, decimals: 0 });
+  for (const id of ids)
+    fields[id] = numberField(id, start?.[id] ?? 0, { unit: '1', lo: 0, hi: 12, step: 1, decimals: 0 });
   if (!hasEvery(ids, fields)) throw new Error('A bottle has no field.');
   return fields;
 }
 
-function hasEvery<K extends string>(ids: readonly K[], fields: Partial<Record<K, Field<number>>>): fields is Record<K, Field<number>> {
+function hasEvery<K extends string>(
+  ids: readonly K[],
+  fields: Partial<Record<K, Field<number>>>,
+): fields is Record<K, Field<number>> {
   return ids.every((id) => fields[id] !== undefined);
 }
 

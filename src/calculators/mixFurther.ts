@@ -13,7 +13,10 @@ import { skinOf } from './oldLooks.ts';
 
 export type MixFurther = Readonly<{
   matters: readonly Matter[];
-  /** Reflectance by band: the skin or old work of today, the brow before anything is lost, the brow at six weeks. */
+  /**
+   * Reflectance by band: the skin or old work of today, the brow before anything is lost, the brow at six
+   * weeks.
+   */
   spectra: Readonly<{ today: Spectrum; fresh: Spectrum; healed: Spectrum }>;
   points: readonly DriftPoint[];
 }>;
@@ -22,7 +25,10 @@ const years = [0, 0.5, 1, 1.5, 2];
 const draws = 400;
 const seed = 1;
 
-/** More about one mix in one skin: what moves it most, its spectra, its way over two years. Nothing where there is no drop or no skin. */
+/**
+ * More about one mix in one skin: what moves it most, its spectra, its way over two years. Nothing where
+ * there is no drop or no skin.
+ */
 export function mixFurther(state: MixByDropsState, shelf: readonly OwnBottle[] = []): MixFurther | undefined {
   const mixed = mixedOf(state, shelf);
   const skin = skinOf(state);
@@ -38,6 +44,13 @@ export function mixFurther(state: MixByDropsState, shelf: readonly OwnBottle[] =
       fresh: pigmentedReflectance(skin, mixLayer(shares, dose), setting),
       healed: pigmentedReflectance(skin, mixLayer(shares, dose, left), setting),
     },
-    points: drift(skin, { shares, dose, setting, ageing: startAgeing, doubts: startDoubts }, years, draws, seed, lamp),
+    points: drift(
+      skin,
+      { shares, dose, setting, ageing: startAgeing, doubts: startDoubts },
+      years,
+      draws,
+      seed,
+      lamp,
+    ),
   };
 }

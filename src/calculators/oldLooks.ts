@@ -3,7 +3,10 @@ import { overOldPigment, type OverOldPigment } from '#lib/colour/oldPigment.ts';
 import { skinOptics } from '#lib/colour/skinOptics.ts';
 import type { OldWork } from './skinFields.ts';
 
-/** Old work by its look, as a change of the skin around it: L* a share of the skin's, a* and b* of its own. Invented. */
+/**
+ * Old work by its look, as a change of the skin around it: L* a share of the skin's, a* and b* of its own.
+ * Invented.
+ */
 const oldLooks: Readonly<Record<Exclude<OldWork, 'none'>, (skin: Lab) => Lab>> = {
   'grey-blue': ({ l }) => ({ l: l * 0.74, a: 0, b: -2 }),
   'ash-grey': ({ l }) => ({ l: l * 0.72, a: 1, b: 4 }),
@@ -14,7 +17,12 @@ const oldLooks: Readonly<Record<Exclude<OldWork, 'none'>, (skin: Lab) => Lab>> =
 };
 
 /** The skin of a state, bare or with old work in it. */
-export function skinOf({ skinL, skinA, skinB, oldWork }: Readonly<{ skinL: number; skinA: number; skinB: number; oldWork: OldWork }>): OverOldPigment {
+export function skinOf({
+  skinL,
+  skinA,
+  skinB,
+  oldWork,
+}: Readonly<{ skinL: number; skinA: number; skinB: number; oldWork: OldWork }>): OverOldPigment {
   const bare: Lab = { l: skinL, a: skinA, b: skinB };
   return oldWork === 'none' ? skinOptics(bare) : overOldPigment(bare, oldLooks[oldWork](bare));
 }

@@ -6,7 +6,8 @@ export type Ours =
   | Readonly<{ ok: false; reason: 'too-large' | 'not-a-file-of-ours' }>
   | Readonly<{ ok: false; reason: 'newer-schema'; schema: number }>;
 
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> => typeof value === 'object' && value !== null && !Array.isArray(value);
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 function parsed(content: string): unknown {
   try {
@@ -17,13 +18,17 @@ function parsed(content: string): unknown {
   }
 }
 
-/** The first look into a file: is it one of ours that holds this, in a form this version knows? Never throws. What is inside is not read yet. */
+/**
+ * The first look into a file: is it one of ours that holds this, in a form this version knows? Never throws.
+ * What is inside is not read yet.
+ */
 export function openOurs(content: string, holds: string, newestSchema: number): Ours {
   if (content.length > mostBytes) return { ok: false, reason: 'too-large' };
   const value = parsed(content);
   if (!isRecord(value) || value['holds'] !== holds) return { ok: false, reason: 'not-a-file-of-ours' };
   const schema = value['schema'];
-  if (typeof schema === 'number' && Number.isInteger(schema) && schema > newestSchema) return { ok: false, reason: 'newer-schema', schema };
+  if (typeof schema === 'number' && Number.isInteger(schema) && schema > newestSchema)
+    return { ok: false, reason: 'newer-schema', schema };
   return { ok: true, value };
 }
 

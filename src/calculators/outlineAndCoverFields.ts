@@ -14,14 +14,21 @@ export type OutlineAndCoverState = BrowPoints &
     readings: number;
   }>;
 
-/** The inputs without the sums, which a page fetches later. Choices are written out: the library's lists would bring its sums along. */
+/**
+ * The inputs without the sums, which a page fetches later. Choices are written out: the library's lists would
+ * bring its sums along.
+ */
 export const outlineAndCoverFields = {
   id: 'outline-and-cover',
   fields: {
     ...browFields(),
     station: numberField('station', 90, { unit: '%', lo: 5, hi: 98, step: 1, decimals: 0 }),
     edge: choiceField<FrontEdge>('edge', 'frontLower', ['frontLower', 'frontTop']),
-    anchor: choiceField<FrontAnchor>('anchor', 'inner-corner', ['nose-wing', 'inner-corner', 'nostril-middle']),
+    anchor: choiceField<FrontAnchor>('anchor', 'inner-corner', [
+      'nose-wing',
+      'inner-corner',
+      'nostril-middle',
+    ]),
     error: numberField('error', exampleErrorMm, { unit: 'mm', lo: 0.05, hi: 3, step: 0.05, decimals: 2 }),
     readings: numberField('readings', 3, { unit: '1', lo: 1, hi: 9, step: 1, decimals: 0 }),
   },

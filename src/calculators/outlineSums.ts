@@ -13,7 +13,9 @@ import type { OutlineAndCoverState } from './outlineAndCoverFields.ts';
 
 /** One outline as it is drawn, and its size: all that a picture and a table need, without the sums. */
 export type Shape = Readonly<{ curves: readonly Cubic[]; areaMm2: number; perimeterMm: number }>;
-export type OutlineReport = (TradeReport & Readonly<{ shapes: Readonly<Record<Side, Shape | undefined>> }>) | NoPlacing;
+export type OutlineReport =
+  | (TradeReport & Readonly<{ shapes: Readonly<Record<Side, Shape | undefined>> }>)
+  | NoPlacing;
 
 /** Stations that are always there. */
 const fixedStations = [0.25, 0.5, 0.75] as const;
@@ -21,7 +23,9 @@ const fixedStations = [0.25, 0.5, 0.75] as const;
 /** All stations from front to tail, the learner's own among them. */
 export function stationsOf({ station }: Pick<OutlineAndCoverState, 'station'>): readonly number[] {
   const own = station / 100;
-  return fixedStations.some((share) => share === own) ? fixedStations : [...fixedStations, own].sort((a, b) => a - b);
+  return fixedStations.some((share) => share === own)
+    ? fixedStations
+    : [...fixedStations, own].sort((a, b) => a - b);
 }
 
 /** Both outlines from their marks: thickness along the brow, every trade check, area and the way round. */
@@ -33,12 +37,24 @@ export function outlineSums(state: OutlineAndCoverState): OutlineReport {
     nostrilShare: nostrilMiddleShare,
     edge: state.edge,
     stations,
-    readingMm: markUncertaintyMm({ temMm: state.error, readings: Math.round(state.readings), budgetMm: budgetMm(exampleBudget) }),
+    readingMm: markUncertaintyMm({
+      temMm: state.error,
+      readings: Math.round(state.readings),
+      budgetMm: budgetMm(exampleBudget),
+    }),
     k: familyCoverageFactor(tradeCheckCount(stations.length)),
   });
-  return report.ok ? { ...report, shapes: { right: shapeOf(report.outlines.right), left: shapeOf(report.outlines.left) } } : report;
+  return report.ok
+    ? { ...report, shapes: { right: shapeOf(report.outlines.right), left: shapeOf(report.outlines.left) } }
+    : report;
 }
 
 function shapeOf(outline: Outline | NoOutline): Shape | undefined {
-  return outline.ok ? { curves: outlineCurves(outline), areaMm2: outlineAreaMm2(outline), perimeterMm: outlinePerimeterMm(outline) } : undefined;
+  return outline.ok
+    ? {
+        curves: outlineCurves(outline),
+        areaMm2: outlineAreaMm2(outline),
+        perimeterMm: outlinePerimeterMm(outline),
+      }
+    : undefined;
 }

@@ -10,11 +10,17 @@ import { skinOf } from './oldLooks.ts';
 /** What one small dose of a bottle of one's own does. `hasSwatch`: it is known by its swatch alone. */
 export type OwnHueMove = Readonly<{ id: string; move: OldHueCase['skin']; hasSwatch: boolean }>;
 
-/** What the table of cases was worked out with: a tenth of a dose, six in ten of the skin covered, six weeks after. */
+/**
+ * What the table of cases was worked out with: a tenth of a dose, six in ten of the skin covered, six weeks
+ * after.
+ */
 const [dose, setting] = [0.1, { depthMm: 0.1, coverage: 0.6, veilShare: modelValues.veilShare }];
 const tenth = (value: number) => Math.round(10 * value) / 10;
 
-/** Where the bottles of one's own move the old work of a case, worked out and rounded as the table is. One that cannot be mixed has no row. */
+/**
+ * Where the bottles of one's own move the old work of a case, worked out and rounded as the table is. One
+ * that cannot be mixed has no row.
+ */
 export function ownHueMoves(shown: OldHueCase, shelf: readonly OwnBottle[]): readonly OwnHueMove[] {
   const [l, a, b] = shown.skin;
   const old = skinOf({ skinL: l, skinA: a, skinB: b, oldWork: shown.old });

@@ -1,4 +1,8 @@
-import { falseDifferences, type FalseDifferences, type NoFalseDifferences } from '#lib/mapping/pose/falseDifferences.ts';
+import {
+  falseDifferences,
+  type FalseDifferences,
+  type NoFalseDifferences,
+} from '#lib/mapping/pose/falseDifferences.ts';
 import { headPoseOf } from './headPoseOf.ts';
 import { poseFields, type PoseState } from './poseFields.ts';
 import type { Calculator } from './spec.ts';

@@ -1,6 +1,9 @@
 import type { FalseDifferences } from '#lib/mapping/pose/readPosed.ts';
 
-/** What the page shows before anything is moved, as plain numbers: the sum stays off the reader's phone until then. A test holds them equal. */
+/**
+ * What the page shows before anything is moved, as plain numbers: the sum stays off the reader's phone until
+ * then. A test holds them equal.
+ */
 export const poseStart: FalseDifferences = {
   ok: true,
   midline: { normal: { x: 1, y: 0.0009 }, offsetMm: 2.4106 },

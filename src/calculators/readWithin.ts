@@ -8,6 +8,7 @@ export function readWithin(text: string, { unit, lo, hi }: Limits): Read<number>
     const code = read.reason === 'ambiguous' || read.reason === 'empty' ? read.reason : 'not-a-number';
     return { ok: false, refusal: { code, lo, hi, unit } };
   }
-  if (read.value < lo || read.value > hi) return { ok: false, refusal: { code: 'out-of-range', lo, hi, unit } };
+  if (read.value < lo || read.value > hi)
+    return { ok: false, refusal: { code: 'out-of-range', lo, hi, unit } };
   return { ok: true, value: read.value };
 }

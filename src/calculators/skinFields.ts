@@ -3,7 +3,9 @@ import { choiceField, numberField } from './fields.ts';
 export const oldWorks = ['none', 'grey-blue', 'ash-grey', 'green', 'violet', 'pink', 'orange'] as const;
 export type OldWork = (typeof oldWorks)[number];
 
-/** The skin beside the brow and what lies in the brow already: the same fields in every calculator of colour. */
+/**
+ * The skin beside the brow and what lies in the brow already: the same fields in every calculator of colour.
+ */
 export const skinFields = {
   skinL: numberField('skinL', 63, { unit: '1', lo: 25, hi: 80, step: 1, decimals: 1 }),
   skinA: numberField('skinA', 10, { unit: '1', lo: 2, hi: 20, step: 1, decimals: 1 }),

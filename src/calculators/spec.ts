@@ -3,12 +3,24 @@ import type { Unit } from '#lib/quantities/unit.ts';
 
 /** Why a text was refused; src/words/refusal.ts makes the sentence. */
 export type Refusal = Readonly<{
-  code: 'empty' | 'not-a-number' | 'ambiguous' | 'out-of-range' | 'unknown-choice' | 'not-a-point' | 'unknown-field' | 'not-pairs' | 'too-many-pairs';
+  code:
+    | 'empty'
+    | 'not-a-number'
+    | 'ambiguous'
+    | 'out-of-range'
+    | 'unknown-choice'
+    | 'not-a-point'
+    | 'unknown-field'
+    | 'not-pairs'
+    | 'too-many-pairs';
   lo?: number;
   hi?: number;
   unit?: Unit;
   /** The lines of a list that were not read, each with its number as the reader counts it. */
-  lines?: readonly Readonly<{ line: number; code: 'not-two' | 'not-a-number' | 'ambiguous' | 'out-of-range' }>[];
+  lines?: readonly Readonly<{
+    line: number;
+    code: 'not-two' | 'not-a-number' | 'ambiguous' | 'out-of-range';
+  }>[];
 }>;
 
 export type Read<T> = Readonly<{ ok: true; value: T }> | Readonly<{ ok: false; refusal: Refusal }>;
@@ -36,8 +48,8 @@ export type Parsers = Readonly<{
 }>;
 
 /**
- * One input. `kept: 'memory'` never reaches an address, a file or storage. `startBefore`: where the start has changed, what it
- * was in links that do not hold this key; newer links always hold it.
+ * One input. `kept: 'memory'` never reaches an address, a file or storage. `startBefore`: where the start has
+ * changed, what it was in links that do not hold this key; newer links always hold it.
  */
 export type Field<T> = Readonly<{
   key: string;

@@ -16,7 +16,10 @@ export function mapFields<S extends State>(
   return state;
 }
 
-function isComplete<S extends State>(state: Partial<S>, fields: { readonly [K in keyof S]: unknown }): state is S {
+function isComplete<S extends State>(
+  state: Partial<S>,
+  fields: { readonly [K in keyof S]: unknown },
+): state is S {
   for (const name in fields) if (state[name] === undefined) return false;
   return true;
 }

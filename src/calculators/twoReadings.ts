@@ -1,8 +1,18 @@
 import { budgetMm } from '#lib/mapping/budget.ts';
 import type { Pose, Posture, SkinState, Taken } from '#lib/mapping/markSet.ts';
 import { compareHeights, type HeightsCompared } from '#lib/mapping/reading/compareHeights.ts';
-import { type LatelyChange, latelyChanges, type WhichToMap, whichToMap } from '#lib/mapping/reading/whichToMap.ts';
-import { caliperHalfWidthMm, exampleErrorMm, pencilHalfWidthMm, threadHalfWidthMm } from '#lib/mapping/startValues.ts';
+import {
+  type LatelyChange,
+  latelyChanges,
+  type WhichToMap,
+  whichToMap,
+} from '#lib/mapping/reading/whichToMap.ts';
+import {
+  caliperHalfWidthMm,
+  exampleErrorMm,
+  pencilHalfWidthMm,
+  threadHalfWidthMm,
+} from '#lib/mapping/startValues.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 
@@ -23,13 +33,20 @@ export type TwoReadingsState = Readonly<{
 }>;
 export type TwoReadings = HeightsCompared & Readonly<{ which: WhichToMap; taken: readonly [Taken, Taken] }>;
 
-const budget = budgetMm([pencilHalfWidthMm, caliperHalfWidthMm, threadHalfWidthMm].map((halfWidthMm) => ({ halfWidthMm })));
-const height = (key: string, start: number) => numberField(key, start, { unit: 'mm', lo: 5, hi: 40, step: 0.1, decimals: 1 });
-const pose = (key: string, start: Pose) => choiceField<Pose>(key, start, ['rest', 'eyes-closed', 'raised', 'frown']);
+const budget = budgetMm(
+  [pencilHalfWidthMm, caliperHalfWidthMm, threadHalfWidthMm].map((halfWidthMm) => ({ halfWidthMm })),
+);
+const height = (key: string, start: number) =>
+  numberField(key, start, { unit: 'mm', lo: 5, hi: 40, step: 0.1, decimals: 1 });
+const pose = (key: string, start: Pose) =>
+  choiceField<Pose>(key, start, ['rest', 'eyes-closed', 'raised', 'frown']);
 const posture = (key: string) => choiceField<Posture>(key, 'sitting', ['sitting', 'lying']);
 const skin = (key: string) => choiceField<SkinState>(key, 'normal', ['normal', 'numb', 'swollen']);
 
-/** Two readings of one pair of arches: which may be mapped, what each shows, and whether they may be compared. Starts with the baker: talking, then at rest. */
+/**
+ * Two readings of one pair of arches: which may be mapped, what each shows, and whether they may be compared.
+ * Starts with the baker: talking, then at rest.
+ */
 export const twoReadings: Calculator<TwoReadingsState, TwoReadings> = {
   id: 'two-readings',
   fields: {

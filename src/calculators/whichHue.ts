@@ -17,12 +17,19 @@ export function hueRow(shown: OldHueCase, id: string, move: HueRow['move']): Hue
   return { id, move, cosine: hueCosine({ l: 0, a: move[1], b: move[2] }, { l: 0, a, b }) ?? 0 };
 }
 
-/** Which of five bottles takes an old hue away, in five skins: worked out by the model beforehand. Best direction first. */
+/**
+ * Which of five bottles takes an old hue away, in five skins: worked out by the model beforehand. Best
+ * direction first.
+ */
 export const whichHue: Calculator<WhichHueState, WhichHue> = {
   id: 'which-hue',
-  fields: { skin: choiceField('skin', 'l54', skins), old: choiceField<OldHue>('old', 'grey-blue', ['grey-blue', 'green', 'violet', 'pink', 'orange']) },
+  fields: {
+    skin: choiceField('skin', 'l54', skins),
+    old: choiceField<OldHue>('old', 'grey-blue', ['grey-blue', 'green', 'violet', 'pink', 'orange']),
+  },
   solve: (state) => {
-    const shown = oldHueCases.find(({ old, skin: [l] }) => old === state.old && `l${l}` === state.skin) ?? oldHueCases[0];
+    const shown =
+      oldHueCases.find(({ old, skin: [l] }) => old === state.old && `l${l}` === state.skin) ?? oldHueCases[0];
     const [wayA, wayB] = wayOf(shown);
     const rows = hueBottles.map((id, i) => hueRow(shown, id, shown.moves[i] ?? shown.moves[0]));
     return { shown, wayA, wayB, rows: rows.toSorted((one, other) => other.cosine - one.cosine) };

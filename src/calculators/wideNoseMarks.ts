@@ -3,7 +3,10 @@ import type { MarkKey } from './marks.ts';
 
 const at = (xMm: number, yMm: number): PointMm => ({ xMm, yMm });
 
-/** The placing marks of the wide-nosed demonstration face, as plain numbers: its drawing code stays off the reader's phone. A test holds them equal. Invented. */
+/**
+ * The placing marks of the wide-nosed demonstration face, as plain numbers: its drawing code stays off the
+ * reader's phone. A test holds them equal. Invented.
+ */
 export const wideNoseMarks = {
   noseWingR: at(-18.6, -38),
   noseWingL: at(21.8, -38),
@@ -22,4 +25,6 @@ export const wideNoseMarks = {
 } as const satisfies Partial<Record<MarkKey, PointMm>>;
 
 export type PlacingKey = keyof typeof wideNoseMarks;
-export const placingKeys = Object.keys(wideNoseMarks).filter((key): key is PlacingKey => Object.hasOwn(wideNoseMarks, key));
+export const placingKeys = Object.keys(wideNoseMarks).filter((key): key is PlacingKey =>
+  Object.hasOwn(wideNoseMarks, key),
+);

@@ -4,7 +4,8 @@ import type { PrintedUnit } from '#words/units.ts';
 /**
  * One comparison with something outside the project, as data: the Evidence page computes it at build and the
  * same rows run in Node, Chromium and Firefox.
- * kind: `table` (a printed value), `library` (an independent implementation), `hand` (worked out by hand from a printed rule).
+ * kind: `table` (a printed value), `library` (an independent implementation), `hand` (worked out by hand from
+ * a printed rule).
  * `ours` takes a factor that scales the constant or formula under test (1 = as it is): a test calls it
  * with 1.01 and 0.99 and expects the row to turn red, so a check that cannot fail is found.
  */

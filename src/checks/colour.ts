@@ -8,4 +8,12 @@ import { skinChecks } from './colour/skins.ts';
 import { whiteChecks } from './colour/whites.ts';
 
 /** Outside checks of everything colour computes. */
-export const colourChecks: readonly Check[] = [...whiteChecks, ...differenceChecks, ...conversionChecks, ...chartChecks, ...skinChecks, ...layerChecks, ...coverageChecks];
+export const colourChecks: readonly Check[] = [
+  ...whiteChecks,
+  ...differenceChecks,
+  ...conversionChecks,
+  ...chartChecks,
+  ...skinChecks,
+  ...layerChecks,
+  ...coverageChecks,
+];

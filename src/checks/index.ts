@@ -10,7 +10,10 @@ export function checkRows(): readonly CheckRow[] {
   return checks.map(rowOf);
 }
 
-/** Rows of one table count once: checks by source and place. A place names its table, then, after a colon, the row. */
+/**
+ * Rows of one table count once: checks by source and place. A place names its table, then, after a colon, the
+ * row.
+ */
 export function distinctTables(rows: readonly Check[] = checks): number {
   return new Set(rows.map(({ source, where }) => `${source} · ${where.split(':', 1).join()}`)).size;
 }

@@ -4,9 +4,15 @@ import type { Status } from '#lib/evidence/fact.ts';
 import { checks } from './index.ts';
 
 /** What rests on a source. */
-export type SourceUses = Readonly<{ facts: readonly FactId[]; checks: readonly string[]; methods: readonly MethodId[] }>;
+export type SourceUses = Readonly<{
+  facts: readonly FactId[];
+  checks: readonly string[];
+  methods: readonly MethodId[];
+}>;
 
-export const sourceIds: readonly SourceId[] = Object.keys(bibliography).filter((id): id is SourceId => id in bibliography);
+export const sourceIds: readonly SourceId[] = Object.keys(bibliography).filter(
+  (id): id is SourceId => id in bibliography,
+);
 
 export function usesOfSource(source: SourceId): SourceUses {
   return {
@@ -19,7 +25,9 @@ export function usesOfSource(source: SourceId): SourceUses {
   };
 }
 
-export const methodIds: readonly MethodId[] = Object.keys(methods).filter((id): id is MethodId => id in methods);
+export const methodIds: readonly MethodId[] = Object.keys(methods).filter(
+  (id): id is MethodId => id in methods,
+);
 
 /** Facts with this grade, in the order they are written. */
 export function factsByStatus(status: Status): readonly FactId[] {
@@ -27,7 +35,9 @@ export function factsByStatus(status: Status): readonly FactId[] {
 }
 
 /** Rules that rest on a fact, and rules it speaks against. */
-export function rulesOfFact(fact: FactId): Readonly<{ restOn: readonly RuleId[]; disputed: readonly RuleId[] }> {
+export function rulesOfFact(
+  fact: FactId,
+): Readonly<{ restOn: readonly RuleId[]; disputed: readonly RuleId[] }> {
   return {
     restOn: rules.filter(({ facts }) => facts.some((id) => id === fact)).map(({ id }) => id),
     disputed: rules.filter(({ disputedBy }) => disputedBy.some((id) => id === fact)).map(({ id }) => id),
@@ -45,5 +55,8 @@ export function computedFrom(fact: FactId): readonly FactId[] {
 /** Of all facts that are numbers: how many there are, how many were read in a source. */
 export function numericFacts(): Readonly<{ all: number; published: number }> {
   const numbers = factIds.filter((id) => typeof factOf(id).value === 'number');
-  return { all: numbers.length, published: numbers.filter((id) => factOf(id).backing.status === 'published').length };
+  return {
+    all: numbers.length,
+    published: numbers.filter((id) => factOf(id).backing.status === 'published').length,
+  };
 }

@@ -1,6 +1,7 @@
 /**
- * The library's entry for use from outside: everything it computes, by subject. The site's own parts import the modules
- * themselves. Points are in the picture's frame (x to the client's left, y up), lengths in millimetres, angles in degrees.
+ * The library's entry for use from outside: everything it computes, by subject. The site's own parts import
+ * the modules themselves. Points are in the picture's frame (x to the client's left, y up), lengths in
+ * millimetres, angles in degrees.
  * Nothing throws for what a user can type: expected absence is `{ ok: false, reason }`.
  */
 export type { PointMm } from './geometry/point.ts';
@@ -36,7 +37,12 @@ export { comparePasses, type PassComparison } from './mapping/error/comparePasse
 export { meanOfReadings } from './mapping/error/meanOfReadings.ts';
 export { spreadInterval, type SpreadInterval } from './mapping/error/spreadInterval.ts';
 export { studentFactor } from './mapping/error/studentFactor.ts';
-export { afterFirstPass, browAfterFirstPass, type BrowAgain, type BrowsAgain } from './mapping/again/afterFirstPass.ts';
+export {
+  afterFirstPass,
+  browAfterFirstPass,
+  type BrowAgain,
+  type BrowsAgain,
+} from './mapping/again/afterFirstPass.ts';
 export { falseAlarmRate, familyCoverageFactor } from './mapping/familyWise.ts';
 
 export { planCorrections, type CorrectionPlan } from './mapping/plan/planCorrections.ts';
@@ -47,7 +53,6 @@ export { growthSince } from './mapping/plan/growth.ts';
 export { practiceFace, type PracticeFace } from './face/practiceFace.ts';
 export { readAgain } from './face/readAgain.ts';
 export { leaningNoseFace } from './face/demonstration.ts';
-
 
 export { ciede2000 } from './colour/ciede2000.ts';
 export { lamps, type Lamp } from './colour/lamps.ts';

@@ -12,7 +12,10 @@ export type Slip<G> = Readonly<{ id: string; value: (given: G) => number | strin
 /** One step of the worked answer: a code and the numbers it speaks of; src/words makes the sentence. */
 export type Step = Readonly<{ id: string; values: Readonly<Record<string, number | string>> }>;
 
-/** A seeded problem. Everything follows from the seed; sentences come from src/words, pictures from components. */
+/**
+ * A seeded problem. Everything follows from the seed; sentences come from src/words, pictures from
+ * components.
+ */
 export type Skill<G> = Readonly<{
   id: string;
   given: (seed: number) => G;

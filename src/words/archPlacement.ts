@@ -30,18 +30,35 @@ export const archLabels = {
   iris: 'Width of the iris you can see',
 } as const;
 
-type Result = Readonly<{ ok: true; places: ArchPlaces; published: ArchSpread; chosenMm: number }> | Readonly<{ ok: false; reason: 'no-length' | 'eye-not-in-order' }>;
+type Result =
+  | Readonly<{ ok: true; places: ArchPlaces; published: ArchSpread; chosenMm: number }>
+  | Readonly<{ ok: false; reason: 'no-length' | 'eye-not-in-order' }>;
 
-/** What the figure of arch rules says: where print puts the arch, how far it disagrees, what the reader's rule gives. */
-export function archSays(result: Result, { rule, share }: Readonly<{ rule: ArchRule; share: number }>): Readonly<{ answer: string; doubt: string }> {
+/**
+ * What the figure of arch rules says: where print puts the arch, how far it disagrees, what the reader's rule
+ * gives.
+ */
+export function archSays(
+  result: Result,
+  { rule, share }: Readonly<{ rule: ArchRule; share: number }>,
+): Readonly<{ answer: string; doubt: string }> {
   if (!result.ok) {
     return result.reason === 'no-length'
-      ? { answer: 'This brow has no length.', doubt: 'The tail must stand further from the midline than the front.' }
-      : { answer: 'These eye marks do not follow each other.', doubt: 'From the nose outwards: inner corner, pupil, edge of the iris, outer corner.' };
+      ? {
+          answer: 'This brow has no length.',
+          doubt: 'The tail must stand further from the midline than the front.',
+        }
+      : {
+          answer: 'These eye marks do not follow each other.',
+          doubt: 'From the nose outwards: inner corner, pupil, edge of the iris, outer corner.',
+        };
   }
   const { published, chosenMm, places } = result;
   const mine = rule === 'own-share' ? `${archRuleWords[rule]}, ${fixed(share)} %` : archRuleWords[rule];
-  const golden = rule === 'golden-from-front' ? '' : ` The golden section from the front gives ${fixed(places['golden-from-front'])} mm.`;
+  const golden =
+    rule === 'golden-from-front'
+      ? ''
+      : ` The golden section from the front gives ${fixed(places['golden-from-front'])} mm.`;
   return {
     answer: `The published rules put the arch ${fixed(published.fromMm)} to ${fixed(published.toMm)} mm from the midline: they are ${fixed(published.spreadMm)} mm apart.`,
     doubt: `Your rule, ${mine}, gives ${fixed(chosenMm)} mm on both sides.${golden} No study was found that supports a golden-section arch as such. Every rule is a place to start: the mirror decides.`,

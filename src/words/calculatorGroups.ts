@@ -2,7 +2,10 @@ import type { calculatorWords } from './calculators.ts';
 
 type Id = keyof typeof calculatorWords;
 
-/** Which part of the course each calculator serves, and its place in the list: the order of the work at the chair. */
+/**
+ * Which part of the course each calculator serves, and its place in the list: the order of the work at the
+ * chair.
+ */
 const strandOf = {
   'midline-and-sides': 'Mapping',
   'usual-difference': 'Mapping',
@@ -28,4 +31,7 @@ const isId = (id: string): id is Id => Object.hasOwn(strandOf, id);
 const ids = Object.keys(strandOf).filter(isId);
 
 /** Calculators by strand. */
-export const calculatorGroups = [...new Set(Object.values(strandOf))].map((strand) => ({ strand, ids: ids.filter((id) => strandOf[id] === strand) }));
+export const calculatorGroups = [...new Set(Object.values(strandOf))].map((strand) => ({
+  strand,
+  ids: ids.filter((id) => strandOf[id] === strand),
+}));

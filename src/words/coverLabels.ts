@@ -3,5 +3,14 @@ import type { OldSkin } from '#lib/mapping/plan/planCorrections.ts';
 // The few words that the cover's figure needs before its plan arrives.
 
 export const shapeWords = { planned: 'planned outline', old: 'old shape' } as const;
-export const oldSkinWords: Readonly<Record<OldSkin, string>> = { quiet: 'flat and quiet', raised: 'raised', itchy: 'itchy', scaly: 'scaly' };
-export const freeWords = { both: 'both sides', right: 'the right side only', left: 'the left side only' } as const;
+export const oldSkinWords: Readonly<Record<OldSkin, string>> = {
+  quiet: 'flat and quiet',
+  raised: 'raised',
+  itchy: 'itchy',
+  scaly: 'scaly',
+};
+export const freeWords = {
+  both: 'both sides',
+  right: 'the right side only',
+  left: 'the left side only',
+} as const;

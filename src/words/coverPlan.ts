@@ -39,15 +39,27 @@ export function heldByWords(heldBy: readonly Holder[]): readonly string[] {
   return [...new Set([...limits, ...heldBy.filter(({ kind }) => kind === 'old-work')].map(holderWords))];
 }
 
-/** "1.8 mm above the right upper edge" for each way the old work stands out of one side, by `fromMm` or more. */
-export function outsideWords(side: Side, { aboveMm, belowMm, beforeFrontMm, beyondTailMm }: Outside, fromMm = shownFromMm): readonly string[] {
-  const ways = [[aboveMm, `above the ${side} upper edge`], [belowMm, `below the ${side} lower edge`], [beforeFrontMm, `in front of the ${side} front`], [beyondTailMm, `past the ${side} tail`]] as const;
+/**
+ * "1.8 mm above the right upper edge" for each way the old work stands out of one side, by `fromMm` or more.
+ */
+export function outsideWords(
+  side: Side,
+  { aboveMm, belowMm, beforeFrontMm, beyondTailMm }: Outside,
+  fromMm = shownFromMm,
+): readonly string[] {
+  const ways = [
+    [aboveMm, `above the ${side} upper edge`],
+    [belowMm, `below the ${side} lower edge`],
+    [beforeFrontMm, `in front of the ${side} front`],
+    [beyondTailMm, `past the ${side} tail`],
+  ] as const;
   return ways.flatMap(([mm, where]) => (mm >= fromMm ? [`${fixed(mm)} mm ${where}`] : []));
 }
 const shownFromMm = 0.05;
 
 /** "right +1.0 mm, +48 mm², +24 %" */
 export function growthWords(growth: Growth | undefined): string {
-  return growth ? `${signed(growth.thicknessMm)} mm thicker, ${signed(growth.areaMm2, 0)} mm², ${signed(100 * growth.share, 0)} %` : 'nothing to compare';
+  return growth
+    ? `${signed(growth.thicknessMm)} mm thicker, ${signed(growth.areaMm2, 0)} mm², ${signed(100 * growth.share, 0)} %`
+    : 'nothing to compare';
 }
-

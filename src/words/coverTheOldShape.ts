@@ -13,8 +13,18 @@ import { outlineFaultWords } from './outlineAndCover.ts';
 type SideSeen = Readonly<{ outside: Outside; growth: Growth | undefined }>;
 /** What the page was given: a plan with what it leaves outside, or why there is none. */
 export type CoverSeen =
-  | Readonly<{ ok: true; plan: CorrectionPlan; sides: Readonly<Record<Side, SideSeen>>; askedMarginMm: number }>
-  | Readonly<{ ok: false; side: Side; shape: 'planned' | 'old'; reason: NoOutline['reason'] | NoOldShape['reason'] }>
+  | Readonly<{
+      ok: true;
+      plan: CorrectionPlan;
+      sides: Readonly<Record<Side, SideSeen>>;
+      askedMarginMm: number;
+    }>
+  | Readonly<{
+      ok: false;
+      side: Side;
+      shape: 'planned' | 'old';
+      reason: NoOutline['reason'] | NoOldShape['reason'];
+    }>
   | Readonly<{ ok: false; reason: 'skin-not-quiet'; skin: Exclude<OldSkin, 'quiet'> }>
   | Readonly<{ ok: false; reason: 'limits-contradict' }>;
 
@@ -28,7 +38,12 @@ const oldFaultWords: Readonly<Record<NoOldShape['reason'], string>> = {
 };
 
 function faultWords(reason: NoOutline['reason'] | NoOldShape['reason']): string {
-  return reason === 'too-few-corners' || reason === 'crosses-itself' || reason === 'no-area' || reason === 'not-a-number' ? oldFaultWords[reason] : outlineFaultWords[reason];
+  return reason === 'too-few-corners' ||
+    reason === 'crosses-itself' ||
+    reason === 'no-area' ||
+    reason === 'not-a-number'
+    ? oldFaultWords[reason]
+    : outlineFaultWords[reason];
 }
 
 /** The contradictions of the limits, said before anything else. */
@@ -39,7 +54,13 @@ function contradictionWords({ contradictions }: CorrectionPlan): string {
 }
 
 function moved(plan: CorrectionPlan): readonly string[] {
-  return sides.flatMap((side) => browMarks.flatMap((mark) => (plan.moves[side][mark].isLeft ? [] : [`${side} ${markName(mark)}: ${moveWords(plan.moves[side][mark])}`])));
+  return sides.flatMap((side) =>
+    browMarks.flatMap((mark) =>
+      plan.moves[side][mark].isLeft
+        ? []
+        : [`${side} ${markName(mark)}: ${moveWords(plan.moves[side][mark])}`],
+    ),
+  );
 }
 
 /** The marks whose sides differ after the plan by more than the readings can make, the largest first. */
@@ -54,32 +75,59 @@ function unevenWords({ remainingMm, remainingHalfMm }: CorrectionPlan): string {
 const areaWords = (mm2: number): string => `${fixed(mm2, mm2 < smallAreaMm2 ? 1 : 0)} mm² in all`;
 const smallAreaMm2 = 10;
 
-const grownBy = (growth: Growth | undefined): string => (growth ? `${signed(growth.thicknessMm)} mm, ${signed(100 * growth.share, 0)} %` : 'nothing to compare');
+const grownBy = (growth: Growth | undefined): string =>
+  growth ? `${signed(growth.thicknessMm)} mm, ${signed(100 * growth.share, 0)} %` : 'nothing to compare';
 
 /** The answer of the figure: cover first, then what holds it, then the growth. */
 export function coverSays(cover: CoverSeen): Says {
   if (!cover.ok) {
     if (cover.reason === 'skin-not-quiet') {
-      return { answer: `Stop: the skin over the old work is ${oldSkinWords[cover.skin]}. A physician looks first.`, doubt: 'There is no plan, whatever the numbers say.' };
+      return {
+        answer: `Stop: the skin over the old work is ${oldSkinWords[cover.skin]}. A physician looks first.`,
+        doubt: 'There is no plan, whatever the numbers say.',
+      };
     }
-    if (cover.reason === 'limits-contradict') return { answer: 'The limits contradict each other: no outline keeps them all.', doubt: 'Ask the client which one she means, and widen that one.' };
-    return { answer: `The ${cover.side} marks of the ${cover.shape === 'old' ? 'old shape' : 'planned outline'} make no outline.`, doubt: faultWords(cover.reason) };
+    if (cover.reason === 'limits-contradict')
+      return {
+        answer: 'The limits contradict each other: no outline keeps them all.',
+        doubt: 'Ask the client which one she means, and widen that one.',
+      };
+    return {
+      answer: `The ${cover.side} marks of the ${cover.shape === 'old' ? 'old shape' : 'planned outline'} make no outline.`,
+      doubt: faultWords(cover.reason),
+    };
   }
   const { plan, sides: seen } = cover;
   const all = sides.flatMap((side) => outsideWords(side, seen[side].outside));
-  /** What stands out by no less than half the interval of a move on that side: less is not shown to stand out. */
+  /**
+   * What stands out by no less than half the interval of a move on that side: less is not shown to stand out.
+   */
   const out = sides.flatMap((side) => outsideWords(side, seen[side].outside, doubtMm(plan, side)));
   const outMm2 = sides.reduce((sum, side) => sum + seen[side].outside.areaMm2, 0);
-  const [limits, old] = [plan.heldBy.filter(({ kind }) => kind !== 'old-work'), plan.heldBy.filter(({ kind }) => kind === 'old-work')];
+  const [limits, old] = [
+    plan.heldBy.filter(({ kind }) => kind !== 'old-work'),
+    plan.heldBy.filter(({ kind }) => kind === 'old-work'),
+  ];
   const holders = heldByWords(out.length > 0 ? limits : [...limits, ...old]);
-  const held = holders.length > 0 ? `Held by: ${listed(holders.slice(0, 2))}${holders.length > 2 ? ', and more below' : ''}. ` : '';
+  const held =
+    holders.length > 0
+      ? `Held by: ${listed(holders.slice(0, 2))}${holders.length > 2 ? ', and more below' : ''}. `
+      : '';
   const grown = `Growth since the old work: right ${grownBy(seen.right.growth)}; left ${grownBy(seen.left.growth)}.`;
   const uneven = unevenWords(plan);
   if (out.length > 0) {
-    return { answer: `${contradictionWords(plan)}Lighten first, or leave visible: old work stands ${listed(out)}, ${areaWords(outMm2)}.`, doubt: `${uneven}${held}${grown}` };
+    return {
+      answer: `${contradictionWords(plan)}Lighten first, or leave visible: old work stands ${listed(out)}, ${areaWords(outMm2)}.`,
+      doubt: `${uneven}${held}${grown}`,
+    };
   }
   const moves = moved(plan);
-  const steps = moves.length === 0 ? 'leave every mark' : moves.length <= 3 ? moves.join('; ') : `${moves.slice(0, 3).join('; ')}; ${moves.length - 3} more below`;
+  const steps =
+    moves.length === 0
+      ? 'leave every mark'
+      : moves.length <= 3
+        ? moves.join('; ')
+        : `${moves.slice(0, 3).join('; ')}; ${moves.length - 3} more below`;
   if (all.length > 0) {
     return {
       answer: `${contradictionWords(plan)}As good as covered. Less stands outside than anyone can measure: ${listed(all)}, ${areaWords(outMm2)}.`,
@@ -87,7 +135,10 @@ export function coverSays(cover: CoverSeen): Says {
     };
   }
   const isMarginShort = sides.some((side) => (plan.cover[side]?.marginOutMm2 ?? 0) > shortFromMm2);
-  return { answer: `${contradictionWords(plan)}The old shape fits${isMarginShort ? ', with less margin than you asked for' : ''}: ${steps}.`, doubt: `${uneven}${held}${grown}` };
+  return {
+    answer: `${contradictionWords(plan)}The old shape fits${isMarginShort ? ', with less margin than you asked for' : ''}: ${steps}.`,
+    doubt: `${uneven}${held}${grown}`,
+  };
 }
 const shortFromMm2 = 0.1;
 

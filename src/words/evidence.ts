@@ -75,7 +75,15 @@ export const methodNames = {
 export type Stroke = 'law' | 'standard' | 'label' | 'study' | 'calc' | 'habit' | 'memory';
 export type Chip = Readonly<{ stroke: Stroke; word: string; name: string }>;
 
-const strokes = { law: 'law', standard: 'standard', label: 'label', guidance: 'study', study: 'study', review: 'study', data: 'study' } as const satisfies Readonly<Record<SourceKind, Stroke>>;
+const strokes = {
+  law: 'law',
+  standard: 'standard',
+  label: 'label',
+  guidance: 'study',
+  study: 'study',
+  review: 'study',
+  data: 'study',
+} as const satisfies Readonly<Record<SourceKind, Stroke>>;
 
 /** The chip of a backing: stroke, grade word, and the source's short name where there is one. */
 export function chipOfBacking(backing: Backing): Chip {
@@ -83,7 +91,8 @@ export function chipOfBacking(backing: Backing): Chip {
     const { kind } = sourceOf(backing.source);
     return { stroke: strokes[kind], word: kindWords[kind], name: shortName(backing.source) };
   }
-  const stroke = backing.status === 'computed' ? 'calc' : backing.status === 'common-practice' ? 'habit' : 'memory';
+  const stroke =
+    backing.status === 'computed' ? 'calc' : backing.status === 'common-practice' ? 'habit' : 'memory';
   return { stroke, word: gradeWords[backing.status], name: '' };
 }
 
@@ -94,7 +103,13 @@ export function chip(id: FactId): Chip {
 
 /** The chip of a bare status, for results that rest on several facts. */
 export function chipOfStatus(status: Status): Chip {
-  const stroke = { published: 'study', computed: 'calc', 'common-practice': 'habit', 'from-memory': 'memory', assumed: 'memory' } as const;
+  const stroke = {
+    published: 'study',
+    computed: 'calc',
+    'common-practice': 'habit',
+    'from-memory': 'memory',
+    assumed: 'memory',
+  } as const;
   return { stroke: stroke[status], word: gradeWords[status], name: '' };
 }
 

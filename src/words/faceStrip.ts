@@ -1,4 +1,7 @@
-/** The six of the twenty-four invented people that the strip shows, by their files' names: they differ in bones, lids, hair and age. */
+/**
+ * The six of the twenty-four invented people that the strip shows, by their files' names: they differ in
+ * bones, lids, hair and age.
+ */
 export const stripFaces = ['02', '05', '09', '14', '18', '23'] as const;
 
 /** Practice faces on the home page. */

@@ -13,7 +13,10 @@ export const anchorWords: Readonly<Record<FrontAnchor | 'own', string>> = {
   own: 'my own distance',
 };
 
-export const edgeWords: Readonly<Record<FrontEdge, string>> = { frontLower: 'lower front mark', frontTop: 'upper front mark' };
+export const edgeWords: Readonly<Record<FrontEdge, string>> = {
+  frontLower: 'lower front mark',
+  frontTop: 'upper front mark',
+};
 
 export const lengthWords: Readonly<Record<LengthKind, string>> = {
   level: 'straight across, from the front',
@@ -21,7 +24,11 @@ export const lengthWords: Readonly<Record<LengthKind, string>> = {
   upperEdge: 'along the upper edge',
 };
 
-export const verdictWords: Readonly<Record<LimitVerdict, string>> = { keeps: 'keeps it', breaks: 'breaks it', 'too-near': 'too near to tell' };
+export const verdictWords: Readonly<Record<LimitVerdict, string>> = {
+  keeps: 'keeps it',
+  breaks: 'breaks it',
+  'too-near': 'too near to tell',
+};
 
 /** The tail checks of one side, in the order in which they are read. */
 export const tailChecks = ['inside', 'overLower', 'underTop'] as const;
@@ -31,13 +38,28 @@ export const tailCheckWords = {
   underTop: 'tip under the front’s top',
 } as const satisfies Readonly<Record<(typeof tailChecks)[number], string>>;
 
-const brokenWords = { inside: 'past the line', overLower: 'below the front’s lower edge', underTop: 'above the front’s top' } as const;
+const brokenWords = {
+  inside: 'past the line',
+  overLower: 'below the front’s lower edge',
+  underTop: 'above the front’s top',
+} as const;
 
-/** "3.2 mm past the line and 1.2 mm below the front's lower edge": past the line is told level, as it would be taken off. */
+/**
+ * "3.2 mm past the line and 1.2 mm below the front's lower edge": past the line is told level, as it would be
+ * taken off.
+ */
 function tailSays(side: Side, tail: TailSide): string {
-  const roomMm = { inside: tail.insideLevelMm, overLower: tail.overLower.value, underTop: tail.underTop.value };
-  const broken = tailChecks.filter((check) => limitVerdict(tail[check]) === 'breaks').map((check) => `${fixed(Math.abs(roomMm[check]))} mm ${brokenWords[check]}`);
-  const near = tailChecks.filter((check) => limitVerdict(tail[check]) === 'too-near').map((check) => tailCheckWords[check]);
+  const roomMm = {
+    inside: tail.insideLevelMm,
+    overLower: tail.overLower.value,
+    underTop: tail.underTop.value,
+  };
+  const broken = tailChecks
+    .filter((check) => limitVerdict(tail[check]) === 'breaks')
+    .map((check) => `${fixed(Math.abs(roomMm[check]))} mm ${brokenWords[check]}`);
+  const near = tailChecks
+    .filter((check) => limitVerdict(tail[check]) === 'too-near')
+    .map((check) => tailCheckWords[check]);
   const name = side === 'right' ? 'Right tail' : 'Left tail';
   const doubt = near.length > 0 ? `${broken.length > 0 ? '; ' : ''}too near to tell: ${near.join(', ')}` : '';
   if (broken.length > 0) return `${name}: ${broken.join(' and ')}${doubt}.`;
@@ -51,13 +73,19 @@ export function apartSays(difference: Interval, name: string, more: string): str
 }
 
 /** What the figure says: the anchors and the chosen front, then the tails. */
-export function frontAndTailSays(placing: Placing | NoPlacing, { anchor, edge }: Readonly<{ anchor: FrontAnchor | 'own'; edge: FrontEdge }>): Readonly<{ answer: string; doubt: string }> {
-  if (!placing.ok) return { answer: 'There is no tail line.', doubt: 'An outer eye corner must stand above its nose wing.' };
+export function frontAndTailSays(
+  placing: Placing | NoPlacing,
+  { anchor, edge }: Readonly<{ anchor: FrontAnchor | 'own'; edge: FrontEdge }>,
+): Readonly<{ answer: string; doubt: string }> {
+  if (!placing.ok)
+    return { answer: 'There is no tail line.', doubt: 'An outer eye corner must stand above its nose wing.' };
   const { anchors, chosenMm, fronts, tails, tailsUp, lengthsApart } = placing;
   const both = (name: FrontAnchor) => fixed(anchors[name].bothMm);
   const moved = (side: Side) => {
     const { moveMm } = fronts[side];
-    return Math.abs(moveMm) < 0.05 ? `${side} stays` : `${side} ${fixed(Math.abs(moveMm))} mm ${moveMm > 0 ? 'out' : 'in'}`;
+    return Math.abs(moveMm) < 0.05
+      ? `${side} stays`
+      : `${side} ${fixed(Math.abs(moveMm))} mm ${moveMm > 0 ? 'out' : 'in'}`;
   };
   const lean = Math.abs(anchors['nose-wing'].leftMinusRightMm);
   const wings = lean < 0.05 ? '' : ` The two wings are unequal by ${fixed(lean)} mm: their mean is used.`;

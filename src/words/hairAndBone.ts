@@ -31,25 +31,42 @@ export const underWords = {
 
 /** "31.7 to 40.2 mm", "0.0 to 2.0 and 31.7 to 40.2 mm". */
 export function stretchText(stretches: Stretches): string {
-  return stretches.length === 0 ? 'none' : `${stretches.map(({ fromMm, toMm }) => `${fixed(fromMm)} to ${fixed(toMm)}`).join(' and ')} mm`;
+  return stretches.length === 0
+    ? 'none'
+    : `${stretches.map(({ fromMm, toMm }) => `${fixed(fromMm)} to ${fixed(toMm)}`).join(' and ')} mm`;
 }
 
 const percent = (share: number) => `${fixed(100 * share, 0)} %`;
 
 /** What the figure of hair and bone says: where the shape sits on nothing, then on what the rest sits. */
-export function hairAndBoneSays(read: ReadUnder, { cowlick, cowlickAt }: Readonly<{ cowlick: string; cowlickAt: number }>): Readonly<{ answer: string; doubt: string }> {
-  if (!read.ok) return { answer: 'The hair ends before it begins.', doubt: 'Both places count from the outline’s front, outwards.' };
+export function hairAndBoneSays(
+  read: ReadUnder,
+  { cowlick, cowlickAt }: Readonly<{ cowlick: string; cowlickAt: number }>,
+): Readonly<{ answer: string; doubt: string }> {
+  if (!read.ok)
+    return {
+      answer: 'The hair ends before it begins.',
+      doubt: 'Both places count from the outline’s front, outwards.',
+    };
   const { under } = read;
   const { hair, thin, bareFront, bareTail, offBone, nothing } = under;
   const bareMm = lengthOfMm(bareFront) + lengthOfMm(bareTail);
-  const off = offBone.length === 0 ? 'The lower edge stays on the bone.' : `From ${stretchText(offBone)} the lower edge hangs below the bone’s edge: that part folds when she closes the eye and smiles.`;
+  const off =
+    offBone.length === 0
+      ? 'The lower edge stays on the bone.'
+      : `From ${stretchText(offBone)} the lower edge hangs below the bone’s edge: that part folds when she closes the eye and smiles.`;
   const thinly = thin.length === 0 ? '' : `, ${fixed(lengthOfMm(thin))} mm of it thin`;
-  const turned = cowlick === 'turned' ? ` At ${fixed(cowlickAt)} mm the hair turns: strokes follow it, or stay out.` : '';
+  const turned =
+    cowlick === 'turned' ? ` At ${fixed(cowlickAt)} mm the hair turns: strokes follow it, or stay out.` : '';
   return {
-    answer: nothing.length === 0 ? 'Every part of this outline sits on hair or on bone.' : `Do not draw from ${stretchText(nothing)}: neither hair nor bone lies under it (${percent(shareOf(under, nothing))} of the outline).`,
+    answer:
+      nothing.length === 0
+        ? 'Every part of this outline sits on hair or on bone.'
+        : `Do not draw from ${stretchText(nothing)}: neither hair nor bone lies under it (${percent(shareOf(under, nothing))} of the outline).`,
     doubt: `Hair lies under ${fixed(lengthOfMm(hair))} mm (${percent(shareOf(under, hair))})${thinly}. Bare skin: ${fixed(bareMm)} mm. ${off}${turned}`,
   };
 }
 
 /** Holds for every brow, whatever its numbers. */
-export const underCaution = 'Raised, scaly, itchy or lumpy skin, a mole, or hair lost lately without a reason: do not draw over it. A physician looks first.';
+export const underCaution =
+  'Raised, scaly, itchy or lumpy skin, a mole, or hair lost lately without a reason: do not draw over it. A physician looks first.';

@@ -9,9 +9,12 @@ export function takenWords({ pose, posture, skin }: Taken): string {
 }
 
 const refusals = {
-  'pose-differs': 'Not compared: the face was held differently. A lifted or frowning brow sits elsewhere. Read both at rest, both with the eyes open or both closed.',
-  'posture-differs': 'Not compared: one reading was taken lying down. Brows move when a client lies down. Read both in the same position.',
-  'skin-differs': 'Not compared: the skin was not in the same state. Numb or swollen skin has moved. Wait, and read again when it is normal.',
+  'pose-differs':
+    'Not compared: the face was held differently. A lifted or frowning brow sits elsewhere. Read both at rest, both with the eyes open or both closed.',
+  'posture-differs':
+    'Not compared: one reading was taken lying down. Brows move when a client lies down. Read both in the same position.',
+  'skin-differs':
+    'Not compared: the skin was not in the same state. Numb or swollen skin has moved. Wait, and read again when it is normal.',
   'mark-not-a-number': 'Not compared: one mark has no place.',
   'marks-do-not-fix-a-midline': 'Not compared: one of the readings does not fix a midline.',
   'face-not-upright': 'Not compared: one of the readings lies on its side.',
@@ -24,6 +27,7 @@ export function keptSays(comparison: SetComparison): string {
     const { right, left } = comparison.changes[mark];
     return [right.up, right.outward, left.up, left.outward].filter((change) => !includesZero(change));
   }).length;
-  if (moved === 0) return 'Nothing is shown to have moved. The two readings agree as well as your readings can.';
+  if (moved === 0)
+    return 'Nothing is shown to have moved. The two readings agree as well as your readings can.';
   return `${moved} ${moved === 1 ? 'number has' : 'numbers have'} moved by more than reading error can explain.`;
 }

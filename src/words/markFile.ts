@@ -6,7 +6,11 @@ export const markFileWords = {
   failed: 'The file could not be read. Nothing on this page was changed.',
 } as const;
 
-type Refused = Readonly<{ reason: 'too-large' | 'not-a-file-of-ours' | 'damaged' | 'too-long' | 'newer-schema' | 'unknown-calculator'; schema?: number; calculator?: string }>;
+type Refused = Readonly<{
+  reason: 'too-large' | 'not-a-file-of-ours' | 'damaged' | 'too-long' | 'newer-schema' | 'unknown-calculator';
+  schema?: number;
+  calculator?: string;
+}>;
 
 /** Why a file was not opened. Each sentence says that nothing was lost. */
 export function markFileRefusal({ reason, schema, calculator }: Refused): string {

@@ -34,7 +34,11 @@ export const poseWords: Readonly<Record<Pose, string>> = {
 
 export const postureWords: Readonly<Record<Posture, string>> = { sitting: 'sitting', lying: 'lying' };
 
-export const skinWords: Readonly<Record<SkinState, string>> = { normal: 'normal', numb: 'numb', swollen: 'swollen' };
+export const skinWords: Readonly<Record<SkinState, string>> = {
+  normal: 'normal',
+  numb: 'numb',
+  swollen: 'swollen',
+};
 
 /** First letter large: the start of a label. */
 export function capital(text: string): string {

@@ -37,12 +37,16 @@ const heightOf: Readonly<Record<BrowMark, string>> = {
 /** A range without its sign: 0.5 to 2.7, or up to 3.1 where it reaches zero. */
 export function rangeWords({ lo, hi }: Pick<Interval, 'lo' | 'hi'>, unit = ' mm'): string {
   const [near = 0, far = 0] = [Math.abs(lo), Math.abs(hi)].sort((a, b) => a - b);
-  return lo <= 0 && hi >= 0 ? `up to ${fixed(far)}${unit} either way` : `${fixed(near)} to ${fixed(far)}${unit}`;
+  return lo <= 0 && hi >= 0
+    ? `up to ${fixed(far)}${unit} either way`
+    : `${fixed(near)} to ${fixed(far)}${unit}`;
 }
 
 /** The trade's name of a mark of the midline; a pair is named as two. */
 function markName(mark: MidlineMark): string {
-  return mark === 'glabella' || mark === 'nasion' || mark === 'subnasale' || mark === 'chin' ? faceSingleWords[mark] : `${facePairWords[mark]}s`;
+  return mark === 'glabella' || mark === 'nasion' || mark === 'subnasale' || mark === 'chin'
+    ? faceSingleWords[mark]
+    : `${facePairWords[mark]}s`;
 }
 
 /** "a", "a and b", "a, b and c". */
@@ -69,9 +73,15 @@ function realOnes(brows: FaceReading['brows']): readonly { text: string; size: n
     const said = (difference: Difference, how: string) => {
       const size = Math.abs(difference.value);
       const who = difference.band === 'most-see' ? 'most' : difference.band === 'some-see' ? 'some' : 'few';
-      return { text: `the ${difference.value > 0 ? 'left' : 'right'} ${heightOf[mark]} stands ${fixed(size)} mm ${how} (${rangeWords(difference)}); ${who} people see it`, size, isReal: difference.band !== 'not-shown' };
+      return {
+        text: `the ${difference.value > 0 ? 'left' : 'right'} ${heightOf[mark]} stands ${fixed(size)} mm ${how} (${rangeWords(difference)}); ${who} people see it`,
+        size,
+        isReal: difference.band !== 'not-shown',
+      };
     };
-    return [said(brows[mark].up, 'higher'), said(brows[mark].outward, 'further out')].filter(({ isReal }) => isReal);
+    return [said(brows[mark].up, 'higher'), said(brows[mark].outward, 'further out')].filter(
+      ({ isReal }) => isReal,
+    );
   });
 }
 
@@ -81,16 +91,27 @@ export function midlineSays(reading: FaceReading | NoFaceReading): Says {
   const lean = leanSentence(reading.rollDeg);
   const untrusted = untrustedNames(reading.notTrusted);
   const off = Math.max(0, ...reading.notTrusted.map((mark) => reading.marks[mark].residualMm));
-  const trust = untrusted ? `Not trusted: ${untrusted}, up to ${fixed(off)} mm from where the others agree.` : 'All marks agree.';
+  const trust = untrusted
+    ? `Not trusted: ${untrusted}, up to ${fixed(off)} mm from where the others agree.`
+    : 'All marks agree.';
   const real = [...realOnes(reading.brows)].sort((a, b) => b.size - a.size);
-  const others = real.length === 0 ? 'No difference is shown to be real.' : `${capital(real[0]?.text ?? '')}.${real.length > 1 ? ` ${real.length - 1} more ${real.length === 2 ? 'difference is' : 'differences are'} real: see All numbers.` : ' No other is shown to be real.'}`;
-  return { answer: `${lean}. ${trust}`, doubt: `${others}${real.length === 0 ? ' That is not the same as equal.' : ''}` };
+  const others =
+    real.length === 0
+      ? 'No difference is shown to be real.'
+      : `${capital(real[0]?.text ?? '')}.${real.length > 1 ? ` ${real.length - 1} more ${real.length === 2 ? 'difference is' : 'differences are'} real: see All numbers.` : ' No other is shown to be real.'}`;
+  return {
+    answer: `${lean}. ${trust}`,
+    doubt: `${others}${real.length === 0 ? ' That is not the same as equal.' : ''}`,
+  };
 }
 
 function refusedReading({ reason }: NoFaceReading): Says {
   switch (reason) {
     case 'face-not-upright':
-      return { answer: 'This face lies on its side, or its sides are exchanged.', doubt: 'The client’s right is on the picture’s left.' };
+      return {
+        answer: 'This face lies on its side, or its sides are exchanged.',
+        doubt: 'The client’s right is on the picture’s left.',
+      };
     case 'marks-do-not-fix-a-midline':
       return { answer: 'These marks do not fix a midline.', doubt: 'Check the eyes and the chin.' };
     case 'mark-not-a-number':
@@ -99,10 +120,17 @@ function refusedReading({ reason }: NoFaceReading): Says {
 }
 
 /** A caution that follows from how the marks were taken. */
-export function takenCaution({ pose, posture, skin }: Readonly<{ pose: string; posture: string; skin: string }>): string | undefined {
-  if (skin === 'swollen') return 'Swollen skin has moved: do not chase differences under 1 mm, and do not plan from this reading.';
+export function takenCaution({
+  pose,
+  posture,
+  skin,
+}: Readonly<{ pose: string; posture: string; skin: string }>): string | undefined {
+  if (skin === 'swollen')
+    return 'Swollen skin has moved: do not chase differences under 1 mm, and do not plan from this reading.';
   if (skin === 'numb') return 'Numb skin: compare only with other numb readings.';
-  if (pose === 'raised' || pose === 'frown') return 'The brows are not at rest: a difference may come from the muscle. Read again at rest.';
-  if (posture === 'lying') return 'Brows move when a client lies down: compare only with other readings taken lying down.';
+  if (pose === 'raised' || pose === 'frown')
+    return 'The brows are not at rest: a difference may come from the muscle. Read again at rest.';
+  if (posture === 'lying')
+    return 'Brows move when a client lies down: compare only with other readings taken lying down.';
   return undefined;
 }

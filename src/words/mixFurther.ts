@@ -29,5 +29,13 @@ export function mattersSay(matters: readonly Readonly<{ cause: Cause }>[]): stri
 export function weeksWords(weeks: number): string {
   if (weeks === 0) return 'fresh';
   const years = (weeks - 6) / 52;
-  return years === 0 ? 'six weeks' : years === 0.5 ? 'half a year' : years === 1 ? 'one year' : years === 1.5 ? 'a year and a half' : 'two years';
+  return years === 0
+    ? 'six weeks'
+    : years === 0.5
+      ? 'half a year'
+      : years === 1
+        ? 'one year'
+        : years === 1.5
+          ? 'a year and a half'
+          : 'two years';
 }

@@ -11,7 +11,8 @@ import { fixed } from './number.ts';
 export const outlineFaultWords: Readonly<Record<NoOutline['reason'] | NoThickness['reason'], string>> = {
   'mark-not-a-number': 'A mark lies too far away.',
   'tail-inside-front': 'The tail must lie further out than both front marks.',
-  'arch-not-between-front-and-tail': 'Both arch marks must lie between front and tail, at least 1 mm from each.',
+  'arch-not-between-front-and-tail':
+    'Both arch marks must lie between front and tail, at least 1 mm from each.',
   'front-top-not-above-lower': 'The top front mark must lie above the lower one.',
   'upper-edge-under-lower-edge': 'The upper edge passes under the lower edge.',
   'off-the-outline': 'The brow does not reach this place.',
@@ -48,7 +49,10 @@ const brokenWords = {
 
 /** A check's name: "Thickness at a quarter", "Right tail tip over the front's lower edge". */
 export function checkName(check: TradeCheck): string {
-  if (check.kind === 'equal') return capital(`${equalWords[check.id]}${check.share === undefined ? '' : ` at ${stationWords(check.share)}`}`);
+  if (check.kind === 'equal')
+    return capital(
+      `${equalWords[check.id]}${check.share === undefined ? '' : ` at ${stationWords(check.share)}`}`,
+    );
   return capital(`${check.side} ${sideCheckWords[check.id]}`);
 }
 
@@ -63,14 +67,22 @@ export const tradeVerdictWords: Readonly<Record<TradeCheck['verdict'], string>> 
 /** One failed check as part of a sentence; undefined where nothing is shown. */
 function failedSays(check: TradeCheck): string | undefined {
   const size = `${fixed(Math.abs(check.value.value))} mm`;
-  if (check.kind === 'limit') return check.verdict === 'breaks' ? `the ${check.side} ${brokenWords[check.id]} by ${size}` : undefined;
+  if (check.kind === 'limit')
+    return check.verdict === 'breaks' ? `the ${check.side} ${brokenWords[check.id]} by ${size}` : undefined;
   if (check.verdict === 'not-shown') return undefined;
-  if (check.kind === 'anchor') return `the ${check.side} front stands ${size} ${check.value.value > 0 ? 'outside' : 'inside'} its anchor`;
-  const more = check.id === 'fronts-equally-far' || check.id === 'lengths' || check.id === 'thickness' ? moreWords[check.id] : 'higher';
+  if (check.kind === 'anchor')
+    return `the ${check.side} front stands ${size} ${check.value.value > 0 ? 'outside' : 'inside'} its anchor`;
+  const more =
+    check.id === 'fronts-equally-far' || check.id === 'lengths' || check.id === 'thickness'
+      ? moreWords[check.id]
+      : 'higher';
   return `${equalWords[check.id].replace(', height', '')}${check.share === undefined ? '' : ` at ${stationWords(check.share)}`} (${check.value.value > 0 ? 'left' : 'right'} ${size} ${more})`;
 }
 
-/** "straight across 2.7 mm right and 2.6 left; straight up would read 3.0 and 2.9" at the learner's own station. */
+/**
+ * "straight across 2.7 mm right and 2.6 left; straight up would read 3.0 and 2.9" at the learner's own
+ * station.
+ */
 function ownSays({ right, left, share }: StationPair): string {
   if (!right.ok || !left.ok) return '';
   const up = `straight up would read ${fixed(right.straightUpMm)} and ${fixed(left.straightUpMm)}`;
@@ -78,22 +90,32 @@ function ownSays({ right, left, share }: StationPair): string {
 }
 
 /** What the figure says: thickness first, then what else is shown. */
-export function outlineSays(report: TradeReport | NoPlacing, { station }: Readonly<{ station: number }>): Readonly<{ answer: string; doubt: string }> {
-  if (!report.ok) return { answer: 'There is no tail line.', doubt: 'An outer eye corner must stand above its nose wing.' };
+export function outlineSays(
+  report: TradeReport | NoPlacing,
+  { station }: Readonly<{ station: number }>,
+): Readonly<{ answer: string; doubt: string }> {
+  if (!report.ok)
+    return { answer: 'There is no tail line.', doubt: 'An outer eye corner must stand above its nose wing.' };
   const { outlines, stations, checks } = report;
   const sides: readonly Side[] = ['right', 'left'];
   const faults = sides.flatMap((side) => {
     const outline = outlines[side];
     return outline.ok ? [] : [`The ${side} marks make no outline. ${outlineFaultWords[outline.reason]}`];
   });
-  if (faults.length > 0) return { answer: faults.join(' '), doubt: 'Nothing is said about thickness until they do.' };
-  const failed = (wanted: (check: TradeCheck) => boolean) => checks.filter(wanted).flatMap((check) => failedSays(check) ?? []);
+  if (faults.length > 0)
+    return { answer: faults.join(' '), doubt: 'Nothing is said about thickness until they do.' };
+  const failed = (wanted: (check: TradeCheck) => boolean) =>
+    checks.filter(wanted).flatMap((check) => failedSays(check) ?? []);
   const thickness = failed(({ id }) => id === 'thickness');
   const others = failed(({ id }) => id !== 'thickness');
   const measured = stations.filter(({ difference }) => difference !== undefined).length;
   const own = stations.find(({ share }) => share === station / 100);
   return {
-    answer: thickness.length > 0 ? `${capital(thickness.join('; '))}.` : `No difference in thickness is shown at ${measured} stations.`,
-    doubt: `${(own ? ownSays(own) : '').trim()} ${others.length > 0 ? `Shown as well: ${others.join('; ')}.` : 'Nothing else is shown to differ.'}`.trim(),
+    answer:
+      thickness.length > 0
+        ? `${capital(thickness.join('; '))}.`
+        : `No difference in thickness is shown at ${measured} stations.`,
+    doubt:
+      `${(own ? ownSays(own) : '').trim()} ${others.length > 0 ? `Shown as well: ${others.join('; ')}.` : 'Nothing else is shown to differ.'}`.trim(),
   };
 }

@@ -28,12 +28,17 @@ export function photoOnPaper(reflects: number, size: number): string {
 export const pictureRefusals = {
   empty: 'This file is empty. Choose another.',
   'too-large': 'This file is larger than 40 MB. Save the picture smaller, and choose it again.',
-  'not-a-picture': 'This file is not a picture that this browser can open. Save it as JPEG or PNG, and choose it again.',
+  'not-a-picture':
+    'This file is not a picture that this browser can open. Save it as JPEG or PNG, and choose it again.',
   'too-many-dots': 'This picture has more than 80 million dots. Save it smaller, and choose it again.',
   'too-small': 'This picture is too small: its shorter side needs at least 40 dots.',
 } as const;
 
 /** "Grey card: 25.0 % across, 50.0 % down." for a screen reader. */
-export function squareLabel(name: string, { x, y }: Readonly<{ x: number; y: number }>, isPlaced: boolean): string {
+export function squareLabel(
+  name: string,
+  { x, y }: Readonly<{ x: number; y: number }>,
+  isPlaced: boolean,
+): string {
   return `${name}${isPlaced ? '' : ', not pointed at yet'}: ${fixed(x)} % across, ${fixed(y)} % down. Arrow keys move it.`;
 }

@@ -24,8 +24,10 @@ export const practiceWords = {
   noScript: 'Answers are checked in your browser. Without JavaScript you can read the worked answer below.',
   saveCopy: 'Save a copy',
   notFetched: notFetched('This question'),
-  notSaved: 'Not saved on this device. This browser does not let the page keep anything. Save a copy before you close it.',
-  newer: 'This device holds practice from a newer version of the site. It is left as it is, and nothing new is saved. Load the page again to get the newer version.',
+  notSaved:
+    'Not saved on this device. This browser does not let the page keep anything. Save a copy before you close it.',
+  newer:
+    'This device holds practice from a newer version of the site. It is left as it is, and nothing new is saved. Load the page again to get the newer version.',
 } as const;
 
 export const rungWords: Readonly<Record<Rung, string>> = {
@@ -73,7 +75,11 @@ export function creditWords(credit: number): string {
 /** "Right at try 2, with 1 hint." */
 export function solvedWords(tries: number, hints: number): string {
   const help = hints === 0 ? '' : hints === 1 ? ', with 1 hint' : `, with ${hints} hints`;
-  return tries === 1 ? (help ? `Right at the first try${help}.` : 'Full marks.') : `Right at try ${tries}${help}.`;
+  return tries === 1
+    ? help
+      ? `Right at the first try${help}.`
+      : 'Full marks.'
+    : `Right at try ${tries}${help}.`;
 }
 
 export function seedWords(seed: number): string {
@@ -94,7 +100,13 @@ export type BeadState = 'todo' | 'here' | 'full' | 'half' | 'none';
 
 /** What a bead on the thread says to someone who does not see it. */
 export function beadWords(number: number, state: BeadState): string {
-  const said = { todo: 'to come', here: 'this one', full: 'right', half: 'right with help', none: 'not right' } as const;
+  const said = {
+    todo: 'to come',
+    here: 'this one',
+    full: 'right',
+    half: 'right with help',
+    none: 'not right',
+  } as const;
   return `Question ${number}: ${said[state]}`;
 }
 
@@ -104,5 +116,7 @@ export function questionOf(number: number, total: number): string {
 
 /** The end of a set. */
 export function setDone(right: number, total: number): string {
-  return right === total ? `The set is done: all ${total} right.` : `The set is done: ${right} of ${total} right. What was not right comes back sooner.`;
+  return right === total
+    ? `The set is done: all ${total} right.`
+    : `The set is done: ${right} of ${total} right. What was not right comes back sooner.`;
 }

@@ -10,7 +10,13 @@ function short(value: number): string {
 /** An unknown key of an address can be of any length. */
 const longestName = 40;
 
-type Refused = Readonly<{ code: string; lo?: number; hi?: number; unit?: Unit; lines?: readonly Readonly<{ line: number; code: string }>[] }>;
+type Refused = Readonly<{
+  code: string;
+  lo?: number;
+  hi?: number;
+  unit?: Unit;
+  lines?: readonly Readonly<{ line: number; code: string }>[];
+}>;
 
 const lineFaults: Readonly<Record<string, string>> = {
   'not-two': 'two numbers are needed, such as 12.3 12.6',
@@ -21,7 +27,10 @@ const lineFaults: Readonly<Record<string, string>> = {
 /** What is wrong with a typed text, and what is accepted. `given` is the field's label: "Reading error". */
 export function refusalSentence(given: string, { code, lo, hi, unit, lines = [] }: Refused): string {
   const name = given.slice(0, longestName);
-  const limits = lo === undefined || hi === undefined ? '' : ` between ${short(lo)} and ${short(hi)}${unit ? ` ${unitInFull[unit]}` : ''}`.trimEnd();
+  const limits =
+    lo === undefined || hi === undefined
+      ? ''
+      : ` between ${short(lo)} and ${short(hi)}${unit ? ` ${unitInFull[unit]}` : ''}`.trimEnd();
   switch (code) {
     case 'empty':
       return `${name}: type a number${limits}.`;

@@ -55,7 +55,8 @@ export const mappingQuestionWords = {
   'read-what': 'Was a height read or a width?',
   'photo-level-and-resting': 'Was the head level and the face at rest in the photo?',
   'nothing-under-a-part': 'Does a part of the outline have neither hair nor bone under it?',
-  'skin-changed-or-new-loss': 'Is the skin raised, scaly, itchy or lumpy, is there a mole, or was hair lost lately?',
+  'skin-changed-or-new-loss':
+    'Is the skin raised, scaly, itchy or lumpy, is there a mole, or was hair lost lately?',
   'arches-planned': 'Is there one arch for both sides, or one for each?',
   'arch-rule-named': 'Did you say which rule placed the arch?',
   'mirror-known': 'Do you know whether the picture is mirrored?',
@@ -107,7 +108,9 @@ export const mappingRuleTitles = {
 /** The line under a verdict when questions were not asked. */
 export function unaskedText(count: number): string {
   if (count === 0) return 'Nothing is left to ask for these rules.';
-  return count === 1 ? 'One question was not asked. It can still change the verdict.' : `${count} questions were not asked. They can still change the verdict.`;
+  return count === 1
+    ? 'One question was not asked. It can still change the verdict.'
+    : `${count} questions were not asked. They can still change the verdict.`;
 }
 
 /** The questions of colour. */
@@ -127,8 +130,10 @@ export const colourQuestionWords = {
   'brown-as-dark-as-needed': 'Is the brown dark enough for the remnant, and not darker than needed?',
   'recipe-simplest-of-near': 'Is it the simplest of the recipes that come as near as the nearest?',
   'recipe-written-in-drops': 'Is the recipe written down in drops?',
-  'undertone-and-overtone-asked': 'Was the skin judged at a place with little sun as well as beside the brow?',
-  'ink-label-whole': 'Does the label give the use, a lot, the ingredients and a last day that has not passed?',
+  'undertone-and-overtone-asked':
+    'Was the skin judged at a place with little sun as well as beside the brow?',
+  'ink-label-whole':
+    'Does the label give the use, a lot, the ingredients and a last day that has not passed?',
   'lot-and-date-written': 'Are lot and date of every bottle in the client’s record?',
   'read-under-one-lamp': 'Were both colours read under one lamp, and is it written down?',
 } as const satisfies Readonly<Record<ColourQuestion, string>>;

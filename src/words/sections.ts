@@ -1,4 +1,6 @@
-/** The site's sections: one label for one thing everywhere. A test holds this list against the built pages. */
+/**
+ * The site's sections: one label for one thing everywhere. A test holds this list against the built pages.
+ */
 export const mainSections = [
   { label: 'Lessons', path: '/lessons/' },
   { label: 'Calculators', path: '/calculators/' },
@@ -14,5 +16,10 @@ export const footSections = [
   { label: 'Accessibility', path: '/accessibility/' },
 ] as const;
 
-/** Sections that are reached from within others: no place in the navigation, a link on the pages they belong to. */
-export const innerSections = [{ label: 'Sheets', path: '/sheets/', from: ['/calculators/', '/practice/'] }] as const;
+/**
+ * Sections that are reached from within others: no place in the navigation, a link on the pages they belong
+ * to.
+ */
+export const innerSections = [
+  { label: 'Sheets', path: '/sheets/', from: ['/calculators/', '/practice/'] },
+] as const;

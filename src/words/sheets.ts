@@ -26,12 +26,14 @@ export const sheetsWords = {
   measuredHint: 'Print once, lay a ruler on both bars, type what it reads, print again.',
   print: 'Print this sheet',
   trueSize: 'Print at true size',
-  actualSize: 'Print at actual size (100 %, no “fit to page”). If the 50 mm bar is not 50 mm, do not use the sheet.',
+  actualSize:
+    'Print at actual size (100 %, no “fit to page”). If the 50 mm bar is not 50 mm, do not use the sheet.',
   itMeasures: ['My ruler reads', 'mm on the 100 mm bar across,', 'mm on the upright one.'],
   name: 'Name or code',
   date: 'Date',
   loadFailed: `${notFetched('The drawing')} The sheet below is unchanged.`,
-  noScript: 'Other faces, papers and printer corrections are chosen in your browser, which needs JavaScript. The sheet below prints without it.',
+  noScript:
+    'Other faces, papers and printer corrections are chosen in your browser, which needs JavaScript. The sheet below prints without it.',
 } as const;
 
 export const practiceSheetWords = {
@@ -43,7 +45,8 @@ export const practiceSheetWords = {
   workOut: 'Let the calculator work out your twenty pairs',
   picture: 'A practice face at true size, without marks, between two scale bars',
   tableTitle: 'Twenty readings, twice',
-  tableTask: 'Measure each dot twice: across from the midline, and up or down from the level line. Finish the first column. Cover it before you start the second.',
+  tableTask:
+    'Measure each dot twice: across from the midline, and up or down from the level line. Finish the first column. Cover it before you start the second.',
   columns: ['First pass', 'Second pass', 'Difference', 'Squared'],
   sum: 'Sum of the squares',
   shared: 'Divided by 40',
@@ -55,7 +58,8 @@ export const outlineSheetWords = {
   warning: 'For comparing, not a stencil. Not sterile: keep it off skin that is being worked on.',
   flat: 'This is the brow as seen straight from the front, laid flat. Skin curves: a length on this sheet is shorter than the same length along the skin.',
   back: 'Change the marks in the calculator',
-  picture: 'Both brow outlines at true size with their marks, the midline and the pupil level, between two scale bars; below them the right brow turned over onto the left',
+  picture:
+    'Both brow outlines at true size with their marks, the midline and the pupil level, between two scale bars; below them the right brow turned over onto the left',
   right: 'client’s right',
   left: 'client’s left',
   midline: 'midline',
@@ -80,5 +84,7 @@ export function pageOf(page: number, pages: number): string {
 
 /** Said in the foot when the sheet is drawn for one printer only. */
 export function scaledFor(across: number, up: number): string {
-  return across === 1 && up === 1 ? '' : `Drawn ${fixed(across, 3)} across and ${fixed(up, 3)} up for one printer`;
+  return across === 1 && up === 1
+    ? ''
+    : `Drawn ${fixed(across, 3)} across and ${fixed(up, 3)} up for one printer`;
 }

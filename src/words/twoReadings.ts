@@ -7,7 +7,10 @@ import { poseWords, postureWords, skinWords } from './marks.ts';
 import { fixed } from './number.ts';
 
 /** A talking face is a raised one: its brows are not at rest. */
-export const spokenPoses: Readonly<Record<Pose, string>> = { ...poseWords, raised: 'brows raised, or talking' };
+export const spokenPoses: Readonly<Record<Pose, string>> = {
+  ...poseWords,
+  raised: 'brows raised, or talking',
+};
 
 export const latelyWords: Readonly<Record<LatelyChange, string>> = {
   nothing: 'nothing known',
@@ -16,9 +19,14 @@ export const latelyWords: Readonly<Record<LatelyChange, string>> = {
 };
 
 /** "brows raised, or talking; sitting; normal skin" */
-export const takenWords = ({ pose, posture, skin }: Taken): string => `${spokenPoses[pose]}; ${postureWords[posture]}; ${skinWords[skin]} skin`;
+export const takenWords = ({ pose, posture, skin }: Taken): string =>
+  `${spokenPoses[pose]}; ${postureWords[posture]}; ${skinWords[skin]} skin`;
 
-const unlikeWords = { 'pose-differs': 'the face was held differently', 'posture-differs': 'one was taken lying down', 'skin-differs': 'the skin was not in the same state' } as const;
+const unlikeWords = {
+  'pose-differs': 'the face was held differently',
+  'posture-differs': 'one was taken lying down',
+  'skin-differs': 'the skin was not in the same state',
+} as const;
 
 const mapSentence = {
   first: 'Map the first reading: at rest, upright, normal skin.',
@@ -29,13 +37,17 @@ const mapSentence = {
 
 function mapWords(which: WhichToMap): string {
   if (which.map !== 'not-yet') return mapSentence[which.map];
-  return which.because === 'toxin' ? 'Map nothing yet: wait until the brows have settled.' : 'Map nothing: a doctor first.';
+  return which.because === 'toxin'
+    ? 'Map nothing yet: wait until the brows have settled.'
+    : 'Map nothing: a doctor first.';
 }
 
 /** "0.7 to 2.5 mm", or "up to 1.3 mm either way" where the range holds zero. */
 function rangeWords(difference: Interval): string {
   const [near = 0, far = 0] = [Math.abs(difference.lo), Math.abs(difference.hi)].sort((a, b) => a - b);
-  return includesZero(difference) ? `up to ${fixed(far)} mm either way` : `${fixed(near)} to ${fixed(far)} mm`;
+  return includesZero(difference)
+    ? `up to ${fixed(far)} mm either way`
+    : `${fixed(near)} to ${fixed(far)} mm`;
 }
 
 export const isShown = (difference: Interval): boolean => !includesZero(difference);
@@ -43,7 +55,9 @@ export const isShown = (difference: Interval): boolean => !includesZero(differen
 function apart(name: string, difference: Interval): string {
   const size = fixed(Math.abs(difference.value));
   const side = difference.value > 0 ? 'left' : 'right';
-  return isShown(difference) ? `${name}: the ${side} arch stands ${size} mm higher (${rangeWords(difference)}).` : `${name}: ${size} mm apart, not shown to be real (${rangeWords(difference)}).`;
+  return isShown(difference)
+    ? `${name}: the ${side} arch stands ${size} mm higher (${rangeWords(difference)}).`
+    : `${name}: ${size} mm apart, not shown to be real (${rangeWords(difference)}).`;
 }
 
 function moved(side: 'right' | 'left', change: Interval): string {
@@ -52,17 +66,29 @@ function moved(side: 'right' | 'left', change: Interval): string {
 }
 
 /** What the figure of two readings says. */
-export function twoReadingsSays({ first, second, change, which }: HeightsCompared & Readonly<{ which: WhichToMap }>): Readonly<{ answer: string; doubt: string }> {
+export function twoReadingsSays({
+  first,
+  second,
+  change,
+  which,
+}: HeightsCompared & Readonly<{ which: WhichToMap }>): Readonly<{ answer: string; doubt: string }> {
   const both = `${apart('First', first)} ${apart('Second', second)}`;
-  if (change.ok) return { answer: mapWords(which), doubt: `${both} Both were taken alike, so they may be compared: ${moved('right', change.right)}, ${moved('left', change.left)}.` };
+  if (change.ok)
+    return {
+      answer: mapWords(which),
+      doubt: `${both} Both were taken alike, so they may be compared: ${moved('right', change.right)}, ${moved('left', change.left)}.`,
+    };
   const reasons = change.reasons.map((reason) => unlikeWords[reason]);
-  const why = reasons.length < 2 ? reasons.join('') : `${reasons.slice(0, -1).join(', ')} and ${reasons.at(-1) ?? ''}`;
+  const why =
+    reasons.length < 2 ? reasons.join('') : `${reasons.slice(0, -1).join(', ')} and ${reasons.at(-1) ?? ''}`;
   return { answer: mapWords(which), doubt: `${both} The two are not compared: ${why}.` };
 }
 
 /** A caution that follows from what changed of late. */
 export function latelyCaution(lately: LatelyChange): string | undefined {
-  if (lately === 'toxin') return 'Ask who gave it when it will have settled. How long to wait is for that person and your local rules, not for this page.';
-  if (lately === 'unexplained') return `A brow that dropped or a face that moves differently is for a doctor: today, if it came suddenly. ${emergencySigns}`;
+  if (lately === 'toxin')
+    return 'Ask who gave it when it will have settled. How long to wait is for that person and your local rules, not for this page.';
+  if (lately === 'unexplained')
+    return `A brow that dropped or a face that moves differently is for a doctor: today, if it came suddenly. ${emergencySigns}`;
   return undefined;
 }

@@ -4,7 +4,10 @@ import { fixed } from './number.ts';
 /** Units beyond the site's own that printed checks are in. */
 export type PrintedUnit = Unit | 'nm' | 'l/min' | 'mg/l';
 
-/** What stands after a number; nothing for a plain number. A degree sign and a percent sign follow as usage has it. */
+/**
+ * What stands after a number; nothing for a plain number. A degree sign and a percent sign follow as usage
+ * has it.
+ */
 export function unitAfter(unit: PrintedUnit): string {
   if (unit === '1') return '';
   return unit === '°' ? '°' : `\u00a0${unit}`;
@@ -43,7 +46,9 @@ export function decimalsOf(value: number): number {
   return text.includes('e') ? 5 : Math.min(5, text.split('.')[1]?.length ?? 0);
 }
 
-/** A number with its unit, as written in its source: 1.8 mm, 23 %, 4.3°. Thousands are parted by a thin space. */
+/**
+ * A number with its unit, as written in its source: 1.8 mm, 23 %, 4.3°. Thousands are parted by a thin space.
+ */
 export function withUnit(value: number, unit: PrintedUnit, decimals = decimalsOf(value)): string {
   const [whole = '', part] = fixed(value, decimals).split('.');
   const parted = whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') + (part === undefined ? '' : `.${part}`);

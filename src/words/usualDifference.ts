@@ -3,7 +3,11 @@ import { fixed } from './number.ts';
 type Place = 'front' | 'middle' | 'tail';
 
 /** The place on the brow, as the reader would say it. */
-export const placeWords: Readonly<Record<Place, string>> = { front: 'at the nose end', middle: 'in the middle', tail: 'at the temple end' };
+export const placeWords: Readonly<Record<Place, string>> = {
+  front: 'at the nose end',
+  middle: 'in the middle',
+  tail: 'at the temple end',
+};
 
 const seenWords = {
   'few-see': 'Few people see it.',
@@ -11,7 +15,13 @@ const seenWords = {
   'most-see': 'Most people see it.',
 } as const;
 
-type Result = Readonly<{ meanMm: number; share: number; shareLo: number; shareHi: number; band: keyof typeof seenWords }>;
+type Result = Readonly<{
+  meanMm: number;
+  share: number;
+  shareLo: number;
+  shareHi: number;
+  band: keyof typeof seenWords;
+}>;
 
 /** "about 37 in 100", never nothing and never all. */
 function inHundred(share: number): string {
@@ -22,7 +32,10 @@ function inHundred(share: number): string {
 }
 
 /** What the figure of usual differences says. */
-export function usualSays({ meanMm, share, shareLo, shareHi, band }: Result, { difference, place }: Readonly<{ difference: number; place: Place }>): Readonly<{ answer: string; doubt: string }> {
+export function usualSays(
+  { meanMm, share, shareLo, shareHi, band }: Result,
+  { difference, place }: Readonly<{ difference: number; place: Place }>,
+): Readonly<{ answer: string; doubt: string }> {
   const people = inHundred(share);
   const lo = Math.round(shareLo * 100);
   const hi = Math.round(shareHi * 100);

@@ -45,7 +45,8 @@ export const workedWords = {
         `What is left: ${n('read')} − ${n('answer')} = ${n('left')} mm. Her smallest real difference is ${n('real', 2)} mm, so a difference of the arches is not shown to be real.`,
       ],
       answer: `The lean fakes ${n('answer')} mm`,
-      after: '“Raise the left arch” would have tattooed the lean of her head. Her real problem is the tail, and that is another lesson.',
+      after:
+        '“Raise the left arch” would have tattooed the lean of her head. Her real problem is the tail, and that is another lesson.',
     };
   },
   'bell-ringer': (numbers: Numbers): WorkedWords => {
@@ -59,7 +60,8 @@ export const workedWords = {
         `You compare ${n('comparisons', 0)} numbers, so the factor is ${n('factor', 2)}: ${n('factor', 2)} × ${n('both', 2)}.`,
       ],
       answer: `Real from ${n('answer')} mm: her ${n('sidesMm')} mm is not shown`,
-      after: 'The colour is even and no difference is shown. A date is not a reason to tattoo: leave it, and look again in six months.',
+      after:
+        'The colour is even and no difference is shown. A date is not a reason to tattoo: leave it, and look again in six months.',
     };
   },
   'one-arch-for-both': (numbers: Numbers): WorkedWords => {
@@ -87,7 +89,8 @@ export const workedWords = {
         'Map the reading at rest. There both arches stay as they are: same shape.',
       ],
       answer: `At rest ${n('answer')} mm, not shown to be real`,
-      after: 'She had toxin in her forehead 16 days ago, so even this reading waits until her brows have settled.',
+      after:
+        'She had toxin in her forehead 16 days ago, so even this reading waits until her brows have settled.',
     };
   },
   'violinist-tail': (numbers: Numbers): WorkedWords => {
@@ -101,7 +104,8 @@ export const workedWords = {
         `The tip lies ${n('rise')} mm above the corner. There the line stands at ${n('cornerOut')} + ${n('rise')} × ${n('slope', 3)} = ${n('limit')} mm. The tail ends at ${n('tailRight')} mm: ${n('past')} mm past it.`,
       ],
       answer: `The right brow is ${n('answer')} mm too long`,
-      after: 'Three checks out of four speak of one thing: the end of the right tail. Raising the left arch would have left all three as they are.',
+      after:
+        'Three checks out of four speak of one thing: the end of the right tail. Raising the left arch would have left all three as they are.',
     };
   },
   'pilot-thickness': (numbers: Numbers): WorkedWords => {
@@ -115,7 +119,8 @@ export const workedWords = {
         `On the left it goes from ${n('leftLowerOut')} out, ${n('leftLowerUp')} up to ${n('leftUpperOut')} out, ${n('leftUpperUp')} up: ${n('leftOut')} sideways, ${n('leftUp')} up, √(${n('leftOut')}² + ${n('leftUp')}²) = ${n('left')} mm.`,
       ],
       answer: `Both are ${n('answer')} mm thick, straight across`,
-      after: 'The right tail falls more steeply, and that is all. Thinning it by what straight up said would have made it the thinner one.',
+      after:
+        'The right tail falls more steeply, and that is all. Thinning it by what straight up said would have made it the thinner one.',
     };
   },
   'scale-by-iris': (numbers: Numbers): WorkedWords => {
@@ -171,7 +176,8 @@ export const workedWords = {
         `Hue angle: yellow over red, as an angle. That gives ${n('firstHue')}° for the first and ${n('secondHue')}° for the second.`,
       ],
       answer: `Their hues are ${n('answer')}° apart`,
-      after: 'The first leans clearly red, the second does not. A class alone would have called them the same.',
+      after:
+        'The first leans clearly red, the second does not. A class alone would have called them the same.',
       whose: 'Measured by Cooksey, Allen and Tsai, inside of the forearm',
     };
   },
@@ -185,7 +191,8 @@ export const workedWords = {
         `To chase it, the arch would rise ${n('chased')} mm with its margin. And a margin above and below adds 2 × ${n('factor', 3)} × ${n('uncertaintyMm')} = ${n('grows')} mm to ${n('oldThicknessMm')} mm of old work, ${n('share', 0)} % each time.`,
       ],
       answer: `Lighten first: ${n('answer')} mm stay above the top she allows; no colour today`,
-      after: 'Tell her both numbers: what stays outside, and what each refresh adds. When the old work is lighter, plan again from fresh marks.',
+      after:
+        'Tell her both numbers: what stays outside, and what each refresh adds. When the old work is lighter, plan again from fresh marks.',
     };
   },
   'grey-blue-wants-orange': (numbers: Numbers): WorkedWords => {

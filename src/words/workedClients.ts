@@ -12,7 +12,8 @@ export const clientWords = {
         `Skin of L* ${n('deepest', 0)}: ${n('on36')}. Dark skin is darkened less by the same layer. A brown an eighth darker, L* ${n('smallStep')}, is within reach there.`,
       ],
       answer: `On the deepest skin the smaller step is reached: ${n('answer')} away`,
-      after: 'The two deepest skins lie outside the measured skins, so the model is less sure of them. That is a gap in the measurements, not in the skin.',
+      after:
+        'The two deepest skins lie outside the measured skins, so the model is less sure of them. That is a gap in the measurements, not in the skin.',
     };
   },
   'baker-orange': (numbers: WorkedNumbers): WorkedWords => {
@@ -38,7 +39,8 @@ export const clientWords = {
         'Now allow every share of white and skin colour, and search for her skin.',
       ],
       answer: `Skin colour does not bring the skin back: ${n('answer')} away`,
-      after: 'Correct inside, lighten the tail. White and skin-coloured layers also look chalky later, and some darken under a laser.',
+      after:
+        'Correct inside, lighten the tail. White and skin-coloured layers also look chalky later, and some darken under a laser.',
     };
   },
   'pilot-grey-blue': (numbers: WorkedNumbers): WorkedWords => {
@@ -64,7 +66,8 @@ export const clientWords = {
         `Were the skin quiet, the nearest recipe would stay ${n('answer')} away. Under ${n('limit', 0)} would count.`,
       ],
       answer: `Physician first; cover would not work either: ${n('answer')} away`,
-      after: 'Her skin lies outside the measured skins, so the distance is less sure. The order of the questions is not.',
+      after:
+        'Her skin lies outside the measured skins, so the distance is less sure. The order of the questions is not.',
     };
   },
   'potter-darkened': (numbers: WorkedNumbers): WorkedWords => {
@@ -104,7 +107,8 @@ export const clientWords = {
         `The fewest drops within that: ${n('drops', 0)}, as ${n('orange', 0)} of orange and ${n('black', 0)} of iron black.`,
       ],
       answer: `Mix ${n('orange', 0)} to ${n('black', 0)}: ${n('answer')} away`,
-      after: 'A ratio that small can be said over the shoulder, written on a card, and mixed again next year.',
+      after:
+        'A ratio that small can be said over the shoulder, written on a card, and mixed again next year.',
     };
   },
 } satisfies Readonly<Record<string, (numbers: WorkedNumbers) => WorkedWords>>;

@@ -21,36 +21,83 @@ function itaDeg(l: number, b: number): number {
   return reading.deg;
 }
 
-/** Two people of the reference set of measured skin (subjects 57 and 94): nearly one typology angle, two hues. */
+/**
+ * Two people of the reference set of measured skin (subjects 57 and 94): nearly one typology angle, two hues.
+ */
 const twoMeasuredPeople = worked({
   id: 'two-measured-people',
   inputs: { firstL: 62.82, firstA: 12.69, firstB: 10.91, secondL: 67.37, secondA: 8.71, secondB: 16.6 },
   run: ({ firstL, firstA, firstB, secondL, secondA, secondB }) => {
     const [firstIta, secondIta] = [itaDeg(firstL, firstB), itaDeg(secondL, secondB)];
     const [firstHue, secondHue] = [hueDeg(firstA, firstB), hueDeg(secondA, secondB)];
-    return { firstIta, secondIta, itaApart: Math.abs(firstIta - secondIta), firstHue, secondHue, answer: secondHue - firstHue };
+    return {
+      firstIta,
+      secondIta,
+      itaApart: Math.abs(firstIta - secondIta),
+      firstHue,
+      secondHue,
+      answer: secondHue - firstHue,
+    };
   },
   shown: { digits: 1, unit: '°' },
   facts: ['ita-light-above-deg', 'ita-very-light-above-deg'],
 });
 
-/** Invented skins; the mix the drop calculator opens on. Colours straight over the pigment, before any of it is lost. */
+/**
+ * Invented skins; the mix the drop calculator opens on. Colours straight over the pigment, before any of it
+ * is lost.
+ */
 const bottleAndSkin = worked({
   id: 'bottle-and-skin',
-  inputs: { brown: 3, orange: 1, dose: 0.3, lightL: 72, lightA: 9, lightB: 16, deepL: 36, deepA: 10, deepB: 14, deeperMm: 0.2 },
+  inputs: {
+    brown: 3,
+    orange: 1,
+    dose: 0.3,
+    lightL: 72,
+    lightA: 9,
+    lightB: 16,
+    deepL: 36,
+    deepA: 10,
+    deepB: 14,
+    deeperMm: 0.2,
+  },
   run: ({ brown, orange, dose, lightL, lightA, lightB, deepL, deepA, deepB, deeperMm }) => {
-    const shares = sharesOf(bottleIds.map((id) => (id === 'brown-yellow-heavy' ? brown : id === 'orange' ? orange : 0)), bottles);
+    const shares = sharesOf(
+      bottleIds.map((id) => (id === 'brown-yellow-heavy' ? brown : id === 'orange' ? orange : 0)),
+      bottles,
+    );
     const inSkin = (skin: Lab, depthMm: number): Lab => {
       const optics = skinOptics(skin);
       if (!optics.ok) throw new Error('The worked example has no skin: no measured one is like it.');
-      return healedColour(optics, mixLayer(shares, dose), { depthMm, coverage: 1, veilShare: modelValues.veilShare });
+      return healedColour(optics, mixLayer(shares, dose), {
+        depthMm,
+        coverage: 1,
+        veilShare: modelValues.veilShare,
+      });
     };
-    const [light, deep] = [{ l: lightL, a: lightA, b: lightB }, { l: deepL, a: deepA, b: deepB }];
+    const [light, deep] = [
+      { l: lightL, a: lightA, b: lightB },
+      { l: deepL, a: deepA, b: deepB },
+    ];
     const bottle = masstone(shares);
-    const [inLight, inDeep, deeper] = [inSkin(light, modelValues.depthMm), inSkin(deep, modelValues.depthMm), inSkin(light, deeperMm)];
+    const [inLight, inDeep, deeper] = [
+      inSkin(light, modelValues.depthMm),
+      inSkin(deep, modelValues.depthMm),
+      inSkin(light, deeperMm),
+    ];
     return {
-      depthMm: modelValues.depthMm, bottleL: bottle.l, bottleA: bottle.a, bottleB: bottle.b, inLightL: inLight.l, inLightA: inLight.a, inLightB: inLight.b,
-      inDeepL: inDeep.l, inDeepA: inDeep.a, deeperL: deeper.l, deeperA: deeper.a, answer: inLight.l - bottle.l,
+      depthMm: modelValues.depthMm,
+      bottleL: bottle.l,
+      bottleA: bottle.a,
+      bottleB: bottle.b,
+      inLightL: inLight.l,
+      inLightA: inLight.a,
+      inLightB: inLight.b,
+      inDeepL: inDeep.l,
+      inDeepA: inDeep.a,
+      deeperL: deeper.l,
+      deeperA: deeper.a,
+      answer: inLight.l - bottle.l,
     };
   },
   shown: { digits: 1, unit: '1' },
@@ -60,17 +107,57 @@ const bottleAndSkin = worked({
 /** Invented skin; the mix the drop calculator opens on. Twice the dose, deeper, with twice the loss. */
 const healsAlike = worked({
   id: 'heals-alike',
-  inputs: { brown: 3, orange: 1, skinL: 63, skinA: 10, skinB: 19, covered: 60, firstMm: 0.15, firstDose: 0.2, secondMm: 0.18, secondDose: 0.4, times: 2, later: 3 },
-  run: ({ brown, orange, skinL, skinA, skinB, covered, firstMm, firstDose, secondMm, secondDose, times, later }) => {
-    const shares = sharesOf(bottleIds.map((id) => (id === 'brown-yellow-heavy' ? brown : id === 'orange' ? orange : 0)), bottles);
+  inputs: {
+    brown: 3,
+    orange: 1,
+    skinL: 63,
+    skinA: 10,
+    skinB: 19,
+    covered: 60,
+    firstMm: 0.15,
+    firstDose: 0.2,
+    secondMm: 0.18,
+    secondDose: 0.4,
+    times: 2,
+    later: 3,
+  },
+  run: ({
+    brown,
+    orange,
+    skinL,
+    skinA,
+    skinB,
+    covered,
+    firstMm,
+    firstDose,
+    secondMm,
+    secondDose,
+    times,
+    later,
+  }) => {
+    const shares = sharesOf(
+      bottleIds.map((id) => (id === 'brown-yellow-heavy' ? brown : id === 'orange' ? orange : 0)),
+      bottles,
+    );
     const skin = skinOptics({ l: skinL, a: skinA, b: skinB });
     if (!skin.ok) throw new Error('The worked example has no skin: no measured one is like it.');
     const healed = (depthMm: number, dose: number, loss: number, years: number): Lab =>
-      healedColour(skin, mixLayer(shares, dose, leftWithLoss(startAgeing, years, loss)), { depthMm, coverage: covered / 100, veilShare: modelValues.veilShare });
+      healedColour(skin, mixLayer(shares, dose, leftWithLoss(startAgeing, years, loss)), {
+        depthMm,
+        coverage: covered / 100,
+        veilShare: modelValues.veilShare,
+      });
     const [first, second] = [healed(firstMm, firstDose, 1, 1), healed(secondMm, secondDose, times, 1)];
     return {
-      firstL: first.l, firstA: first.a, firstB: first.b, secondL: second.l, secondA: second.a, secondB: second.b, allowed: readingValues.oneReading,
-      laterApart: ciede2000(healed(firstMm, firstDose, 1, later), healed(secondMm, secondDose, times, later)), answer: ciede2000(first, second),
+      firstL: first.l,
+      firstA: first.a,
+      firstB: first.b,
+      secondL: second.l,
+      secondA: second.a,
+      secondB: second.b,
+      allowed: readingValues.oneReading,
+      laterApart: ciede2000(healed(firstMm, firstDose, 1, later), healed(secondMm, secondDose, times, later)),
+      answer: ciede2000(first, second),
     };
   },
   shown: { digits: 1, unit: '1' },
@@ -80,20 +167,50 @@ const healsAlike = worked({
 /** Invented: two bottles whose labels list the same three pigments in the same order, 5:3:2 and 7:2:1. */
 const oneLabelTwoBottles = worked({
   id: 'one-label-two-bottles',
-  inputs: { yellow: 5, black: 3, red: 2, otherYellow: 7, otherBlack: 2, otherRed: 1, dose: 0.3, skinL: 54, skinA: 10, skinB: 18 },
+  inputs: {
+    yellow: 5,
+    black: 3,
+    red: 2,
+    otherYellow: 7,
+    otherBlack: 2,
+    otherRed: 1,
+    dose: 0.3,
+    skinL: 54,
+    skinA: 10,
+    skinB: 18,
+  },
   run: ({ yellow, black, red, otherYellow, otherBlack, otherRed, dose, skinL, skinA, skinB }) => {
-    const [first, second] = [bottleOf('first', { '77492': yellow, '77499': black, '77491': red }).shares, bottleOf('second', { '77492': otherYellow, '77499': otherBlack, '77491': otherRed }).shares];
+    const [first, second] = [
+      bottleOf('first', { '77492': yellow, '77499': black, '77491': red }).shares,
+      bottleOf('second', { '77492': otherYellow, '77499': otherBlack, '77491': otherRed }).shares,
+    ];
     const skin = skinOptics({ l: skinL, a: skinA, b: skinB });
     if (!skin.ok) throw new Error('The worked example has no skin: no measured one is like it.');
-    const inSkin = (shares: Shares): Lab => healedColour(skin, mixLayer(shares, dose), { depthMm: modelValues.depthMm, coverage: 1, veilShare: modelValues.veilShare });
+    const inSkin = (shares: Shares): Lab =>
+      healedColour(skin, mixLayer(shares, dose), {
+        depthMm: modelValues.depthMm,
+        coverage: 1,
+        veilShare: modelValues.veilShare,
+      });
     const [one, other] = [masstone(first), masstone(second)];
     return {
-      oneL: one.l, oneA: one.a, oneB: one.b, otherL: other.l, otherA: other.a, otherB: other.b,
-      inSkinApart: ciede2000(inSkin(first), inSkin(second)), answer: ciede2000(one, other),
+      oneL: one.l,
+      oneA: one.a,
+      oneB: one.b,
+      otherL: other.l,
+      otherA: other.a,
+      otherB: other.b,
+      inSkinApart: ciede2000(inSkin(first), inSkin(second)),
+      answer: ciede2000(one, other),
     };
   },
   shown: { digits: 1, unit: '1' },
   facts: ['label-order-free-below-percent', 'model-depth-mm'],
 });
 
-export const colourWorked = { 'one-label-two-bottles': oneLabelTwoBottles,  'heals-alike': healsAlike, 'two-measured-people': twoMeasuredPeople, 'bottle-and-skin': bottleAndSkin } as const;
+export const colourWorked = {
+  'one-label-two-bottles': oneLabelTwoBottles,
+  'heals-alike': healsAlike,
+  'two-measured-people': twoMeasuredPeople,
+  'bottle-and-skin': bottleAndSkin,
+} as const;

@@ -7,4 +7,12 @@ import { oldPigmentWorked } from './oldPigment.ts';
 import { skinWorked } from './skin.ts';
 
 /** Every worked example by id. */
-export const workedExamples = { ...mappingWorked, ...colourWorked, ...lampWorked, ...dropsWorked, ...oldPigmentWorked, ...clientsWorked, ...skinWorked } as const;
+export const workedExamples = {
+  ...mappingWorked,
+  ...colourWorked,
+  ...lampWorked,
+  ...dropsWorked,
+  ...oldPigmentWorked,
+  ...clientsWorked,
+  ...skinWorked,
+} as const;

@@ -1,6 +1,12 @@
 import { growthFromMarginMm } from '#lib/mapping/plan/growth.ts';
 import { coverMarginFactor } from '#lib/mapping/plan/planValues.ts';
-import { budgetMm, differenceUncertaintyMm, markUncertaintyMm, rectangularMm, smallestRealDifferenceMm } from '#lib/mapping/budget.ts';
+import {
+  budgetMm,
+  differenceUncertaintyMm,
+  markUncertaintyMm,
+  rectangularMm,
+  smallestRealDifferenceMm,
+} from '#lib/mapping/budget.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
 import { thicknessAtStation } from '#lib/mapping/outline/station.ts';
 import { goldenShare, goldenShareFromTail } from '#lib/mapping/placing/goldenShare.ts';
@@ -24,7 +30,9 @@ import { worked } from './worked.ts';
 
 /** The library's midline of pairs read off one ruler, [right, left] in millimetres from its end. */
 function middleMm(...pairs: readonly (readonly [number, number])[]): number {
-  const fit = fitMidline(pairs.map(([right, left]) => ({ right: { xMm: right, yMm: 0 }, left: { xMm: left, yMm: 0 } })));
+  const fit = fitMidline(
+    pairs.map(([right, left]) => ({ right: { xMm: right, yMm: 0 }, left: { xMm: left, yMm: 0 } })),
+  );
   if (!fit.ok) throw new Error('The worked example has no midline: its marks lie on one point.');
   return fit.line.offsetMm;
 }
@@ -32,7 +40,16 @@ function middleMm(...pairs: readonly (readonly [number, number])[]): number {
 /** Invented readings: three pairs that agree and a nose that leans. */
 const midlineByPairMiddles = worked({
   id: 'midline-by-pair-middles',
-  inputs: { innerRight: 41.4, innerLeft: 73.6, pupilRight: 26.3, pupilLeft: 88.9, outerRight: 12.1, outerLeft: 102.9, wingRight: 43.6, wingLeft: 81.0 },
+  inputs: {
+    innerRight: 41.4,
+    innerLeft: 73.6,
+    pupilRight: 26.3,
+    pupilLeft: 88.9,
+    outerRight: 12.1,
+    outerLeft: 102.9,
+    wingRight: 43.6,
+    wingLeft: 81.0,
+  },
   run: ({ innerRight, innerLeft, pupilRight, pupilLeft, outerRight, outerLeft, wingRight, wingLeft }) => {
     const answer = middleMm([innerRight, innerLeft], [pupilRight, pupilLeft], [outerRight, outerLeft]);
     const wingMiddle = middleMm([wingRight, wingLeft]);
@@ -52,13 +69,28 @@ const midlineByPairMiddles = worked({
 /** Invented reading error and budget; the sums are the Guide's. */
 const smallestRealDifference = worked({
   id: 'smallest-real-difference',
-  inputs: { temMm: 0.3, readings: 1, comparisons: 10, pencilHalfMm: 0.25, caliperHalfMm: 0.05, threadHalfMm: 0.25, archDifference: 1.8 },
+  inputs: {
+    temMm: 0.3,
+    readings: 1,
+    comparisons: 10,
+    pencilHalfMm: 0.25,
+    caliperHalfMm: 0.05,
+    threadHalfMm: 0.25,
+    archDifference: 1.8,
+  },
   run: ({ temMm, readings, comparisons, pencilHalfMm, caliperHalfMm, threadHalfMm }) => {
     const lines = [pencilHalfMm, caliperHalfMm, threadHalfMm].map((halfWidthMm) => ({ halfWidthMm }));
     const [pencil = 0, caliper = 0, thread = 0] = lines.map(rectangularMm);
     const tools = budgetMm(lines);
     const factor = familyCoverageFactor(comparisons);
-    return { pencil, caliper, thread, tools, factor, answer: smallestRealDifferenceMm({ temMm, readings, budgetMm: tools }, factor) };
+    return {
+      pencil,
+      caliper,
+      thread,
+      tools,
+      factor,
+      answer: smallestRealDifferenceMm({ temMm, readings, budgetMm: tools }, factor),
+    };
   },
   shown: { digits: 1, unit: 'mm' },
   facts: [],
@@ -67,11 +99,27 @@ const smallestRealDifference = worked({
 /** The violinist, invented: her head leans in the picture and fakes most of what was read. */
 const leaningHead = worked({
   id: 'leaning-head',
-  inputs: { spanMm: 82, tiltDeg: 2, read: 3.1, temMm: 0.3, readings: 3, pencilHalfMm: 0.25, caliperHalfMm: 0.05, threadHalfMm: 0.25 },
+  inputs: {
+    spanMm: 82,
+    tiltDeg: 2,
+    read: 3.1,
+    temMm: 0.3,
+    readings: 3,
+    pencilHalfMm: 0.25,
+    caliperHalfMm: 0.05,
+    threadHalfMm: 0.25,
+  },
   run: ({ spanMm, tiltDeg, read, temMm, readings, pencilHalfMm, caliperHalfMm, threadHalfMm }) => {
     const answer = fakedHeightMm(spanMm, tiltDeg);
-    const tools = budgetMm([pencilHalfMm, caliperHalfMm, threadHalfMm].map((halfWidthMm) => ({ halfWidthMm })));
-    return { sine: fakedHeightMm(1, tiltDeg), left: read - answer, real: smallestRealDifferenceMm({ temMm, readings, budgetMm: tools }, familyCoverageFactor(1)), answer };
+    const tools = budgetMm(
+      [pencilHalfMm, caliperHalfMm, threadHalfMm].map((halfWidthMm) => ({ halfWidthMm })),
+    );
+    return {
+      sine: fakedHeightMm(1, tiltDeg),
+      left: read - answer,
+      real: smallestRealDifferenceMm({ temMm, readings, budgetMm: tools }, familyCoverageFactor(1)),
+      answer,
+    };
   },
   shown: { digits: 1, unit: 'mm' },
   facts: ['arches-apart-mm'],
@@ -80,27 +128,53 @@ const leaningHead = worked({
 /** The bell-ringer of Tern Quay: invented readings. Her sides differ by 0.7 mm. */
 const bellRinger = worked({
   id: 'bell-ringer',
-  inputs: { sidesMm: 0.7, temMm: 0.3, readings: 3, comparisons: 10, pencilHalfMm: 0.25, caliperHalfMm: 0.05, threadHalfMm: 0.25 },
+  inputs: {
+    sidesMm: 0.7,
+    temMm: 0.3,
+    readings: 3,
+    comparisons: 10,
+    pencilHalfMm: 0.25,
+    caliperHalfMm: 0.05,
+    threadHalfMm: 0.25,
+  },
   run: ({ temMm, readings, comparisons, pencilHalfMm, caliperHalfMm, threadHalfMm }) => {
-    const tools = budgetMm([pencilHalfMm, caliperHalfMm, threadHalfMm].map((halfWidthMm) => ({ halfWidthMm })));
+    const tools = budgetMm(
+      [pencilHalfMm, caliperHalfMm, threadHalfMm].map((halfWidthMm) => ({ halfWidthMm })),
+    );
     const reading = { temMm, readings, budgetMm: tools };
     const factor = familyCoverageFactor(comparisons);
-    return { tools, mean: temMm / Math.sqrt(readings), side: markUncertaintyMm(reading), both: differenceUncertaintyMm(reading), factor, answer: smallestRealDifferenceMm(reading, factor) };
+    return {
+      tools,
+      mean: temMm / Math.sqrt(readings),
+      side: markUncertaintyMm(reading),
+      both: differenceUncertaintyMm(reading),
+      factor,
+      answer: smallestRealDifferenceMm(reading, factor),
+    };
   },
   shown: { digits: 1, unit: 'mm' },
   facts: [],
 });
 
-/** Invented: the bell-ringer's two sides, not shown to differ; check values 40.73 and 30.52 from 14 and 57.25. */
+/**
+ * Invented: the bell-ringer's two sides, not shown to differ; check values 40.73 and 30.52 from 14 and 57.25.
+ */
 const oneArchForBoth = worked({
   id: 'one-arch-for-both',
   inputs: { frontRight: 14.2, frontLeft: 13.8, tailRight: 57.5, tailLeft: 57.0 },
   run: ({ frontRight, frontLeft, tailRight, tailLeft }) => {
-    const settled = settleBrow({ right: { frontMm: frontRight, tailMm: tailRight }, left: { frontMm: frontLeft, tailMm: tailLeft } }, 'mean');
-    if (!settled.ok) throw new Error('The worked example has no brow: its tail is not further out than its front.');
+    const settled = settleBrow(
+      { right: { frontMm: frontRight, tailMm: tailRight }, left: { frontMm: frontLeft, tailMm: tailLeft } },
+      'mean',
+    );
+    if (!settled.ok)
+      throw new Error('The worked example has no brow: its tail is not further out than its front.');
     const { frontMm, tailMm, lengthMm } = settled.brow;
     return {
-      front: frontMm, tail: tailMm, length: lengthMm, share: goldenShare,
+      front: frontMm,
+      tail: tailMm,
+      length: lengthMm,
+      share: goldenShare,
       part: goldenShare * lengthMm,
       fromTail: frontMm + goldenShareFromTail * lengthMm,
       rightAlone: frontRight + goldenShare * (tailRight - frontRight),
@@ -115,16 +189,45 @@ const oneArchForBoth = worked({
 /** The baker, invented: apart when she talks, not shown to be apart at rest. */
 const bakerTalking = worked({
   id: 'baker-talking',
-  inputs: { talkRight: 19.6, talkLeft: 21.2, restRight: 18.2, restLeft: 18.6, temMm: 0.3, readings: 3, pencilHalfMm: 0.25, caliperHalfMm: 0.05, threadHalfMm: 0.25 },
-  run: ({ talkRight, talkLeft, restRight, restLeft, temMm, readings, pencilHalfMm, caliperHalfMm, threadHalfMm }) => {
-    const tools = budgetMm([pencilHalfMm, caliperHalfMm, threadHalfMm].map((halfWidthMm) => ({ halfWidthMm })));
+  inputs: {
+    talkRight: 19.6,
+    talkLeft: 21.2,
+    restRight: 18.2,
+    restLeft: 18.6,
+    temMm: 0.3,
+    readings: 3,
+    pencilHalfMm: 0.25,
+    caliperHalfMm: 0.05,
+    threadHalfMm: 0.25,
+  },
+  run: ({
+    talkRight,
+    talkLeft,
+    restRight,
+    restLeft,
+    temMm,
+    readings,
+    pencilHalfMm,
+    caliperHalfMm,
+    threadHalfMm,
+  }) => {
+    const tools = budgetMm(
+      [pencilHalfMm, caliperHalfMm, threadHalfMm].map((halfWidthMm) => ({ halfWidthMm })),
+    );
     const how = { posture: 'sitting', skin: 'normal' } as const;
     const { first, second } = compareHeights(
       { taken: { pose: 'raised', ...how }, archMm: { right: talkRight, left: talkLeft } },
       { taken: { pose: 'rest', ...how }, archMm: { right: restRight, left: restLeft } },
       { temMm, readings, budgetMm: tools },
     );
-    return { tools, factor: first.k, both: first.standardUncertainty, real: first.k * first.standardUncertainty, talking: first.value, answer: second.value };
+    return {
+      tools,
+      factor: first.k,
+      both: first.standardUncertainty,
+      real: first.k * first.standardUncertainty,
+      talking: first.value,
+      answer: second.value,
+    };
   },
   shown: { digits: 1, unit: 'mm' },
   facts: [],
@@ -133,10 +236,35 @@ const bakerTalking = worked({
 /** The violinist, invented: the numbers of the face under "Front and tail placement". */
 const violinistTail = worked({
   id: 'violinist-tail',
-  inputs: { frontRight: 15.6, tailRight: 56, frontLeft: 16.4, tailLeft: 53.4, frontUp: 11.4, tipUp: 10.2, wingOut: 20.2, wingUp: -38, cornerOut: 47, cornerUp: 1.6 },
-  run: ({ frontRight, tailRight, frontLeft, tailLeft, frontUp, tipUp, wingOut, wingUp, cornerOut, cornerUp }) => {
+  inputs: {
+    frontRight: 15.6,
+    tailRight: 56,
+    frontLeft: 16.4,
+    tailLeft: 53.4,
+    frontUp: 11.4,
+    tipUp: 10.2,
+    wingOut: 20.2,
+    wingUp: -38,
+    cornerOut: 47,
+    cornerUp: 1.6,
+  },
+  run: ({
+    frontRight,
+    tailRight,
+    frontLeft,
+    tailLeft,
+    frontUp,
+    tipUp,
+    wingOut,
+    wingUp,
+    cornerOut,
+    cornerUp,
+  }) => {
     const tail = { uMm: tailRight, vMm: tipUp };
-    const against = tailAgainstLine({ wing: { uMm: wingOut, vMm: wingUp }, corner: { uMm: cornerOut, vMm: cornerUp } }, tail);
+    const against = tailAgainstLine(
+      { wing: { uMm: wingOut, vMm: wingUp }, corner: { uMm: cornerOut, vMm: cornerUp } },
+      tail,
+    );
     if (!against.ok) throw new Error('The worked example has no tail line.');
     const front = { uMm: frontRight, vMm: frontUp };
     const rightLength = tailRight - frontRight;
@@ -161,12 +289,24 @@ const violinistTail = worked({
 /** Invented readings of one picture, in its own dots; the iris's width and spread are published. */
 const scaleByIris = worked({
   id: 'scale-by-iris',
-  inputs: { irisDots: 195, differenceDots: 25, lengthDots: 750, irisMm: mappingValues['iris-width-mm'], spreadMm: sizeFacts['iris-width-spread-mm'].value },
+  inputs: {
+    irisDots: 195,
+    differenceDots: 25,
+    lengthDots: 750,
+    irisMm: mappingValues['iris-width-mm'],
+    spreadMm: sizeFacts['iris-width-spread-mm'].value,
+  },
   run: ({ irisDots, differenceDots, lengthDots, irisMm, spreadMm }) => {
     const dotMm = mmPerUnit(irisDots, { irisMm, spreadMm });
     const answer = differenceDots * dotMm;
     const lengthMm = lengthDots * dotMm;
-    return { dotMm, lengthMm, differenceDoubt: scaleDoubtMm(answer, { irisMm, spreadMm }, 2), lengthDoubt: scaleDoubtMm(lengthMm, { irisMm, spreadMm }, 2), answer };
+    return {
+      dotMm,
+      lengthMm,
+      differenceDoubt: scaleDoubtMm(answer, { irisMm, spreadMm }, 2),
+      lengthDoubt: scaleDoubtMm(lengthMm, { irisMm, spreadMm }, 2),
+      answer,
+    };
   },
   shown: { digits: 1, unit: 'mm' },
   facts: ['iris-width-mm', 'iris-width-spread-mm'],
@@ -175,17 +315,53 @@ const scaleByIris = worked({
 /** The baker of Tern Quay, invented: her right arch after the first pass. */
 const bakerFirstPass = worked({
   id: 'baker-first-pass',
-  inputs: { approvedMm: 33, pigmentMm: 31.5, lowerApprovedMm: 27, lowerMm: 27, temMm: 0.3, readings: 5, comparisons: 5, pencilHalfMm: 0.25, caliperHalfMm: 0.05, threadHalfMm: 0.25 },
-  run: ({ approvedMm, pigmentMm, lowerApprovedMm, lowerMm, temMm, readings, comparisons, pencilHalfMm, caliperHalfMm, threadHalfMm }) => {
-    const reading = { temMm, readings, budgetMm: budgetMm([pencilHalfMm, caliperHalfMm, threadHalfMm].map((halfWidthMm) => ({ halfWidthMm }))) };
+  inputs: {
+    approvedMm: 33,
+    pigmentMm: 31.5,
+    lowerApprovedMm: 27,
+    lowerMm: 27,
+    temMm: 0.3,
+    readings: 5,
+    comparisons: 5,
+    pencilHalfMm: 0.25,
+    caliperHalfMm: 0.05,
+    threadHalfMm: 0.25,
+  },
+  run: ({
+    approvedMm,
+    pigmentMm,
+    lowerApprovedMm,
+    lowerMm,
+    temMm,
+    readings,
+    comparisons,
+    pencilHalfMm,
+    caliperHalfMm,
+    threadHalfMm,
+  }) => {
+    const reading = {
+      temMm,
+      readings,
+      budgetMm: budgetMm([pencilHalfMm, caliperHalfMm, threadHalfMm].map((halfWidthMm) => ({ halfWidthMm }))),
+    };
     const factor = familyCoverageFactor(comparisons);
     const both = differenceUncertaintyMm(reading);
     const at = (vMm: number) => ({ uMm: 0, vMm });
     const short = shortOfOutlineMm('archTop', at(approvedMm), at(pigmentMm));
     const across = shortOfOutlineMm('archLower', at(lowerApprovedMm), at(lowerMm));
-    const step = nextStep({ short: intervalAround(short, both, factor), across: intervalAround(across, both, factor) }, 'swollen', chaseFromMm);
+    const step = nextStep(
+      { short: intervalAround(short, both, factor), across: intervalAround(across, both, factor) },
+      'swollen',
+      chaseFromMm,
+    );
     if (step.do !== 'add-here') throw new Error('The worked example adds nothing.');
-    return { both, factor, real: smallestRealDifferenceMm(reading, factor), thick: approvedMm - lowerMm, answer: step.addMm };
+    return {
+      both,
+      factor,
+      real: smallestRealDifferenceMm(reading, factor),
+      thick: approvedMm - lowerMm,
+      answer: step.addMm,
+    };
   },
   shown: { digits: 1, unit: 'mm' },
   facts: ['swollen-chase-from-mm'],
@@ -196,10 +372,21 @@ const nothingUnderTheTail = worked({
   id: 'nothing-under-the-tail',
   inputs: { outline: 42, arch: 27, hairFrom: 1, hairTo: 30, boneArch: -1, boneTail: 2 },
   run: ({ outline, arch, hairFrom, hairTo, boneArch, boneTail }) => {
-    const read = underOutline({ bone: { lengthMm: outline, archMm: arch, atArchMm: boneArch, atTailMm: boneTail }, hair: { fromMm: hairFrom, toMm: hairTo }, thinFromMm: hairTo });
+    const read = underOutline({
+      bone: { lengthMm: outline, archMm: arch, atArchMm: boneArch, atTailMm: boneTail },
+      hair: { fromMm: hairFrom, toMm: hairTo },
+      thinFromMm: hairTo,
+    });
     if (!read.ok) throw new Error('The worked example has no brow to read.');
     const { nothing, offBone } = read.under;
-    return { span: outline - arch, rise: boneTail - boneArch, under: -boneArch, leaves: offBone[0]?.fromMm ?? outline, from: nothing[0]?.fromMm ?? outline, answer: lengthOfMm(nothing) };
+    return {
+      span: outline - arch,
+      rise: boneTail - boneArch,
+      under: -boneArch,
+      leaves: offBone[0]?.fromMm ?? outline,
+      from: nothing[0]?.fromMm ?? outline,
+      answer: lengthOfMm(nothing),
+    };
   },
   shown: { digits: 1, unit: 'mm' },
   facts: ['shape-sits-on-something'],
@@ -209,26 +396,64 @@ const nothingUnderTheTail = worked({
 const pilotThickness = worked({
   id: 'pilot-thickness',
   inputs: {
-    frontOut: 16, frontUp: 11, topOut: 16.6, topUp: 17.6, archOut: 41, archLowerOut: 40.2, tailOut: 56, share: 0.75,
-    archRight: 24.4, archLowerRight: 17.9, tailRight: 11, archLeft: 21.4, archLowerLeft: 15.4, tailLeft: 13.2,
+    frontOut: 16,
+    frontUp: 11,
+    topOut: 16.6,
+    topUp: 17.6,
+    archOut: 41,
+    archLowerOut: 40.2,
+    tailOut: 56,
+    share: 0.75,
+    archRight: 24.4,
+    archLowerRight: 17.9,
+    tailRight: 11,
+    archLeft: 21.4,
+    archLowerLeft: 15.4,
+    tailLeft: 13.2,
   },
   run: (given) => {
     const tenth = (mm: number) => Math.round(mm * 10) / 10;
     const read = (archUp: number, archLowerUp: number, tailUp: number) => {
       const at = (uMm: number, vMm: number) => ({ uMm, vMm });
-      const outline = outlineOf({ frontLower: at(given.frontOut, given.frontUp), frontTop: at(given.topOut, given.topUp), archTop: at(given.archOut, archUp), archLower: at(given.archLowerOut, archLowerUp), tail: at(given.tailOut, tailUp) });
+      const outline = outlineOf({
+        frontLower: at(given.frontOut, given.frontUp),
+        frontTop: at(given.topOut, given.topUp),
+        archTop: at(given.archOut, archUp),
+        archLower: at(given.archLowerOut, archLowerUp),
+        tail: at(given.tailOut, tailUp),
+      });
       const thickness = thicknessAtStation(outline, 'frontLower', given.share);
       if (!thickness.ok) throw new Error('The worked example has no thickness.');
       const { lower, upper } = thickness;
       const [lowerOut, lowerUp] = [tenth(lower.uMm), tenth(lower.vMm)];
       const [upperOut, upperUp] = [tenth(upper.uMm), tenth(upper.vMm)];
-      return { lowerOut, lowerUp, upperOut, upperUp, straightUp: tenth(thickness.straightUpMm), out: upperOut - lowerOut, up: upperUp - lowerUp };
+      return {
+        lowerOut,
+        lowerUp,
+        upperOut,
+        upperUp,
+        straightUp: tenth(thickness.straightUpMm),
+        out: upperOut - lowerOut,
+        up: upperUp - lowerUp,
+      };
     };
     const right = read(given.archRight, given.archLowerRight, given.tailRight);
     const left = read(given.archLeft, given.archLowerLeft, given.tailLeft);
     return {
-      rightOut: right.out, rightUp: right.up, rightStraightUp: right.straightUp, rightLowerOut: right.lowerOut, rightLowerUp: right.lowerUp, rightUpperOut: right.upperOut, rightUpperUp: right.upperUp,
-      leftOut: left.out, leftUp: left.up, leftStraightUp: left.straightUp, leftLowerOut: left.lowerOut, leftLowerUp: left.lowerUp, leftUpperOut: left.upperOut, leftUpperUp: left.upperUp,
+      rightOut: right.out,
+      rightUp: right.up,
+      rightStraightUp: right.straightUp,
+      rightLowerOut: right.lowerOut,
+      rightLowerUp: right.lowerUp,
+      rightUpperOut: right.upperOut,
+      rightUpperUp: right.upperUp,
+      leftOut: left.out,
+      leftUp: left.up,
+      leftStraightUp: left.straightUp,
+      leftLowerOut: left.lowerOut,
+      leftLowerUp: left.lowerUp,
+      leftUpperOut: left.upperOut,
+      leftUpperUp: left.upperUp,
       seeming: right.straightUp - left.straightUp,
       left: Math.hypot(left.out, left.up),
       answer: Math.hypot(right.out, right.up),
@@ -244,7 +469,14 @@ const ferryPilotOldShape = worked({
   inputs: { topMm: 20.5, raiseMm: 1, oldTopMm: 23.3, uncertaintyMm: 0.3, oldThicknessMm: 6.5 },
   run: ({ topMm, raiseMm, oldTopMm, uncertaintyMm, oldThicknessMm }) => {
     const grows = growthFromMarginMm(coverMarginFactor, uncertaintyMm);
-    return { allowed: topMm + raiseMm, factor: coverMarginFactor, grows, share: (100 * grows) / oldThicknessMm, chased: oldTopMm - topMm + grows / 2, answer: oldTopMm - (topMm + raiseMm) };
+    return {
+      allowed: topMm + raiseMm,
+      factor: coverMarginFactor,
+      grows,
+      share: (100 * grows) / oldThicknessMm,
+      chased: oldTopMm - topMm + grows / 2,
+      answer: oldTopMm - (topMm + raiseMm),
+    };
   },
   shown: { digits: 1, unit: 'mm' },
   facts: ['cover-margin-factor', 'old-brow-thickness-mm', 'lighten-what-does-not-fit'],

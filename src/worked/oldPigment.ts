@@ -25,7 +25,9 @@ function oldWorkIn({ l, a, b }: Skin, oldWork: OldWork) {
 
 /** What one dose of a bottle does to old work, and how nearly it goes the way back. */
 function moveOf(bare: Skin, oldWork: OldWork, dose: number, bottle: BottleId) {
-  const found = bottleMoves(oldWorkIn(bare, oldWork).skin, bare, bottles, dose, setting, left).find(({ id }) => id === bottle);
+  const found = bottleMoves(oldWorkIn(bare, oldWork).skin, bare, bottles, dose, setting, left).find(
+    ({ id }) => id === bottle,
+  );
   if (!found) throw new Error(`No bottle is called ${bottle}.`);
   return { ...found.move, cosine: found.cosine ?? 0 };
 }
@@ -36,8 +38,23 @@ const greyBlueWantsOrange = worked({
   inputs: { l: 63, a: 10, b: 19, dose: 0.1 },
   run: ({ l, a, b, dose }) => {
     const { today } = oldWorkIn({ l, a, b }, 'grey-blue');
-    const [orange, yellow] = [moveOf({ l, a, b }, 'grey-blue', dose, 'orange'), moveOf({ l, a, b }, 'grey-blue', dose, 'yellow-oxide-some-white')];
-    return { oldA: today.a, oldB: today.b, wayA: a - today.a, wayB: b - today.b, orangeA: orange.a, orangeB: orange.b, orangeCos: orange.cosine, yellowA: yellow.a, yellowB: yellow.b, yellowCos: yellow.cosine, answer: -orange.l };
+    const [orange, yellow] = [
+      moveOf({ l, a, b }, 'grey-blue', dose, 'orange'),
+      moveOf({ l, a, b }, 'grey-blue', dose, 'yellow-oxide-some-white'),
+    ];
+    return {
+      oldA: today.a,
+      oldB: today.b,
+      wayA: a - today.a,
+      wayB: b - today.b,
+      orangeA: orange.a,
+      orangeB: orange.b,
+      orangeCos: orange.cosine,
+      yellowA: yellow.a,
+      yellowB: yellow.b,
+      yellowCos: yellow.cosine,
+      answer: -orange.l,
+    };
   },
   shown: { digits: 1, unit: '1' },
   facts: [],
@@ -50,11 +67,15 @@ const yellowTurnsGreen = worked({
   run: ({ l, a, b, dose, most }) => {
     const { skin } = oldWorkIn({ l, a, b }, 'grey-blue');
     const seen = (yellow: number, black: number) => {
-      const shares = sharesOf(bottleIds.map((id) => (id === 'yellow-oxide-some-white' ? yellow : id === 'black-iron' ? black : 0)), bottles);
+      const shares = sharesOf(
+        bottleIds.map((id) => (id === 'yellow-oxide-some-white' ? yellow : id === 'black-iron' ? black : 0)),
+        bottles,
+      );
       return (amount: number) => healedColour(skin, mixLayer(shares, amount, left), setting);
     };
     const [alone, mixed] = [seen(1, 0), seen(1, 1)];
-    if (greenFrom((amount) => alone(amount).a, most).ok) throw new Error('Yellow alone turns green: the text says otherwise.');
+    if (greenFrom((amount) => alone(amount).a, most).ok)
+      throw new Error('Yellow alone turns green: the text says otherwise.');
     const from = greenFrom((amount) => mixed(amount).a, most);
     if (!from.ok) throw new Error('The worked example never turns green.');
     return { aloneA: alone(dose).a, aloneB: alone(dose).b, answer: from.dose };
@@ -70,7 +91,15 @@ const pinkGetsDarker = worked({
   run: ({ l, a, b, dose }) => {
     const { today } = oldWorkIn({ l, a, b }, 'pink');
     const move = moveOf({ l, a, b }, 'pink', dose, 'dark-brown-iron');
-    return { oldL: today.l, oldA: today.a, wayA: a - today.a, moveA: move.a, leftA: today.a + move.a, newL: today.l + move.l, answer: -move.l };
+    return {
+      oldL: today.l,
+      oldA: today.a,
+      wayA: a - today.a,
+      moveA: move.a,
+      leftA: today.a + move.a,
+      newL: today.l + move.l,
+      answer: -move.l,
+    };
   },
   shown: { digits: 1, unit: '1' },
   facts: ['remnant-brown-dark-enough'],

@@ -5,7 +5,14 @@ import { worked } from './worked.ts';
 /** The violinist, invented: her strokes, her brow's area, and what she wants healed. */
 const strokesForHealed = worked({
   id: 'strokes-for-healed',
-  inputs: { count: 60, lengthMm: 8, widthMm: 0.18, spreadMm: strokeValues.strokeSpreadMm, areaMm2: 287.6, wanted: 45 },
+  inputs: {
+    count: 60,
+    lengthMm: 8,
+    widthMm: 0.18,
+    spreadMm: strokeValues.strokeSpreadMm,
+    areaMm2: 287.6,
+    wanted: 45,
+  },
   run: ({ count, lengthMm, widthMm, spreadMm, areaMm2, wanted }) => {
     const strokes = { count, lengthMm, widthMm, areaMm2 };
     const wanting = (wanted / 100) * areaMm2;

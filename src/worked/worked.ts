@@ -17,6 +17,12 @@ export type Worked<I extends Numbers, O extends Numbers> = Readonly<{
 }>;
 
 /** Ties a worked example's inputs to its results, so that a map of many keeps its types. */
-export function worked<I extends Numbers, O extends Numbers>(example: Worked<I, O>): Readonly<{ id: string; numbers: I & O & Readonly<{ answer: number }>; facts: readonly string[] }> {
-  return { id: example.id, facts: example.facts, numbers: { ...example.inputs, ...example.run(example.inputs) } };
+export function worked<I extends Numbers, O extends Numbers>(
+  example: Worked<I, O>,
+): Readonly<{ id: string; numbers: I & O & Readonly<{ answer: number }>; facts: readonly string[] }> {
+  return {
+    id: example.id,
+    facts: example.facts,
+    numbers: { ...example.inputs, ...example.run(example.inputs) },
+  };
 }

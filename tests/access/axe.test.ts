@@ -18,12 +18,22 @@ for (const address of builtAddresses) {
     await page.evaluate(axe.source);
     const found = new Map<string, string[]>();
     for (const theme of themes) {
-      await page.evaluate((name) => { document.documentElement.dataset['theme'] = name; }, theme);
+      await page.evaluate((name) => {
+        document.documentElement.dataset['theme'] = name;
+      }, theme);
       for (const width of widths) {
         await page.setViewportSize({ width, height: 900 });
         const violations = await page.evaluate(async () => {
-          const results = await window.axe.run(document, { resultTypes: ['violations'], rules: { 'target-size': { enabled: true } } });
-          return results.violations.flatMap(({ id, nodes }) => nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')} ${failureSummary?.split('\n')[1]?.trim() ?? ''}`));
+          const results = await window.axe.run(document, {
+            resultTypes: ['violations'],
+            rules: { 'target-size': { enabled: true } },
+          });
+          return results.violations.flatMap(({ id, nodes }) =>
+            nodes.map(
+              ({ target, failureSummary }) =>
+                `${id}: ${target.join(' ')} ${failureSummary?.split('\n')[1]?.trim() ?? ''}`,
+            ),
+          );
         });
         for (const says of violations) found.set(says, [...(found.get(says) ?? []), `${theme} ${width}`]);
       }

@@ -8,16 +8,29 @@ function stickingOut(): string[] {
   const limit = document.documentElement.clientWidth + 1;
   if (document.documentElement.scrollWidth <= limit) return [];
   const isHeld = (element: Element): boolean => {
-    for (let box = element.parentElement; box && box !== document.body; box = box.parentElement) if (getComputedStyle(box).overflowX !== 'visible') return true;
+    for (let box = element.parentElement; box && box !== document.body; box = box.parentElement)
+      if (getComputedStyle(box).overflowX !== 'visible') return true;
     return false;
   };
-  const found = [...document.body.querySelectorAll('*')].filter((element) => element.getBoundingClientRect().right > limit && !isHeld(element));
-  return found.slice(0, 5).map((element) => `${element.tagName.toLowerCase()}.${element.getAttribute('class') ?? ''} reaches ${Math.round(element.getBoundingClientRect().right)} px`).concat(found.length === 0 ? ['something inside a box that scrolls'] : []);
+  const found = [...document.body.querySelectorAll('*')].filter(
+    (element) => element.getBoundingClientRect().right > limit && !isHeld(element),
+  );
+  return found
+    .slice(0, 5)
+    .map(
+      (element) =>
+        `${element.tagName.toLowerCase()}.${element.getAttribute('class') ?? ''} reaches ${Math.round(element.getBoundingClientRect().right)} px`,
+    )
+    .concat(found.length === 0 ? ['something inside a box that scrolls'] : []);
 }
 
 /** Runs in the page: text that its own box cuts off. */
 function cutOff(): string[] {
-  return [...document.body.querySelectorAll<HTMLElement>('p, li, a, button, label, legend, summary, h1, h2, h3, td, th, dt, dd, output, figcaption')]
+  return [
+    ...document.body.querySelectorAll<HTMLElement>(
+      'p, li, a, button, label, legend, summary, h1, h2, h3, td, th, dt, dd, output, figcaption',
+    ),
+  ]
     .filter((element) => {
       const { overflowX, overflowY } = getComputedStyle(element);
       const cutsX = /hidden|clip/.test(overflowX) && element.scrollWidth > element.clientWidth + 1;
@@ -33,23 +46,40 @@ function cutOff(): string[] {
  * Marks in a drawing are left out: there the nearest mark within a finger's reach answers, whatever its size.
  */
 function tooSmall(): string[] {
-  return [...document.querySelectorAll<HTMLElement>('button, input, select, textarea, summary, [role=button], [role=slider], [role=radio], [role=checkbox], [role=tab]')]
-    .filter((element) => !element.closest('svg.stage') && element.checkVisibility({ opacityProperty: true, visibilityProperty: true }))
+  return [
+    ...document.querySelectorAll<HTMLElement>(
+      'button, input, select, textarea, summary, [role=button], [role=slider], [role=radio], [role=checkbox], [role=tab]',
+    ),
+  ]
+    .filter(
+      (element) =>
+        !element.closest('svg.stage') &&
+        element.checkVisibility({ opacityProperty: true, visibilityProperty: true }),
+    )
     .map((element) => ({ element, box: (element.closest('label') ?? element).getBoundingClientRect() }))
     .filter(({ box }) => box.width > 1 && (box.width < 24 || box.height < 24))
-    .map(({ element, box }) => `${element.tagName.toLowerCase()} ${element.getAttribute('aria-label') ?? element.textContent?.trim().slice(0, 30)} ${box.width.toFixed(0)} × ${box.height.toFixed(0)}`);
+    .map(
+      ({ element, box }) =>
+        `${element.tagName.toLowerCase()} ${element.getAttribute('aria-label') ?? element.textContent?.trim().slice(0, 30)} ${box.width.toFixed(0)} × ${box.height.toFixed(0)}`,
+    );
 }
 
-/** Runs in the page: the widest spacing a reader may set (WCAG 1.4.12), in a way the content policy allows. */
+/**
+ * Runs in the page: the widest spacing a reader may set (WCAG 1.4.12), in a way the content policy allows.
+ */
 function spaceText(): void {
   const sheet = new CSSStyleSheet();
-  sheet.replaceSync('*{line-height:1.5!important;letter-spacing:.12em!important;word-spacing:.16em!important} p{margin-bottom:2em!important}');
+  sheet.replaceSync(
+    '*{line-height:1.5!important;letter-spacing:.12em!important;word-spacing:.16em!important} p{margin-bottom:2em!important}',
+  );
   document.adoptedStyleSheets.push(sheet);
 }
 
 // One load of each page for all of this: loading takes longer than looking.
 for (const address of builtAddresses) {
-  test(`[hand] ${address} keeps its shape, and its controls and drawings in forced colours: 320 px, 200 % zoom, targets, text spacing, still when asked`, async ({ page }) => {
+  test(`[hand] ${address} keeps its shape, and its controls and drawings in forced colours: 320 px, 200 % zoom, targets, text spacing, still when asked`, async ({
+    page,
+  }) => {
     await page.emulateMedia({ reducedMotion: 'reduce' });
     await page.setViewportSize({ width: 320, height: 800 });
     await page.goto(process.env['TAUTLINE_ORIGIN'] + address);
@@ -57,10 +87,20 @@ for (const address of builtAddresses) {
     expect.soft(await page.evaluate(stickingOut), 'nothing sticks out at 320 px').toEqual([]);
     expect.soft(await page.evaluate(tooSmall), 'targets are at least 24 px at 320 px').toEqual([]);
     await page.setViewportSize({ width: 640, height: 450 });
-    expect.soft(await page.evaluate(stickingOut), 'nothing sticks out at 200 % of a 1280 px window').toEqual([]);
+    expect
+      .soft(await page.evaluate(stickingOut), 'nothing sticks out at 200 % of a 1280 px window')
+      .toEqual([]);
     await page.setViewportSize({ width: 1280, height: 900 });
     expect.soft(await page.evaluate(tooSmall), 'targets are at least 24 px at 1280 px').toEqual([]);
-    const moving = await page.evaluate(() => [...document.querySelectorAll('*')].filter((element) => Math.max(...getComputedStyle(element).transitionDuration.split(',').map(parseFloat)) > 0.01 || getComputedStyle(element).animationName !== 'none').map((element) => `${element.tagName} ${element.getAttribute('class')}`));
+    const moving = await page.evaluate(() =>
+      [...document.querySelectorAll('*')]
+        .filter(
+          (element) =>
+            Math.max(...getComputedStyle(element).transitionDuration.split(',').map(parseFloat)) > 0.01 ||
+            getComputedStyle(element).animationName !== 'none',
+        )
+        .map((element) => `${element.tagName} ${element.getAttribute('class')}`),
+    );
     expect.soft(moving, 'nothing moves with reduced motion').toEqual([]);
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ forcedColors: 'active', colorScheme });
@@ -70,8 +110,12 @@ for (const address of builtAddresses) {
     await page.evaluate(spaceText);
     for (const width of [1280, 390]) {
       await page.setViewportSize({ width, height: 900 });
-      expect.soft(await page.evaluate(cutOff), `no text is cut off with wide spacing at ${width} px`).toEqual([]);
-      expect.soft(await page.evaluate(stickingOut), `nothing sticks out with wide spacing at ${width} px`).toEqual([]);
+      expect
+        .soft(await page.evaluate(cutOff), `no text is cut off with wide spacing at ${width} px`)
+        .toEqual([]);
+      expect
+        .soft(await page.evaluate(stickingOut), `nothing sticks out with wide spacing at ${width} px`)
+        .toEqual([]);
     }
   });
 }

@@ -1,6 +1,9 @@
 import type { Page } from '@playwright/test';
 
-/** Scrolls down a page once, so every island that waits to be seen has started, and returns to its top. Waits for the faces of its letters and for what comes a moment later. */
+/**
+ * Scrolls down a page once, so every island that waits to be seen has started, and returns to its top. Waits
+ * for the faces of its letters and for what comes a moment later.
+ */
 export async function showWhole(page: Page): Promise<void> {
   await page.evaluate(async () => {
     for (let y = 0; y < document.documentElement.scrollHeight; y += 600) {
@@ -9,6 +12,8 @@ export async function showWhole(page: Page): Promise<void> {
     }
     scrollTo(0, 0);
   });
-  await page.waitForFunction(() => document.querySelectorAll('astro-island[ssr], .own-room:empty').length === 0);
+  await page.waitForFunction(
+    () => document.querySelectorAll('astro-island[ssr], .own-room:empty').length === 0,
+  );
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
 }

@@ -6,6 +6,8 @@ for (const address of addressesUnder('/calculators/')) {
   test(`[hand] ${address} says to a screen reader what was read and agreed`, async ({ page }) => {
     await page.goto(process.env['TAUTLINE_ORIGIN'] + address);
     await showWhole(page);
-    await expect(page.locator('main')).toMatchAriaSnapshot({ name: `${address.split('/').filter(Boolean).join('-')}.aria.yml` });
+    await expect(page.locator('main')).toMatchAriaSnapshot({
+      name: `${address.split('/').filter(Boolean).join('-')}.aria.yml`,
+    });
   });
 }

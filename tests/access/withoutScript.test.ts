@@ -6,7 +6,9 @@ test.use({ javaScriptEnabled: false });
 const withFigure = new Set([...addressesUnder('/calculators/'), ...addressesUnder('/lessons/')]);
 
 for (const address of builtAddresses) {
-  test(`[hand] ${address} can be read without scripts${withFigure.has(address) ? ', with its default answer and drawing' : ''}`, async ({ page }) => {
+  test(`[hand] ${address} can be read without scripts${withFigure.has(address) ? ', with its default answer and drawing' : ''}`, async ({
+    page,
+  }) => {
     await page.goto(process.env['TAUTLINE_ORIGIN'] + address);
     await expect(page.locator('h1')).toBeVisible();
     expect((await page.locator('main').innerText()).length).toBeGreaterThan(20);
@@ -15,9 +17,15 @@ for (const address of builtAddresses) {
     const sentence = page.locator('main .says, main [role=status], main [aria-live]').first();
     await expect(sentence).toBeVisible();
     expect((await sentence.innerText()).trim()).toMatch(/\S.*\d.*\.|\S+ \S+ \S+.*\./s);
-    // Paper, still picture and marks may be drawings of their own, one over the other: the figure is counted, its buttons' icons are not.
+    // Paper, still picture and marks may be drawings of their own, one over the other: the figure is counted,
+    // its buttons' icons are not.
     const figure = page.locator('main figure, main .fig').first();
     await expect(figure.locator('svg:not(.icon)').first()).toBeVisible();
-    expect(await figure.locator('svg:not(.icon)').locator('path, line, circle, polyline, polygon, ellipse, rect[fill^="#"]').count()).toBeGreaterThan(5);
+    expect(
+      await figure
+        .locator('svg:not(.icon)')
+        .locator('path, line, circle, polyline, polygon, ellipse, rect[fill^="#"]')
+        .count(),
+    ).toBeGreaterThan(5);
   });
 }

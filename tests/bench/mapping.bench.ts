@@ -7,7 +7,9 @@ import { drawFrom } from '#lib/quantities/seed.ts';
 import { choices, noisy, noseOff, symmetricFace } from '../lib/mapping/faces.ts';
 
 const count = 64;
-const faces = Array.from({ length: count }, (_, seed) => noisy(noseOff(symmetricFace(seed), (seed % 13) - 6), 0.36, drawFrom(seed)));
+const faces = Array.from({ length: count }, (_, seed) =>
+  noisy(noseOff(symmetricFace(seed), (seed % 13) - 6), 0.36, drawFrom(seed)),
+);
 const marks = faces.map(mirrorMarksOf);
 
 /** What one move of a mark costs. The bar is 4 ms for all of it; each round here reads 64 faces. */

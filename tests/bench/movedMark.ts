@@ -17,13 +17,23 @@ import { choices, noisy, symmetricFace } from '../lib/mapping/faces.ts';
 /** A face whose brows differ by reading alone, and old work a little smaller and lower on each side. */
 export type Moved = Readonly<{ set: MarkSet; old: Readonly<Record<Side, OldShape>> }>;
 
-export const limits: ApprovedLimits = { raiseMostMm: forBrowMarks(() => 3), lowerMostMm: forBrowMarks(() => 3), thicknessMostMm: 14 };
+export const limits: ApprovedLimits = {
+  raiseMostMm: forBrowMarks(() => 3),
+  lowerMostMm: forBrowMarks(() => 3),
+  thicknessMostMm: 14,
+};
 
 export function movedFace(seed: number): Moved {
   const plain = symmetricFace(seed);
   const old = (): OldShape => {
     const brow = (mark: keyof Brow) => ({ uMm: plain.brows[mark].left.xMm, vMm: plain.brows[mark].left.yMm });
-    const [foot, top, arch, under, tail] = [brow('frontLower'), brow('frontTop'), brow('archTop'), brow('archLower'), brow('tail')];
+    const [foot, top, arch, under, tail] = [
+      brow('frontLower'),
+      brow('frontTop'),
+      brow('archTop'),
+      brow('archLower'),
+      brow('tail'),
+    ];
     const drawn = outlineOf({
       frontLower: { uMm: foot.uMm + 2, vMm: foot.vMm + 1.2 },
       frontTop: { uMm: top.uMm + 2.4, vMm: top.vMm - 0.4 },
@@ -43,7 +53,10 @@ export function browsOf({ brows }: FaceReading): Brows {
   return { right: forBrowMarks((mark) => brows[mark].right), left: forBrowMarks((mark) => brows[mark].left) };
 }
 
-/** All that the library works out when one mark moves: midline, differences with intervals, outlines, cover, plan, audit, growth. */
+/**
+ * All that the library works out when one mark moves: midline, differences with intervals, outlines, cover,
+ * plan, audit, growth.
+ */
 export function ourMove({ set, old }: Moved) {
   const reading = readFace(set, choices);
   if (!reading.ok) throw new Error(reading.reason);
@@ -51,7 +64,14 @@ export function ourMove({ set, old }: Moved) {
   const [right, left] = [outlineOf(brows.right), outlineOf(brows.left)];
   if (!right.ok || !left.ok) throw new Error('marks in order');
   const half = forBrowMarks((mark) => reading.brows[mark].up.hi - reading.brows[mark].up.value);
-  const task = { brows, free: 'both', old, limits: { right: limits, left: limits }, marginMm: coverMarginFactor * reading.readingMm, weights: { right: 1, left: 1 } } as const;
+  const task = {
+    brows,
+    free: 'both',
+    old,
+    limits: { right: limits, left: limits },
+    marginMm: coverMarginFactor * reading.readingMm,
+    weights: { right: 1, left: 1 },
+  } as const;
   const plan = planCorrections(task, 'quiet', half);
   if (!plan.ok) throw new Error(plan.reason);
   const after = { right: outlineOf(plan.brows.right), left: outlineOf(plan.brows.left) };

@@ -15,15 +15,22 @@ export function byCulori({ target }: Pick<RecipeTask, 'target'>): Difference {
   return ([l, a, b]) => difference({ mode: 'lab65', l, a, b }, aim);
 }
 
-const white = (['x', 'y', 'z'] as const).map((axis) => foldedWeights.D65[axis].reduce<number>((sum, weight) => sum + weight, 0));
+const white = (['x', 'y', 'z'] as const).map((axis) =>
+  foldedWeights.D65[axis].reduce<number>((sum, weight) => sum + weight, 0),
+);
 const root = (ratio: number) => (ratio > 216 / 24389 ? Math.cbrt(ratio) : ((24389 / 27) * ratio + 16) / 116);
 
 /**
- * The search written down plainly, for one dose and one date: every recipe in turn, its K and S summed, two layers of Kubelka
- * and Munk over the ground by hyperbolic cotangents, the surface, the coverage, X, Y, Z, L*a*b*, the difference. `every`:
+ * The search written down plainly, for one dose and one date: every recipe in turn, its K and S summed, two
+ * layers of Kubelka and Munk over the ground by hyperbolic cotangents, the surface, the coverage, X, Y, Z,
+ * L*a*b*, the difference. `every`:
  * only each so-many-th recipe, to time a search that would take minutes.
  */
-export function plainSearch(task: RecipeTask, difference: Difference, every = 1): Readonly<{ score: number; recipe: Recipe; dropsBest: readonly number[]; searched: number }> {
+export function plainSearch(
+  task: RecipeTask,
+  difference: Difference,
+  every = 1,
+): Readonly<{ score: number; recipe: Recipe; dropsBest: readonly number[]; searched: number }> {
   const { skin, setting, bottles, ageing, doses, times, mostBottles, mostDrops } = task;
   const { above, under } = partedAt(skin, setting.depthMm, setting.veilShare);
   const veils = above.map(({ k, s }) => ({ k, s, c: coth(k, s) }));
@@ -52,7 +59,8 @@ export function plainSearch(task: RecipeTask, difference: Difference, every = 1)
       const c = coth(k, s);
       const layer = (s - ground * (k + s - c)) / (k + s + c - ground * s);
       const over = veils[band] ?? { k: 0, s: 0, c: 1 };
-      const within = (over.s - layer * (over.k + over.s - over.c)) / (over.k + over.s + over.c - layer * over.s);
+      const within =
+        (over.s - layer * (over.k + over.s - over.c)) / (over.k + over.s + over.c - layer * over.s);
       const { outside, inside } = skin.surfaces[band] ?? { outside: 0, inside: 0 };
       const covered = outside + ((1 - outside) * (1 - inside) * within) / (1 - inside * within);
       const bare = skin.reflectance[band] ?? 0;

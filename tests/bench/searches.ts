@@ -11,7 +11,16 @@ import { drawFrom, drawWhole } from '#lib/quantities/seed.ts';
 import { byCulori, plainSearch } from './plainSearch.ts';
 
 /** Skins from light to deep with targets that are reached, nearly reached and out of reach. */
-const places = [[63, 10, 19, 50, 10, 13], [72, 8, 16, 55, 9, 14], [45, 11, 17, 34, 9, 10], [54, 11, 18, 45, 12, 15], [63, 10, 19, 40, 6, 8], [63, 10, 19, 58, 14, 20], [36, 10, 14, 29, 9, 9], [68, 9, 17, 47, 8, 11]] as const;
+const places = [
+  [63, 10, 19, 50, 10, 13],
+  [72, 8, 16, 55, 9, 14],
+  [45, 11, 17, 34, 9, 10],
+  [54, 11, 18, 45, 12, 15],
+  [63, 10, 19, 40, 6, 8],
+  [63, 10, 19, 58, 14, 20],
+  [36, 10, 14, 29, 9, 9],
+  [68, 9, 17, 47, 8, 11],
+] as const;
 
 /** The twelve bottles and twelve more, drawn. */
 const draw = drawFrom(24);
@@ -19,15 +28,34 @@ const more = Array.from({ length: 12 }, (_, i): Bottle => {
   const parts = pigmentIds.map(() => drawWhole(draw, 0, 7));
   const whole = parts.reduce((sum, part) => sum + part, 0) || 1;
   const shares = { '77891': 0, '77492': 1, '77491': 0, '77499': 0, '77266': 0 };
-  return { id: `more-${i}`, shares: pigmentIds.reduce<Shares>((all, id, at) => ({ ...all, [id]: (parts[at] ?? 0) / whole }), shares) };
+  return {
+    id: `more-${i}`,
+    shares: pigmentIds.reduce<Shares>((all, id, at) => ({ ...all, [id]: (parts[at] ?? 0) / whole }), shares),
+  };
 });
 
-type Size = Readonly<{ bottles: 12 | 24; mostDrops: 8 | 16; doses: readonly number[]; times: readonly number[] }>;
+type Size = Readonly<{
+  bottles: 12 | 24;
+  mostDrops: 8 | 16;
+  doses: readonly number[];
+  times: readonly number[];
+}>;
 export function tasksOf({ bottles: count, mostDrops, doses, times }: Size): readonly RecipeTask[] {
   return places.map(([skinL, skinA, skinB, l, a, b]) => {
     const skin = skinOptics({ l: skinL, a: skinA, b: skinB });
     if (!skin.ok) throw new Error(skin.reason);
-    return { skin, setting: { depthMm: 0.1, coverage: 0.6, veilShare: 0.35 }, bottles: count === 24 ? [...bottles, ...more] : bottles, ageing: startAgeing, doses, times, target: { l, a, b }, mostBottles: 4, mostDrops, mostWhiteShare: 1 };
+    return {
+      skin,
+      setting: { depthMm: 0.1, coverage: 0.6, veilShare: 0.35 },
+      bottles: count === 24 ? [...bottles, ...more] : bottles,
+      ageing: startAgeing,
+      doses,
+      times,
+      target: { l, a, b },
+      mostBottles: 4,
+      mostDrops,
+      mostWhiteShare: 1,
+    };
   });
 }
 
@@ -37,4 +65,5 @@ export const part = (task: RecipeTask, of: Part) => screenRecipes(task, wanted, 
 export const ranked = (task: RecipeTask, lists: readonly KeptRecipes[]) => rankRecipes(task, lists);
 /** Every recipe, by culori's difference and by our own. */
 export const plainly = (task: RecipeTask, every = 1) => plainSearch(task, byCulori(task), every);
-export const scalar = (task: RecipeTask, every = 1) => plainSearch(task, ([l, a, b]) => ciede2000({ l, a, b }, task.target), every);
+export const scalar = (task: RecipeTask, every = 1) =>
+  plainSearch(task, ([l, a, b]) => ciede2000({ l, a, b }, task.target), every);

@@ -2,7 +2,15 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { calculators } from '#calculators/index.ts';
 import { checks } from '#checks/index.ts';
-import { computedFrom, factsByStatus, methodIds, numericFacts, rulesOfFact, sourceIds, usesOfSource } from '#checks/uses.ts';
+import {
+  computedFrom,
+  factsByStatus,
+  methodIds,
+  numericFacts,
+  rulesOfFact,
+  sourceIds,
+  usesOfSource,
+} from '#checks/uses.ts';
 import { factIds, factOf, isFactId, methods, rules } from '#lib/catalogue.ts';
 import { bibliography } from '#lib/evidence/bibliography.ts';
 import { statuses, weakestStatus } from '#lib/evidence/fact.ts';
@@ -10,8 +18,13 @@ import { ruleTitles } from '#words/rules.ts';
 
 const root = new URL('../../', import.meta.url);
 const wordsIn = (text: string) => text.trim().split(/\s+/).length;
-const filesOf = (folder: string) => readdirSync(new URL(folder, root)).map((name) => ({ name, text: readFileSync(new URL(folder + name, root), 'utf8') }));
-const idsIn = (text: string, tag: string) => [...text.matchAll(new RegExp(`<${tag}\\s+id="([^"]+)"`, 'g'))].map(([, id]) => id ?? '');
+const filesOf = (folder: string) =>
+  readdirSync(new URL(folder, root)).map((name) => ({
+    name,
+    text: readFileSync(new URL(folder + name, root), 'utf8'),
+  }));
+const idsIn = (text: string, tag: string) =>
+  [...text.matchAll(new RegExp(`<${tag}\\s+id="([^"]+)"`, 'g'))].map(([, id]) => id ?? '');
 
 describe('sources', () => {
   it('[property] are each cited by a fact, a check or a method', () => {
@@ -41,10 +54,24 @@ describe('facts', () => {
     for (const { id, backing, value } of published) {
       expect(wordsIn(backing.quote), id).toBeLessThanOrEqual(25);
       const digits = backing.quote.replaceAll('−', '-').replaceAll(',', '');
-      const spelt = { 3: 'three months', 145: 'One hundred and forty-five', 93: 'Ninety-three', 75: 'Seventy-five', 0.5116: '0.005116', 66.7: 'two-thirds', 0.86: '.860', 1000: '1 000' }[String(value)];
+      const spelt = {
+        3: 'three months',
+        145: 'One hundred and forty-five',
+        93: 'Ninety-three',
+        75: 'Seventy-five',
+        0.5116: '0.005116',
+        66.7: 'two-thirds',
+        0.86: '.860',
+        1000: '1 000',
+      }[String(value)];
       if (value === 'advice') continue; // what a body tells people to do: words, no number
       if (id === 'repeat-factor') continue; // 1.96 root(2), worked out in the caveat
-      expect(spelt === undefined ? digits.includes(String(value)) : backing.quote.includes(spelt) || digits.includes(String(value)), `${id}: ${value}`).toBe(true);
+      expect(
+        spelt === undefined
+          ? digits.includes(String(value))
+          : backing.quote.includes(spelt) || digits.includes(String(value)),
+        `${id}: ${value}`,
+      ).toBe(true);
     }
   });
   it('[property] that are numbers are published in at least 60 of 100', () => {
@@ -56,7 +83,13 @@ describe('facts', () => {
     for (const id of factIds) {
       const { value, range, reviewed } = factOf(id);
       expect(reviewed).toMatch(/^\d{4}-\d\d-\d\d$/);
-      if (range === undefined || typeof value !== 'number' || typeof range[0] !== 'number' || typeof range[1] !== 'number') continue;
+      if (
+        range === undefined ||
+        typeof value !== 'number' ||
+        typeof range[0] !== 'number' ||
+        typeof range[1] !== 'number'
+      )
+        continue;
       expect(range[0], id).toBeLessThanOrEqual(value);
       expect(value, id).toBeLessThanOrEqual(range[1]);
     }
@@ -64,7 +97,11 @@ describe('facts', () => {
   it('[property] that are computed name facts that exist', () => {
     for (const id of factIds) {
       const { backing } = factOf(id);
-      if (backing.status === 'computed') expect(backing.from.filter((from) => !isFactId(from)), id).toEqual([]);
+      if (backing.status === 'computed')
+        expect(
+          backing.from.filter((from) => !isFactId(from)),
+          id,
+        ).toEqual([]);
     }
   });
   it('[hand] that are computed follow from their parents', () => {
@@ -79,7 +116,9 @@ describe('facts', () => {
   it('[hand] give a result the grade of the weakest', () => {
     expect(weakestStatus([factOf('seen-at-1-mm'), factOf('arches-apart-mm')])).toBe('assumed');
     expect(weakestStatus([factOf('seen-at-1-mm')])).toBe('published');
-    expect(weakestStatus([factOf('seen-at-1-mm'), factOf('tilt-1-deg-fakes-mm'), factOf('one-side-lower')])).toBe('common-practice');
+    expect(
+      weakestStatus([factOf('seen-at-1-mm'), factOf('tilt-1-deg-fakes-mm'), factOf('one-side-lower')]),
+    ).toBe('common-practice');
     expect(weakestStatus([])).toBe('published');
     expect(statuses).toEqual(['published', 'computed', 'common-practice', 'from-memory', 'assumed']);
     expect(statuses.flatMap((status) => factsByStatus(status))).toHaveLength(factIds.length);
@@ -97,23 +136,47 @@ describe('rules', () => {
   });
   it('[property] have a card each, of 80 to 180 words, whose numbers are facts of the rule', () => {
     const cards = filesOf('content/rules/');
-    expect(cards.map(({ name }) => name.replace('.mdx', '')).toSorted()).toEqual(rules.map(({ id }) => id).toSorted());
+    expect(cards.map(({ name }) => name.replace('.mdx', '')).toSorted()).toEqual(
+      rules.map(({ id }) => id).toSorted(),
+    );
     const terms = readdirSync(new URL('content/glossary/', root)).map((name) => name.replace('.md', ''));
-    const lessons = new Set(readdirSync(new URL('content/lessons/', root), { recursive: true, encoding: 'utf8' }).map((name) => name.replace(/^.*[/\\]|\.mdx$/g, '')));
+    const lessons = new Set(
+      readdirSync(new URL('content/lessons/', root), { recursive: true, encoding: 'utf8' }).map((name) =>
+        name.replace(/^.*[/\\]|\.mdx$/g, ''),
+      ),
+    );
     for (const { name, text } of cards) {
       const body = text.split(/^---$/m).slice(2).join('');
       const rule = rules.find(({ id }) => `${id}.mdx` === name);
       const known: readonly string[] = [...(rule?.facts ?? []), ...(rule?.disputedBy ?? [])];
       expect(wordsIn(body.replace(/<(Fact|Term)\s[^>]*>/g, 'x')), name).toBeGreaterThanOrEqual(80);
       expect(wordsIn(body.replace(/<(Fact|Term)\s[^>]*>/g, 'x')), name).toBeLessThanOrEqual(180);
-      expect(idsIn(body, 'Fact').filter((id) => !known.includes(id)), `${name} shows facts that its rule names neither in facts nor in disputedBy`).toEqual([]);
-      expect(idsIn(body, 'Term').filter((id) => !terms.includes(id)), `${name} names terms that the glossary has not`).toEqual([]);
+      expect(
+        idsIn(body, 'Fact').filter((id) => !known.includes(id)),
+        `${name} shows facts that its rule names neither in facts nor in disputedBy`,
+      ).toEqual([]);
+      expect(
+        idsIn(body, 'Term').filter((id) => !terms.includes(id)),
+        `${name} names terms that the glossary has not`,
+      ).toEqual([]);
       expect(body.replace(/<[^>]+>/g, ''), `${name} types a number`).not.toMatch(/\d/);
-      const listed = (key: string) => (new RegExp(`^${key}: \\[(.*)\\]$`, 'm').exec(text)?.[1] ?? '').split(/,\s*/).filter(Boolean);
-      expect(listed('terms').filter((id) => !terms.includes(id)), `${name}, terms`).toEqual([]);
-      expect(listed('calculators').filter((id) => !Object.hasOwn(calculators, id)), `${name}, calculators`).toEqual([]);
-      expect(listed('lessons').filter((id) => !lessons.has(id)), `${name}, lessons`).toEqual([]);
-      expect(/^title: (.*)$/m.exec(text)?.[1], `${name}: the title in src/words/rules.ts is another`).toBe(rule && ruleTitles[rule.id]);
+      const listed = (key: string) =>
+        (new RegExp(`^${key}: \\[(.*)\\]$`, 'm').exec(text)?.[1] ?? '').split(/,\s*/).filter(Boolean);
+      expect(
+        listed('terms').filter((id) => !terms.includes(id)),
+        `${name}, terms`,
+      ).toEqual([]);
+      expect(
+        listed('calculators').filter((id) => !Object.hasOwn(calculators, id)),
+        `${name}, calculators`,
+      ).toEqual([]);
+      expect(
+        listed('lessons').filter((id) => !lessons.has(id)),
+        `${name}, lessons`,
+      ).toEqual([]);
+      expect(/^title: (.*)$/m.exec(text)?.[1], `${name}: the title in src/words/rules.ts is another`).toBe(
+        rule && ruleTitles[rule.id],
+      );
     }
   });
 });
@@ -124,7 +187,9 @@ describe('glossary and pages', () => {
       expect(text).toContain(`id: ${name.replace('.md', '')}\n`);
       expect(wordsIn(text.split(/^---$/m).slice(2).join('')), name).toBeLessThanOrEqual(45);
     }
-    for (const { name, text } of filesOf('content/pages/').filter((file) => ['limits.mdx', 'cautions.mdx', 'accessibility.mdx'].includes(file.name))) {
+    for (const { name, text } of filesOf('content/pages/').filter((file) =>
+      ['limits.mdx', 'cautions.mdx', 'accessibility.mdx'].includes(file.name),
+    )) {
       const words = wordsIn(text.split(/^---$/m).slice(2).join(''));
       expect(words, name).toBeGreaterThanOrEqual(250);
       expect(words, name).toBeLessThanOrEqual(450);

@@ -6,7 +6,8 @@ import { familyCoverageFactor, falseAlarmRate } from '#lib/mapping/familyWise.ts
 import { spreadFloorMm, trustedFromWeight, tukeyConstant } from '#lib/mapping/robustMidline.ts';
 import { repeatabilityFactor } from '#lib/mapping/technicalError.ts';
 
-// The computing files keep their constants beside their formulas. The facts are what pages print: the two must not part.
+// The computing files keep their constants beside their formulas. The facts are what pages print: the two
+// must not part.
 describe('constants and facts', () => {
   it('[hand] say the same number', () => {
     expect(mappingFacts['biweight-constant'].value).toBe(tukeyConstant);
@@ -15,8 +16,14 @@ describe('constants and facts', () => {
     expect(mappingFacts['repeat-factor'].value).toBe(repeatabilityFactor);
     expect(mappingFacts['family-false-alarm'].value / 100).toBe(acceptedFalseAlarms);
     expect(mappingFacts['factor-95'].value).toBeCloseTo(familyCoverageFactor(1), 3);
-    expect(mappingFacts['factor-of-ten'].value).toBeCloseTo(familyCoverageFactor(mappingFacts['ten-comparisons'].value), 2);
-    expect(mappingFacts['false-alarm-of-ten'].value).toBeCloseTo(100 * falseAlarmRate(mappingFacts['ten-comparisons'].value), 1);
+    expect(mappingFacts['factor-of-ten'].value).toBeCloseTo(
+      familyCoverageFactor(mappingFacts['ten-comparisons'].value),
+      2,
+    );
+    expect(mappingFacts['false-alarm-of-ten'].value).toBeCloseTo(
+      100 * falseAlarmRate(mappingFacts['ten-comparisons'].value),
+      1,
+    );
   });
   it('[hand] hold for practice faces too', () => {
     expect(mappingFacts['pupils-apart-mm'].value).toBe(practiceNorms.pupilDistanceMm.mean);

@@ -33,7 +33,9 @@ describe('evidence', () => {
     expect(rangeText('unequal-at-front-mm')).toBe('1.14 to 1.54\u00a0mm');
     expect(rangeText('seen-at-1-mm')).toBe('');
     expect(backingText(factOf('right-lower'))).toContain('Perumal 2018, abstract: “');
-    expect(citation('perumal-2018')).toBe('Perumal B, Meyer DR (2018). Facial asymmetry: brow and ear position. Facial Plastic Surgery 34:230–234.');
+    expect(citation('perumal-2018')).toBe(
+      'Perumal B, Meyer DR (2018). Facial asymmetry: brow and ear position. Facial Plastic Surgery 34:230–234.',
+    );
     expect(unaskedText(1)).toMatch(/^One question/);
   });
   it('[property] names every fact once and every source shortly', () => {

@@ -5,18 +5,31 @@ import { delimiter, dirname, join } from 'node:path';
 import { root } from '../../src/build/ensureInstalled.mjs';
 
 const allCounts = [20, 200, 2000];
-/** The peer builds the same texts as plain pages; its largest build adds nothing to the comparison but time. */
+/**
+ * The peer builds the same texts as plain pages; its largest build adds nothing to the comparison but time.
+ */
 const mostForPeer = 200;
 const peer = { name: '@astrojs/starlight', version: '0.42.4' };
 const strand = 'old-work';
 
-/** Builds the site with many generated lessons, cold, in a folder of its own, and the same texts in a peer. Times only; no bar. */
+/**
+ * Builds the site with many generated lessons, cold, in a folder of its own, and the same texts in a peer.
+ * Times only; no bar.
+ */
 export function manyLessons(asked) {
   const counts = asked ? asked.split(',').map(Number) : allCounts;
-  if (counts.some((count) => !Number.isInteger(count) || count < 1)) throw new Error(`Numbers of lessons, such as 20,200: not “${asked}”.`);
+  if (counts.some((count) => !Number.isInteger(count) || count < 1))
+    throw new Error(`Numbers of lessons, such as 20,200: not “${asked}”.`);
   const folder = mkdtempSync(join(tmpdir(), 'tautline-lessons-'));
   try {
-    return { texts: lessonTexts().length, ours: buildOurs(join(folder, 'ours'), counts), peer: buildPeer(join(folder, 'peer'), counts.filter((count) => count <= mostForPeer)) };
+    return {
+      texts: lessonTexts().length,
+      ours: buildOurs(join(folder, 'ours'), counts),
+      peer: buildPeer(
+        join(folder, 'peer'),
+        counts.filter((count) => count <= mostForPeer),
+      ),
+    };
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -29,7 +42,8 @@ function lessonTexts() {
     .filter((name) => name.endsWith('.mdx'))
     .toSorted()
     .map((name) => {
-      const [, front = '', text = ''] = /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(readFileSync(join(folder, name), 'utf8')) ?? [];
+      const [, front = '', text = ''] =
+        /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(readFileSync(join(folder, name), 'utf8')) ?? [];
       return { front, text, title: /^title: (.*)$/m.exec(front)?.[1] ?? name };
     });
 }
@@ -43,13 +57,19 @@ function buildOurs(folder, counts) {
     cpSync(join(root, file), join(folder, file));
   }
   // A copy, not a link: the build keeps a cache in there.
-  cpSync(join(root, 'node_modules'), join(folder, 'node_modules'), { recursive: true, verbatimSymlinks: true });
+  cpSync(join(root, 'node_modules'), join(folder, 'node_modules'), {
+    recursive: true,
+    verbatimSymlinks: true,
+  });
   const lessons = join(folder, 'content/lessons', strand);
   mkdirSync(lessons, { recursive: true });
   const measure = (count) => {
     for (const i of numbers(count)) {
       const { front, text, title } = texts[i % texts.length];
-      const named = front.replace(/^title: .*$/m, `title: ${title}, text ${i}`).replace(/^strand: .*$/m, `strand: ${strand}`).replace(/^order: .*$/m, `order: ${1000 + i}`);
+      const named = front
+        .replace(/^title: .*$/m, `title: ${title}, text ${i}`)
+        .replace(/^strand: .*$/m, `strand: ${strand}`)
+        .replace(/^order: .*$/m, `order: ${1000 + i}`);
       writeFileSync(join(lessons, `generated-${i}.mdx`), `---\n${named}\n---\n${text}`);
     }
     return timeBuild(folder);
@@ -59,20 +79,46 @@ function buildOurs(folder, counts) {
 
 function buildPeer(folder, counts) {
   const texts = lessonTexts();
-  const { dependencies: { astro } } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+  const {
+    dependencies: { astro },
+  } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
   const docs = join(folder, 'src/content/docs');
   mkdirSync(docs, { recursive: true });
-  writeFileSync(join(folder, 'package.json'), JSON.stringify({ name: 'peer', private: true, type: 'module', dependencies: { astro, [peer.name]: peer.version } }));
-  writeFileSync(join(folder, 'astro.config.mjs'), "import starlight from '@astrojs/starlight';\nimport { defineConfig } from 'astro/config';\nexport default defineConfig({ site: 'https://peer.example', integrations: [starlight({ title: 'Peer' })] });\n");
-  writeFileSync(join(folder, 'src/content.config.ts'), "import { docsLoader } from '@astrojs/starlight/loaders';\nimport { docsSchema } from '@astrojs/starlight/schema';\nimport { defineCollection } from 'astro:content';\nexport const collections = { docs: defineCollection({ loader: docsLoader(), schema: docsSchema() }) };\n");
+  writeFileSync(
+    join(folder, 'package.json'),
+    JSON.stringify({
+      name: 'peer',
+      private: true,
+      type: 'module',
+      dependencies: { astro, [peer.name]: peer.version },
+    }),
+  );
+  writeFileSync(
+    join(folder, 'astro.config.mjs'),
+    "import starlight from '@astrojs/starlight';\nimport { defineConfig } from 'astro/config';\nexport default defineConfig({ site: 'https://peer.example', integrations: [starlight({ title: 'Peer' })] });\n",
+  );
+  writeFileSync(
+    join(folder, 'src/content.config.ts'),
+    "import { docsLoader } from '@astrojs/starlight/loaders';\nimport { docsSchema } from '@astrojs/starlight/schema';\nimport { defineCollection } from 'astro:content';\nexport const collections = { docs: defineCollection({ loader: docsLoader(), schema: docsSchema() }) };\n",
+  );
   writeFileSync(join(docs, 'index.md'), '---\ntitle: Peer\n---\nThe same texts.\n');
-  if (spawnSync('npm', ['install', '--no-audit', '--no-fund', '--loglevel=error'], { cwd: folder, env: environment(root), stdio: 'inherit', shell: process.platform === 'win32' }).status !== 0) {
+  if (
+    spawnSync('npm', ['install', '--no-audit', '--no-fund', '--loglevel=error'], {
+      cwd: folder,
+      env: environment(root),
+      stdio: 'inherit',
+      shell: process.platform === 'win32',
+    }).status !== 0
+  ) {
     throw new Error(`${peer.name} ${peer.version} did not install. Check the connection.`);
   }
   const measure = (count) => {
     for (const i of numbers(count)) {
       const { text, title } = texts[i % texts.length];
-      writeFileSync(join(docs, `generated-${i}.md`), `---\ntitle: ${JSON.stringify(`${title}, text ${i}`)}\n---\n${plainText(text)}`);
+      writeFileSync(
+        join(docs, `generated-${i}.md`),
+        `---\ntitle: ${JSON.stringify(`${title}, text ${i}`)}\n---\n${plainText(text)}`,
+      );
     }
     return timeBuild(folder);
   };
@@ -80,40 +126,80 @@ function buildPeer(folder, counts) {
 }
 
 /** A lesson's words as plain Markdown: parts that compute go, words inside parts stay. */
-const plainText = (text) => text.replace(/<[A-Z][\w]*\b[^>]*\/>/g, '').replace(/<\/?[A-Z][\w]*\b[^>]*>/g, '').replace(/[{}]/g, '');
+const plainText = (text) =>
+  text
+    .replace(/<[A-Z][\w]*\b[^>]*\/>/g, '')
+    .replace(/<\/?[A-Z][\w]*\b[^>]*>/g, '')
+    .replace(/[{}]/g, '');
 
-/** One row a count. What a hundred lessons cost is reckoned from the build without any of them; the very first build only warms the disk. */
+/**
+ * One row a count. What a hundred lessons cost is reckoned from the build without any of them; the very first
+ * build only warms the disk.
+ */
 function table(counts, measure) {
   measure(0);
   const empty = measure(0);
-  const rows = counts.toSorted((a, b) => a - b).map((lessons) => {
-    const { pages, seconds, cpuSeconds } = measure(lessons);
-    const per100 = (now, without) => hundredth(((now - without) * 100) / lessons);
-    const row = { lessons, pages, seconds, cpuSeconds, secondsPer100: per100(seconds, empty.seconds), cpuSecondsPer100: per100(cpuSeconds, empty.cpuSeconds) };
-    console.log(JSON.stringify(row));
-    return row;
-  });
+  const rows = counts
+    .toSorted((a, b) => a - b)
+    .map((lessons) => {
+      const { pages, seconds, cpuSeconds } = measure(lessons);
+      const per100 = (now, without) => hundredth(((now - without) * 100) / lessons);
+      const row = {
+        lessons,
+        pages,
+        seconds,
+        cpuSeconds,
+        secondsPer100: per100(seconds, empty.seconds),
+        cpuSecondsPer100: per100(cpuSeconds, empty.cpuSeconds),
+      };
+      console.log(JSON.stringify(row));
+      return row;
+    });
   return { without: empty, rows };
 }
 
-/** Seconds by the clock, which others on the machine lengthen, and of the processor, which they hardly do: Node's own, without the indexer. */
+/**
+ * Seconds by the clock, which others on the machine lengthen, and of the processor, which they hardly do:
+ * Node's own, without the indexer.
+ */
 function timeBuild(folder) {
-  for (const name of ['.astro', 'dist', 'node_modules/.astro', 'node_modules/.vite', cpuFile]) rmSync(join(folder, name), { recursive: true, force: true });
+  for (const name of ['.astro', 'dist', 'node_modules/.astro', 'node_modules/.vite', cpuFile])
+    rmSync(join(folder, name), { recursive: true, force: true });
   const start = performance.now();
-  const { status, stdout, stderr } = spawnSync('astro', ['build'], { cwd: folder, env: { ...environment(folder), NODE_OPTIONS: `--import ${countCpu(join(folder, cpuFile))}` }, encoding: 'utf8', maxBuffer: 1e9, shell: process.platform === 'win32' });
+  const { status, stdout, stderr } = spawnSync('astro', ['build'], {
+    cwd: folder,
+    env: { ...environment(folder), NODE_OPTIONS: `--import ${countCpu(join(folder, cpuFile))}` },
+    encoding: 'utf8',
+    maxBuffer: 1e9,
+    shell: process.platform === 'win32',
+  });
   const seconds = tenth((performance.now() - start) / 1000);
-  if (status !== 0) throw new Error(`The build in ${folder} stopped:\n${`${stdout}\n${stderr}`.slice(-4000)}`);
-  const pages = readdirSync(join(folder, 'dist'), { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.html')).length;
-  const cpuSeconds = tenth(readFileSync(join(folder, cpuFile), 'utf8').split('\n').reduce((sum, line) => sum + Number(line), 0) / 1e6);
+  if (status !== 0)
+    throw new Error(`The build in ${folder} stopped:\n${`${stdout}\n${stderr}`.slice(-4000)}`);
+  const pages = readdirSync(join(folder, 'dist'), { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.html'),
+  ).length;
+  const cpuSeconds = tenth(
+    readFileSync(join(folder, cpuFile), 'utf8')
+      .split('\n')
+      .reduce((sum, line) => sum + Number(line), 0) / 1e6,
+  );
   return { pages, seconds, cpuSeconds };
 }
 
 const cpuFile = 'cpu.txt';
 /** A module that notes at its end how long each Node program kept the processor busy, in microseconds. */
-const countCpu = (file) => `data:text/javascript,${encodeURIComponent(`import { appendFileSync } from 'node:fs'; import { isMainThread } from 'node:worker_threads'; if (isMainThread) process.on('exit', () => { const { user, system } = process.cpuUsage(); appendFileSync(${JSON.stringify(file)}, user + system + '\\n'); });`)}`;
+const countCpu = (file) =>
+  `data:text/javascript,${encodeURIComponent(`import { appendFileSync } from 'node:fs'; import { isMainThread } from 'node:worker_threads'; if (isMainThread) process.on('exit', () => { const { user, system } = process.cpuUsage(); appendFileSync(${JSON.stringify(file)}, user + system + '\\n'); });`)}`;
 
 /** The folder's own programs first, then the project's Node. */
-const environment = (folder) => ({ ...process.env, PATH: [join(folder, 'node_modules/.bin'), join(root, 'node_modules/.bin'), process.env.PATH].join(delimiter), ASTRO_TELEMETRY_DISABLED: '1' });
+const environment = (folder) => ({
+  ...process.env,
+  PATH: [join(folder, 'node_modules/.bin'), join(root, 'node_modules/.bin'), process.env.PATH].join(
+    delimiter,
+  ),
+  ASTRO_TELEMETRY_DISABLED: '1',
+});
 const git = (...args) => spawnSync('git', args, { cwd: root, encoding: 'utf8', maxBuffer: 1e8 }).stdout;
 const tenth = (value) => Math.round(value * 10) / 10;
 const hundredth = (value) => Math.round(value * 100) / 100;

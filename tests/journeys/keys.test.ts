@@ -16,11 +16,22 @@ const focused = (page: Page): Promise<Stop> =>
     const holder = element.closest('label') ?? element;
     const outlined = [element, holder].some((each) => {
       const look = getComputedStyle(each);
-      return (look.outlineStyle !== 'none' && parseFloat(look.outlineWidth) >= 2) || look.boxShadow !== 'none';
+      return (
+        (look.outlineStyle !== 'none' && parseFloat(look.outlineWidth) >= 2) || look.boxShadow !== 'none'
+      );
     });
-    const drawn = element instanceof SVGElement && [...element.querySelectorAll('*')].some((shape) => getComputedStyle(shape).outlineStyle !== 'none' || parseFloat(getComputedStyle(shape).strokeWidth) > 0);
+    const drawn =
+      element instanceof SVGElement &&
+      [...element.querySelectorAll('*')].some(
+        (shape) =>
+          getComputedStyle(shape).outlineStyle !== 'none' ||
+          parseFloat(getComputedStyle(shape).strokeWidth) > 0,
+      );
     const isOnScreen = box.width > 0 && box.bottom > 0 && box.right > 0 && box.top < innerHeight;
-    return { what: isOnScreen ? what : `${what} (off the screen: ${Math.round(box.left)}, ${Math.round(box.top)})`, isSeen: (outlined || drawn) && isOnScreen };
+    return {
+      what: isOnScreen ? what : `${what} (off the screen: ${Math.round(box.left)}, ${Math.round(box.top)})`,
+      isSeen: (outlined || drawn) && isOnScreen,
+    };
   });
 
 /** Presses Tab until the focus stands on a match, and asserts that every stop on the way can be seen. */
@@ -60,13 +71,19 @@ withBrowsers('with the keyboard alone', ({ open, site }) => {
     await page.keyboard.down('Shift');
     for (let i = 0; i < 4; i++) await page.keyboard.press('ArrowLeft');
     await page.keyboard.up('Shift');
-    await page.waitForFunction((old) => document.querySelector('.calculator .handle')?.getAttribute('aria-label') !== old, {}, before);
+    await page.waitForFunction(
+      (old) => document.querySelector('.calculator .handle')?.getAttribute('aria-label') !== old,
+      {},
+      before,
+    );
     await tabTo(page, '.calculator [id$="-x"]');
     await page.keyboard.down('Control');
     await page.keyboard.press('a');
     await page.keyboard.up('Control');
     await page.keyboard.type('20');
-    await page.waitForFunction(() => document.querySelector('.calculator .handle')?.getAttribute('aria-label')?.includes('20.0'));
+    await page.waitForFunction(() =>
+      document.querySelector('.calculator .handle')?.getAttribute('aria-label')?.includes('20.0'),
+    );
     await tabTo(page, '.calculator .calc-tools button');
     await tabTo(page, 'footer a');
     expect(faults).toEqual([]);
@@ -90,12 +107,20 @@ withBrowsers('with the keyboard alone', ({ open, site }) => {
     await page.keyboard.down('Shift');
     for (let i = 0; i < 6; i++) {
       await page.keyboard.press('Tab');
-      if (await page.evaluate(() => document.activeElement?.textContent?.includes('new numbers') === true)) break;
+      if (await page.evaluate(() => document.activeElement?.textContent?.includes('new numbers') === true))
+        break;
     }
     await page.keyboard.up('Shift');
     await page.keyboard.press('Enter');
-    await page.waitForFunction((old) => document.querySelector<HTMLElement>('.hintbox')?.innerText.replace(/\s+/g, ' ').trim() !== old, {}, question);
-    expect(await page.evaluate(() => document.activeElement?.closest('.problem') !== null), 'the focus stays with the problem').toBe(true);
+    await page.waitForFunction(
+      (old) => document.querySelector<HTMLElement>('.hintbox')?.innerText.replace(/\s+/g, ' ').trim() !== old,
+      {},
+      question,
+    );
+    expect(
+      await page.evaluate(() => document.activeElement?.closest('.problem') !== null),
+      'the focus stays with the problem',
+    ).toBe(true);
     expect(faults).toEqual([]);
     await page.close();
   });

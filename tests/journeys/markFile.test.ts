@@ -16,7 +16,8 @@ const says = `${tools} [role=status]`;
 function keepFiles(): void {
   const original = URL.createObjectURL;
   URL.createObjectURL = (blob) => {
-    if (blob instanceof Blob) blob.text().then((text) => document.documentElement.setAttribute('data-handed-out', text));
+    if (blob instanceof Blob)
+      blob.text().then((text) => document.documentElement.setAttribute('data-handed-out', text));
     return original.call(URL, blob);
   };
 }
@@ -30,7 +31,12 @@ async function choose(page: Page, name: string, content: string): Promise<void> 
   await (await box.toElement('input')).uploadFile(file);
 }
 
-const isAt = (page: Page, query: string) => page.waitForFunction((part) => location.search.includes(part) && document.readyState === 'complete', {}, query);
+const isAt = (page: Page, query: string) =>
+  page.waitForFunction(
+    (part) => location.search.includes(part) && document.readyState === 'complete',
+    {},
+    query,
+  );
 
 withBrowsers('marks as a file', ({ open, site }) => {
   test('[hand] what was typed is saved, opened again, and Back brings what stood before', async () => {
@@ -45,7 +51,11 @@ withBrowsers('marks as a file', ({ open, site }) => {
     await waitForWords(page, says, /Saved/);
     await page.waitForFunction(() => document.documentElement.hasAttribute('data-handed-out'));
     const content = await page.$eval('html', (html) => html.getAttribute('data-handed-out') ?? '');
-    expect(JSON.parse(content)).toMatchObject({ schema: 1, calculator: 'usual-difference', fields: { difference: '3.7' } });
+    expect(JSON.parse(content)).toMatchObject({
+      schema: 1,
+      calculator: 'usual-difference',
+      fields: { difference: '3.7' },
+    });
 
     await retype(page, '#usual-difference', '1.2');
     await waitForWords(page, '.calculator .says', /1\.2/);
@@ -71,9 +81,21 @@ withBrowsers('marks as a file', ({ open, site }) => {
     await waitForWords(page, says, /newer version.*Nothing on this page was changed/);
     await choose(page, 'foreign.json', '{"answers":"<img src=x onerror=alert(1)>"}');
     await waitForWords(page, says, /not a file saved by a calculator/);
-    await choose(page, 'other.json', JSON.stringify({ schema: 1, holds: 'calculator', library: '0.1.0', calculator: 'midline-and-sides', fields: { level: 'pupils' } }));
+    await choose(
+      page,
+      'other.json',
+      JSON.stringify({
+        schema: 1,
+        holds: 'calculator',
+        library: '0.1.0',
+        calculator: 'midline-and-sides',
+        fields: { level: 'pupils' },
+      }),
+    );
     await waitForWords(page, says, /belongs to/);
-    expect(await page.$eval(`${says} a`, (link) => link.getAttribute('href'))).toBe('/calculators/midline-and-sides/?level=pupils');
+    expect(await page.$eval(`${says} a`, (link) => link.getAttribute('href'))).toBe(
+      '/calculators/midline-and-sides/?level=pupils',
+    );
     expect(await wordsOf(page, '.calculator .says')).toBe(before);
     expect(faults).toEqual([]);
     await page.close();

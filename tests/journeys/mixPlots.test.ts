@@ -6,14 +6,24 @@ import { withBrowsers } from './withBrowsers.ts';
 const fold = '.calculator details.fold:not(.numbers)';
 const numberIn = (text: string, pattern: RegExp) => Number(pattern.exec(text)?.[1] ?? Number.NaN);
 
-/** The fold's two tables and two drawings as they stand: L* at six weeks, light of 600 nm thrown back at six weeks, the lines drawn. */
+/**
+ * The fold's two tables and two drawings as they stand: L* at six weeks, light of 600 nm thrown back at six
+ * weeks, the lines drawn.
+ */
 async function read(page: Page) {
   const [years, light, lines] = await Promise.all([
-    page.$$eval(`${fold} .two-years tbody tr`, (rows) => rows.map((row) => [...row.children].map((cell) => cell.firstChild?.textContent?.trim() ?? ''))),
-    page.$$eval(`${fold} .diffs table:not(.two-years) tbody tr`, (rows) => rows.map((row) => [...row.children].map((cell) => cell.textContent ?? ''))),
-    page.$$eval(`${fold} .colour-plot .plot-line`, (paths) => paths.map((path) => path.getAttribute('d') ?? '')),
+    page.$$eval(`${fold} .two-years tbody tr`, (rows) =>
+      rows.map((row) => [...row.children].map((cell) => cell.firstChild?.textContent?.trim() ?? '')),
+    ),
+    page.$$eval(`${fold} .diffs table:not(.two-years) tbody tr`, (rows) =>
+      rows.map((row) => [...row.children].map((cell) => cell.textContent ?? '')),
+    ),
+    page.$$eval(`${fold} .colour-plot .plot-line`, (paths) =>
+      paths.map((path) => path.getAttribute('d') ?? ''),
+    ),
   ]);
-  const row = (rows: readonly (readonly string[])[], name: string) => rows.find(([first]) => first === name) ?? [];
+  const row = (rows: readonly (readonly string[])[], name: string) =>
+    rows.find(([first]) => first === name) ?? [];
   return { lightness: Number(row(years, 'six weeks')[1]), thrownBack: Number(row(light, '600')[3]), lines };
 }
 
@@ -24,14 +34,29 @@ withBrowsers('the plots of a mix', ({ open, site }) => {
     await wake(page, '.calculator .says');
     expect(await page.$eval(`${fold} .colour-plot`, (plot) => plot.checkVisibility())).toBe(false);
     await page.$eval(`${fold} > summary`, (summary) => summary instanceof HTMLElement && summary.click());
-    await page.waitForFunction((target) => document.querySelector(target)?.checkVisibility(), {}, `${fold} .colour-plot`);
+    await page.waitForFunction(
+      (target) => document.querySelector(target)?.checkVisibility(),
+      {},
+      `${fold} .colour-plot`,
+    );
     const before = await read(page);
-    expect(before.lightness).toBe(numberIn(await wordsOf(page, '.calculator .says'), /at six weeks: L\* ([\d.]+)/));
+    expect(before.lightness).toBe(
+      numberIn(await wordsOf(page, '.calculator .says'), /at six weeks: L\* ([\d.]+)/),
+    );
 
     // Three drops of black among four of brown and orange.
     await retype(page, '#drops-black-iron', '3');
-    await page.waitForFunction((target, old) => [...document.querySelectorAll(target)].map((path) => path.getAttribute('d') ?? '').join() !== old, { timeout: 20_000 }, `${fold} .colour-plot .plot-line`, before.lines.join());
-    const answer = numberIn(await waitForWords(page, '.calculator .says', new RegExp(`at six weeks: L\\* (?!${before.lightness})`)), /at six weeks: L\* ([\d.]+)/);
+    await page.waitForFunction(
+      (target, old) =>
+        [...document.querySelectorAll(target)].map((path) => path.getAttribute('d') ?? '').join() !== old,
+      { timeout: 20_000 },
+      `${fold} .colour-plot .plot-line`,
+      before.lines.join(),
+    );
+    const answer = numberIn(
+      await waitForWords(page, '.calculator .says', new RegExp(`at six weeks: L\\* (?!${before.lightness})`)),
+      /at six weeks: L\* ([\d.]+)/,
+    );
     const after = await read(page);
     expect(after.lightness).toBe(answer);
     expect(after.lightness).toBeLessThan(before.lightness);

@@ -5,21 +5,36 @@ import type { Field, Value } from '#calculators/spec.ts';
 /** A field as a test drives it: whatever its value is. */
 export type AnyField = Pick<Field<Value>, 'key' | 'start' | 'read' | 'control'>;
 
-/** What “Copy link” copies now, by the keys of the fields: what differs from the start, and starts that were once others. */
+/**
+ * What “Copy link” copies now, by the keys of the fields: what differs from the start, and starts that were
+ * once others.
+ */
 async function copied(page: Page): Promise<ReadonlyMap<string, string>> {
   const link = await page.evaluate(
     () =>
       new Promise<string>((take) => {
-        Object.defineProperty(navigator, 'clipboard', { configurable: true, value: { writeText: async (text: string) => take(text) } });
-        [...document.querySelectorAll<HTMLButtonElement>('.calc-tools button')].find((button) => button.innerText.includes('Copy link'))?.click();
+        Object.defineProperty(navigator, 'clipboard', {
+          configurable: true,
+          value: { writeText: async (text: string) => take(text) },
+        });
+        [...document.querySelectorAll<HTMLButtonElement>('.calc-tools button')]
+          .find((button) => button.innerText.includes('Copy link'))
+          ?.click();
       }),
   );
   return new Map(new URL(link).searchParams);
 }
 
-/** The fields that differ from the start, read as the calculator reads them. Typing is read a moment later: asked until `isThere`, for twenty seconds. */
-export async function changed(page: Page, fields: readonly AnyField[], isThere: (values: Readonly<Record<string, Value>>) => boolean): Promise<Readonly<Record<string, Value>>> {
-  for (const end = performance.now() + 20_000; ; ) {
+/**
+ * The fields that differ from the start, read as the calculator reads them. Typing is read a moment later:
+ * asked until `isThere`, for twenty seconds.
+ */
+export async function changed(
+  page: Page,
+  fields: readonly AnyField[],
+  isThere: (values: Readonly<Record<string, Value>>) => boolean,
+): Promise<Readonly<Record<string, Value>>> {
+  for (const end = performance.now() + 20_000; ;) {
     const values: Record<string, Value> = {};
     for (const [key, text] of await copied(page)) {
       const field = fields.find((one) => one.key === key);
@@ -32,22 +47,40 @@ export async function changed(page: Page, fields: readonly AnyField[], isThere: 
   }
 }
 
-export const backToStart = (page: Page): Promise<void> => page.evaluate(() => [...document.querySelectorAll<HTMLButtonElement>('.calc-tools button')].find((button) => button.innerText.includes('Back to the start'))?.click());
+export const backToStart = (page: Page): Promise<void> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll<HTMLButtonElement>('.calc-tools button')]
+      .find((button) => button.innerText.includes('Back to the start'))
+      ?.click(),
+  );
 
 /** Opens what is folded away, so that every box can be reached. */
-export const unfold = (page: Page): Promise<void> => page.evaluate(() => document.querySelectorAll<HTMLDetailsElement>('.calculator .side details').forEach((each) => (each.open = true)));
+export const unfold = (page: Page): Promise<void> =>
+  page.evaluate(() =>
+    document
+      .querySelectorAll<HTMLDetailsElement>('.calculator .side details')
+      .forEach((each) => (each.open = true)),
+  );
 
 /** The marks that the picture lets go of, by the names of their fields. */
-export const gripKeys = (page: Page): Promise<readonly string[]> => page.evaluate(() => [...document.querySelectorAll('.grip')].map((grip) => grip.getAttribute('data-mark') ?? ''));
+export const gripKeys = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.grip')].map((grip) => grip.getAttribute('data-mark') ?? ''),
+  );
 
-/** Chooses the mark in the list beside the picture, as a reader without a pointer must. False when there are several marks and no such list. */
+/**
+ * Chooses the mark in the list beside the picture, as a reader without a pointer must. False when there are
+ * several marks and no such list.
+ */
 export const pickMark = (page: Page, key: string): Promise<boolean> =>
   page.evaluate((name) => {
     const grips = [...document.querySelectorAll('.grip')].map((grip) => grip.getAttribute('data-mark') ?? '');
-    const list = [...document.querySelectorAll<HTMLSelectElement>('.calculator .side select')].find(({ options }) => {
-      const values = new Set([...options].map(({ value }) => value));
-      return [name, ...grips].every((mark) => values.has(mark));
-    });
+    const list = [...document.querySelectorAll<HTMLSelectElement>('.calculator .side select')].find(
+      ({ options }) => {
+        const values = new Set([...options].map(({ value }) => value));
+        return [name, ...grips].every((mark) => values.has(mark));
+      },
+    );
     if (!list) return grips.length === 1;
     list.value = name;
     list.dispatchEvent(new Event('change', { bubbles: true }));
@@ -63,7 +96,8 @@ export const gripPlace = (page: Page, key: string): Promise<Readonly<{ xMm: numb
 
 export const stepButtons = '.calculator .stepper button';
 export const sliders = '.calculator input[type=range]';
-export const countOf = (page: Page, selector: string): Promise<number> => page.$$eval(selector, (found) => found.length);
+export const countOf = (page: Page, selector: string): Promise<number> =>
+  page.$$eval(selector, (found) => found.length);
 
 /** Presses step buttons by their places, each once the page has answered the last. */
 export const pressSteps = (page: Page, presses: readonly number[]): Promise<void> =>
@@ -92,7 +126,13 @@ export const focusOn = (page: Page, selector: string, nth = 0): Promise<boolean>
     nth,
   );
 
-/** Types over what stands in a box, in one stroke: a calculator that thinks after every letter thinks once. False when there is no such box. */
+/**
+ * Types over what stands in a box, in one stroke: a calculator that thinks after every letter thinks once.
+ * False when there is no such box.
+ */
 export async function typeInto(page: Page, selector: string, text: string): Promise<boolean> {
-  return (await focusOn(page, selector)) && page.evaluate((typed) => document.execCommand('insertText', false, typed), text);
+  return (
+    (await focusOn(page, selector)) &&
+    page.evaluate((typed) => document.execCommand('insertText', false, typed), text)
+  );
 }

@@ -18,7 +18,10 @@ withBrowsers('without a signal', ({ open, site }) => {
     await expect(fetch(origin)).rejects.toThrow();
 
     const draw = drawFrom(seed);
-    const chosen = Array.from({ length: pages }, () => builtAddresses[drawWhole(draw, 0, builtAddresses.length - 1)] ?? '/');
+    const chosen = Array.from(
+      { length: pages },
+      () => builtAddresses[drawWhole(draw, 0, builtAddresses.length - 1)] ?? '/',
+    );
     for (const address of chosen) {
       await page.goto(origin + address, { waitUntil: 'load' });
       expect(await wordsOf(page, 'h1'), address).not.toBe('');
@@ -27,10 +30,20 @@ withBrowsers('without a signal', ({ open, site }) => {
 
     await page.goto(`${origin}/calculators/midline-and-sides/?level=pupils`);
     await wake(page, '.calculator .says');
-    await page.waitForFunction(() => [...document.querySelectorAll<HTMLSelectElement>('.calculator select')].some(({ value }) => value === 'pupils'));
+    await page.waitForFunction(() =>
+      [...document.querySelectorAll<HTMLSelectElement>('.calculator select')].some(
+        ({ value }) => value === 'pupils',
+      ),
+    );
     const says = await wordsOf(page, '.calculator .says');
     await retype(page, '.calculator [id$="-x"]', '44');
-    await page.waitForFunction((before) => document.querySelector<HTMLElement>('.calculator .says')?.innerText.replace(/\s+/g, ' ').trim() !== before, {}, says);
+    await page.waitForFunction(
+      (before) =>
+        document.querySelector<HTMLElement>('.calculator .says')?.innerText.replace(/\s+/g, ' ').trim() !==
+        before,
+      {},
+      says,
+    );
     expect((await page.pdf({ format: 'A4' })).length).toBeGreaterThan(10_000);
 
     await page.goto(`${origin}/practice/midline-from-pairs/?seed=3`);

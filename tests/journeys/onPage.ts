@@ -3,27 +3,49 @@ import type { Page } from 'puppeteer-core';
 /** Brings a part of the page into view and waits until its island has started and has read the address. */
 export async function wake(page: Page, selector: string): Promise<void> {
   await page.waitForSelector(selector);
-  await page.evaluate((target) => document.querySelector(target)?.scrollIntoView({ block: 'center' }), selector);
-  await page.waitForFunction((target) => !document.querySelector(target)?.closest('astro-island[ssr]'), {}, selector);
-  // Preact runs first effects a task after the next frame, or after 0.1 s where no frame comes; what they set is drawn before the next task.
-  await page.evaluate(() => new Promise<void>((done) => {
-    const later = () => setTimeout(() => done());
-    requestAnimationFrame(later);
-    setTimeout(later, 250);
-  }));
+  await page.evaluate(
+    (target) => document.querySelector(target)?.scrollIntoView({ block: 'center' }),
+    selector,
+  );
+  await page.waitForFunction(
+    (target) => !document.querySelector(target)?.closest('astro-island[ssr]'),
+    {},
+    selector,
+  );
+  // Preact runs first effects a task after the next frame, or after 0.1 s where no frame comes; what they set
+  // is drawn before the next task.
+  await page.evaluate(
+    () =>
+      new Promise<void>((done) => {
+        const later = () => setTimeout(() => done());
+        requestAnimationFrame(later);
+        setTimeout(later, 250);
+      }),
+  );
 }
 
-/** Waits until every island that is in view has started: a page that is left earlier gives up scripts that are on their way, and Firefox calls that a fault. */
+/**
+ * Waits until every island that is in view has started: a page that is left earlier gives up scripts that are
+ * on their way, and Firefox calls that a fault.
+ */
 export const settle = async (page: Page): Promise<void> => {
-  await page.waitForFunction(() => [...document.querySelectorAll('astro-island[ssr]')].every((island) => [...island.children].every((part) => {
-    const { top, bottom, height } = part.getBoundingClientRect();
-    return height === 0 || bottom <= 0 || top >= innerHeight;
-  })));
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll('astro-island[ssr]')].every((island) =>
+      [...island.children].every((part) => {
+        const { top, bottom, height } = part.getBoundingClientRect();
+        return height === 0 || bottom <= 0 || top >= innerHeight;
+      }),
+    ),
+  );
 };
 
 /** The visible words of the first match. */
 export const wordsOf = (page: Page, selector: string): Promise<string> =>
-  page.$eval(selector, (element) => (element instanceof HTMLElement ? element.innerText : (element.textContent ?? '')).replace(/\s+/g, ' ').trim());
+  page.$eval(selector, (element) =>
+    (element instanceof HTMLElement ? element.innerText : (element.textContent ?? ''))
+      .replace(/\s+/g, ' ')
+      .trim(),
+  );
 
 /** Replaces what stands in a text box by typing. */
 export async function retype(page: Page, selector: string, text: string): Promise<void> {
@@ -41,7 +63,9 @@ export async function retype(page: Page, selector: string, text: string): Promis
 export async function press(page: Page, within: string, words: string): Promise<void> {
   const isPressed = await page.evaluate(
     (part, label) => {
-      const button = [...document.querySelectorAll<HTMLElement>(`${part} button`)].find((each) => each.innerText.trim() === label && each.checkVisibility());
+      const button = [...document.querySelectorAll<HTMLElement>(`${part} button`)].find(
+        (each) => each.innerText.trim() === label && each.checkVisibility(),
+      );
       button?.click();
       return button !== undefined;
     },
@@ -53,7 +77,12 @@ export async function press(page: Page, within: string, words: string): Promise<
 
 /** Waits until the words of a part of the page match. */
 export async function waitForWords(page: Page, selector: string, pattern: RegExp): Promise<string> {
-  await page.waitForFunction((target, source) => new RegExp(source).test(document.querySelector(target)?.textContent ?? ''), {}, selector, pattern.source);
+  await page.waitForFunction(
+    (target, source) => new RegExp(source).test(document.querySelector(target)?.textContent ?? ''),
+    {},
+    selector,
+    pattern.source,
+  );
   return wordsOf(page, selector);
 }
 
@@ -79,7 +108,7 @@ export const standStill = (page: Page): Promise<void> =>
   page.evaluate(async () => {
     const stage = document.querySelector('.stage');
     let before = '';
-    for (let still = 0; stage && still < 3; ) {
+    for (let still = 0; stage && still < 3;) {
       await new Promise(requestAnimationFrame);
       const { x, y, width } = stage.getBoundingClientRect();
       const now = `${x} ${y} ${width}`;

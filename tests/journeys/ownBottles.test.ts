@@ -28,7 +28,11 @@ withBrowsers('bottles of one’s own', ({ open, site }) => {
     await waitForWords(page, '.own-list', /<b>Harbour<\/b>/);
     const before = await page.$eval('.calculator .says', (says) => says.textContent);
     await retype(page, '#drops-own1', '9');
-    await page.waitForFunction((old) => document.querySelector('.calculator .says')?.textContent !== old, {}, before);
+    await page.waitForFunction(
+      (old) => document.querySelector('.calculator .says')?.textContent !== old,
+      {},
+      before,
+    );
 
     await page.reload();
     await wake(page, '.calculator .says');
@@ -40,7 +44,11 @@ withBrowsers('bottles of one’s own', ({ open, site }) => {
     const box = await page.$('details.own input[type=file]');
     if (!box) throw new Error('The page has no box for files.');
     await (await box.toElement('input')).uploadFile(bad);
-    await waitForWords(page, '.own .fold-in', /Bottle 1 in this file cannot be used: look at its name\. None was added\. Your bottles are as they were\./);
+    await waitForWords(
+      page,
+      '.own .fold-in',
+      /Bottle 1 in this file cannot be used: look at its name\. None was added\. Your bottles are as they were\./,
+    );
     await press(page, '.own-list', 'Take away');
     await waitForWords(page, '.own .fold-in', /There is none yet/);
     await press(page, '.own .fold-in', 'Bring it back');
@@ -52,14 +60,22 @@ withBrowsers('bottles of one’s own', ({ open, site }) => {
     expect(await page.$$eval('.calculator tbody tr', (rows) => rows.length)).toBe(6);
     // While that page is being mended it ranks no bottle: own ones come last, and the picture holds none.
     const mended = isBeingMended('calculators', 'which-hue');
-    if (mended) expect(await page.$eval('.calculator tbody tr:last-child th', (cell) => cell.textContent)).toContain('Harbour');
+    if (mended)
+      expect(await page.$eval('.calculator tbody tr:last-child th', (cell) => cell.textContent)).toContain(
+        'Harbour',
+      );
     expect(/yours/.test(await wordsOf(page, '.fig .pic svg'))).toBe(!mended);
     await page.goto(`${site().origin}/calculators/why-it-healed-this-way/`);
     await wake(page, '.calculator .says');
     await page.waitForSelector('#why-own1');
     const map = await wordsOf(page, '.calculator .says');
     await retype(page, '#why-own1', '9');
-    await page.waitForFunction((old) => (document.querySelector('.calculator .says')?.textContent ?? '').replace(/\s+/g, ' ').trim() !== old, { timeout: 20_000 }, map);
+    await page.waitForFunction(
+      (old) =>
+        (document.querySelector('.calculator .says')?.textContent ?? '').replace(/\s+/g, ' ').trim() !== old,
+      { timeout: 20_000 },
+      map,
+    );
     expect(await page.$eval('.calc-tools a', (link) => link.getAttribute('href'))).toContain('own1=9');
     expect(faults).toEqual([]);
     await page.close();

@@ -16,11 +16,19 @@ const says = `${desk} .says`;
 const skin = { l: 58, a: 11, b: 18 };
 /** A yellow, dim lamp: each channel of the light times so much. */
 const lamp = [0.95, 0.85, 0.75] as const;
-const coded = (linear: number) => Math.round(255 * (linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055));
-const lit = (linear: readonly number[], times: number): Colour => [coded((linear[0] ?? 0) * lamp[0] * times), coded((linear[1] ?? 0) * lamp[1] * times), coded((linear[2] ?? 0) * lamp[2] * times)];
+const coded = (linear: number) =>
+  Math.round(255 * (linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055));
+const lit = (linear: readonly number[], times: number): Colour => [
+  coded((linear[0] ?? 0) * lamp[0] * times),
+  coded((linear[1] ?? 0) * lamp[1] * times),
+  coded((linear[2] ?? 0) * lamp[2] * times),
+];
 const skinLinear = new Color('lab-d65', [skin.l, skin.a, skin.b]).to('srgb-linear').coords.map(Number);
 
-/** 400 by 300: left a card of 18 %, right skin with a burnt-out spot in its corner. `falls`: how much of the light is lost from left to right. */
+/**
+ * 400 by 300: left a card of 18 %, right skin with a burnt-out spot in its corner. `falls`: how much of the
+ * light is lost from left to right.
+ */
 const picture = (falls: number) =>
   drawnPng(400, 300, (x, y) => {
     const times = 1 - (falls * x) / 400;
@@ -46,7 +54,8 @@ async function tap(page: Page, across: number, down: number): Promise<void> {
   await page.mouse.click(box.left + across * box.width, box.top + down * box.height);
 }
 
-const numbersOf = (sentence: string) => /L\* ([\d.]+), a\* ([\d.]+), b\* ([\d.]+)\./.exec(sentence)?.slice(1).map(Number) ?? [];
+const numbersOf = (sentence: string) =>
+  /L\* ([\d.]+), a\* ([\d.]+), b\* ([\d.]+)\./.exec(sentence)?.slice(1).map(Number) ?? [];
 
 withBrowsers('a photo with a grey card', ({ open, site }) => {
   test('[library] the skin of a drawn picture is read through a yellow lamp: by taps, by arrow keys, by typing; nothing is fetched before, nothing sent', async () => {
@@ -54,9 +63,15 @@ withBrowsers('a photo with a grey card', ({ open, site }) => {
     const asked: string[] = [];
     page.on('request', (request) => asked.push(`${request.method()} ${request.url()}`));
     await page.goto(`${site().origin}/calculators/skin-reading/`, { waitUntil: 'networkidle0' });
-    expect(asked.filter((line) => /showPhoto|photo/i.test(line.replace(/startPhoto/, '')) && !/PhotoReading/.test(line))).toEqual([]);
+    expect(
+      asked.filter(
+        (line) => /showPhoto|photo/i.test(line.replace(/startPhoto/, '')) && !/PhotoReading/.test(line),
+      ),
+    ).toEqual([]);
     await choose(page, 'skin.png', picture(0));
-    expect(await waitForWords(page, says, /./)).toMatch(/point at the grey card.*Without a grey card no colour of skin is read/);
+    expect(await waitForWords(page, says, /./)).toMatch(
+      /point at the grey card.*Without a grey card no colour of skin is read/,
+    );
 
     await tap(page, 0.3, 0.5);
     await waitForWords(page, says, /point at the skin/);
@@ -76,7 +91,11 @@ withBrowsers('a photo with a grey card', ({ open, site }) => {
     for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowRight');
     await page.keyboard.up('Shift');
     await waitForWords(page, says, /Refused.*the skin is too bright or too dark/);
-    await page.waitForFunction(() => /^Skin beside the brow: 9[45]\.\d % across, (9|10)\.\d % down\. Arrow keys move it\.$/.test(document.querySelector('.photo-square.skin')?.getAttribute('aria-label') ?? ''));
+    await page.waitForFunction(() =>
+      /^Skin beside the brow: 9[45]\.\d % across, (9|10)\.\d % down\. Arrow keys move it\.$/.test(
+        document.querySelector('.photo-square.skin')?.getAttribute('aria-label') ?? '',
+      ),
+    );
 
     // By typing: the skin again, the card on skin, a place that is none.
     await retype(page, '#photo-skin-y', '70,5');
@@ -87,10 +106,22 @@ withBrowsers('a photo with a grey card', ({ open, site }) => {
     await waitForWords(page, `${desk} .field-error`, /between 0 and 100/);
     await retype(page, '#photo-card-x', '20');
     // The same squares, the same numbers.
-    await waitForWords(page, says, new RegExp(`L\\* ${l.toFixed(1)}, a\\* ${a.toFixed(1)}, b\\* ${b.toFixed(1)}\\.`));
+    await waitForWords(
+      page,
+      says,
+      new RegExp(`L\\* ${l.toFixed(1)}, a\\* ${a.toFixed(1)}, b\\* ${b.toFixed(1)}\\.`),
+    );
     // Y of the skin times 36/18.
     await retype(page, '#photo-reflects', '36');
-    await page.waitForFunction((part, wanted) => Math.abs(Number(/L\* ([\d.]+),/.exec(document.querySelector(part)?.textContent ?? '')?.[1]) - wanted) < 0.8, {}, says, (skin.l + 16) * Math.cbrt(2) - 16);
+    await page.waitForFunction(
+      (part, wanted) =>
+        Math.abs(
+          Number(/L\* ([\d.]+),/.exec(document.querySelector(part)?.textContent ?? '')?.[1]) - wanted,
+        ) < 0.8,
+      {},
+      says,
+      (skin.l + 16) * Math.cbrt(2) - 16,
+    );
 
     await choose(page, 'uneven.png', picture(0.5));
     await waitForWords(page, says, /point at the grey card/);

@@ -3,7 +3,8 @@ import { skills } from '#skills/index.ts';
 import { retype, wake } from './onPage.ts';
 import { withBrowsers } from './withBrowsers.ts';
 
-// In a browser that has visited nothing: neither its cache nor the offline copy can stand in for what is refused.
+// In a browser that has visited nothing: neither its cache nor the offline copy can stand in for what is
+// refused.
 withBrowsers('an answer put down', ({ open, site }) => {
   test('[hand] it survives when what keeps it cannot be fetched: no fault is left, and the next page knows it', async () => {
     const skill = skills.tilt;
@@ -18,7 +19,10 @@ withBrowsers('an answer put down', ({ open, site }) => {
     });
     await page.goto(`${site().origin}/lessons/mapping/level-lines/`);
     await wake(page, box);
-    const shownSeed = await page.$eval(box, (input) => /Seed (\d+)\./.exec(input.closest('.prac')?.textContent ?? '')?.[1]);
+    const shownSeed = await page.$eval(
+      box,
+      (input) => /Seed (\d+)\./.exec(input.closest('.prac')?.textContent ?? '')?.[1],
+    );
     const answer = skill.answer(skill.given(Number(shownSeed)));
     if (answer.kind !== 'number') throw new Error('The journey types a number.');
     await retype(page, box, answer.exact.toFixed(1));
@@ -26,7 +30,11 @@ withBrowsers('an answer put down', ({ open, site }) => {
     await page.waitForSelector('.problem .fb-right');
     expect(refused).toBeGreaterThan(0);
     await page.goto(`${site().origin}/practice/`);
-    await page.waitForFunction((row) => document.querySelector<HTMLElement>(row)?.innerText.includes('1 done'), {}, `a[href="/practice/${skill.id}/"]`);
+    await page.waitForFunction(
+      (row) => document.querySelector<HTMLElement>(row)?.innerText.includes('1 done'),
+      {},
+      `a[href="/practice/${skill.id}/"]`,
+    );
     // The console names what could not be fetched; the page itself must not stumble over it.
     expect(faults.filter((fault) => !fault.startsWith('console: Failed to load resource'))).toEqual([]);
     await page.close();

@@ -1,13 +1,27 @@
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, describe } from 'vitest';
 import { startSite } from '#tests/tools/builtSite.ts';
-import { browserNames, openBrowser, openPage, type BrowserName, type WatchedPage } from '#tests/tools/openBrowser.ts';
+import {
+  browserNames,
+  openBrowser,
+  openPage,
+  type BrowserName,
+  type WatchedPage,
+} from '#tests/tools/openBrowser.ts';
 
 type Site = Awaited<ReturnType<typeof startSite>>;
-export type Journey = Readonly<{ name: BrowserName; open: (width?: number, height?: number) => Promise<WatchedPage>; site: () => Site }>;
+export type Journey = Readonly<{
+  name: BrowserName;
+  open: (width?: number, height?: number) => Promise<WatchedPage>;
+  site: () => Site;
+}>;
 
 /** Runs the same journeys in each browser, against a server of their own. */
-export function withBrowsers(title: string, journeys: (journey: Journey) => void, names: readonly BrowserName[] = browserNames): void {
+export function withBrowsers(
+  title: string,
+  journeys: (journey: Journey) => void,
+  names: readonly BrowserName[] = browserNames,
+): void {
   describe.each(names)(`${title}, %s`, (name) => {
     let browser: Browser;
     let site: Site;
@@ -18,9 +32,17 @@ export function withBrowsers(title: string, journeys: (journey: Journey) => void
       await browser?.close();
       await site?.close();
     });
-    journeys({ name, site: () => site, open: (width, height) => openPage(browser, site.origin, width, height) });
+    journeys({
+      name,
+      site: () => site,
+      open: (width, height) => openPage(browser, site.origin, width, height),
+    });
   });
 }
 
-/** How far off a moved mark may be, mm. Firefox takes whole screen pixels only: a pointer can be half a pixel off. */
-export const slackMm = (name: BrowserName, way: string): number => (name === 'firefox' && (way === 'drag' || way === 'tap') ? 0.21 : 1e-9);
+/**
+ * How far off a moved mark may be, mm. Firefox takes whole screen pixels only: a pointer can be half a pixel
+ * off.
+ */
+export const slackMm = (name: BrowserName, way: string): number =>
+  name === 'firefox' && (way === 'drag' || way === 'tap') ? 0.21 : 1e-9;

@@ -9,18 +9,29 @@ import { browOf, type BrowSpots } from '#lib/face/landmarks.ts';
 import { drawFrom } from '#lib/quantities/seed.ts';
 
 /** The five marks of the closed-form example: 287.625 mm². */
-const example: BrowSpots = { frontLower: [15, 17], frontTop: [14, 25], archTop: [47, 33], archLower: [46, 27], tail: [64, 20] };
+const example: BrowSpots = {
+  frontLower: [15, 17],
+  frontTop: [14, 25],
+  archTop: [47, 33],
+  archLower: [46, 27],
+  tail: [64, 20],
+};
 const brow = browOf(defaultFace.landmarks.left);
 const full = { count: 230, gaps: 0.15, sparseTail: 0 };
-const hairs: readonly Hair[] = Array.from({ length: 20 }, (_, seed) => browHairs(brow, full, drawFrom(seed))).flat();
+const hairs: readonly Hair[] = Array.from({ length: 20 }, (_, seed) =>
+  browHairs(brow, full, drawFrom(seed)),
+).flat();
 
 const degrees = (rad: number): number => (rad * 180) / Math.PI;
 const direction = ({ root, tip }: Hair): number => degrees(Math.atan2(tip[1] - root[1], tip[0] - root[0]));
-const shareOf = (list: readonly Hair[], holds: (hair: Hair) => boolean): number => list.filter(holds).length / list.length;
+const shareOf = (list: readonly Hair[], holds: (hair: Hair) => boolean): number =>
+  list.filter(holds).length / list.length;
 
 describe('the outline is the marks', () => {
   it('[hand] every mark is a knot of the outline', () => {
-    const knots = browOutline(example).flatMap((step): Spot[] => (step[0] === 'C' ? [step[3]] : step[0] === 'M' || step[0] === 'L' ? [step[1]] : []));
+    const knots = browOutline(example).flatMap((step): Spot[] =>
+      step[0] === 'C' ? [step[3]] : step[0] === 'M' || step[0] === 'L' ? [step[1]] : [],
+    );
     for (const mark of Object.values(example)) expect(knots).toContainEqual(mark);
   });
 
@@ -56,12 +67,25 @@ describe('hair grows as brow hair grows', () => {
     const upper = hairs.filter(({ t, s }) => t > 0.35 && t < 0.8 && s > 0.75);
     expect(shareOf(lower, (hair) => against(hair) > 5)).toBeGreaterThan(0.95);
     expect(shareOf(upper, (hair) => against(hair) < -2)).toBeGreaterThan(0.9);
-    const tips = (list: readonly Hair[]): number => list.reduce((sum, { tip }) => sum + (tip[1] - lowerV(brow, tip[0])) / (upperV(brow, tip[0]) - lowerV(brow, tip[0])), 0) / list.length;
-    expect(tips(upper.filter(({ tip }) => tip[0] < brow.tail[0] - 2)) - tips(lower.filter(({ tip }) => tip[0] < brow.tail[0] - 2))).toBeLessThan(0.35);
+    const tips = (list: readonly Hair[]): number =>
+      list.reduce(
+        (sum, { tip }) =>
+          sum + (tip[1] - lowerV(brow, tip[0])) / (upperV(brow, tip[0]) - lowerV(brow, tip[0])),
+        0,
+      ) / list.length;
+    expect(
+      tips(upper.filter(({ tip }) => tip[0] < brow.tail[0] - 2)) -
+        tips(lower.filter(({ tip }) => tip[0] < brow.tail[0] - 2)),
+    ).toBeLessThan(0.35);
   });
 
   it('[hand] tail hairs point down with the tail', () => {
-    expect(shareOf(hairs.filter(({ t }) => t > 0.82), (hair) => direction(hair) < 0)).toBeGreaterThan(0.85);
+    expect(
+      shareOf(
+        hairs.filter(({ t }) => t > 0.82),
+        (hair) => direction(hair) < 0,
+      ),
+    ).toBeGreaterThan(0.85);
   });
 
   it('[property] tips keep to the marks: under 1 % pass an edge by 0.75 mm, none by 1.2', () => {
@@ -82,7 +106,8 @@ describe('hair grows as brow hair grows', () => {
   it('[hand] hair stands on all five marks within 0.3 mm', () => {
     for (let seed = 0; seed < 20; seed++) {
       const dense = browHairs(brow, { ...full, gaps: 0 }, drawFrom(seed));
-      const nearest = (mark: Spot, end: 'root' | 'tip'): number => Math.min(...dense.map((hair) => distance(hair[end], mark)));
+      const nearest = (mark: Spot, end: 'root' | 'tip'): number =>
+        Math.min(...dense.map((hair) => distance(hair[end], mark)));
       expect(nearest(brow.frontLower, 'root')).toBeLessThan(0.3);
       expect(nearest(brow.frontTop, 'tip')).toBeLessThan(0.3);
       expect(nearest(brow.archTop, 'root')).toBeLessThan(0.3);
@@ -97,7 +122,9 @@ describe('hair grows as brow hair grows', () => {
     const patchy = browHairs(brow, { ...full, patch }, drawFrom(1));
     expect(patchy.filter(({ root }) => distance(root, centre) < 2).length).toBe(0);
     const tailHairs = (list: readonly Hair[]): number => list.filter(({ t }) => t > 0.75).length;
-    expect(tailHairs(browHairs(brow, { ...full, sparseTail: 0.8 }, drawFrom(1)))).toBeLessThan(0.5 * tailHairs(browHairs(brow, full, drawFrom(1))));
+    expect(tailHairs(browHairs(brow, { ...full, sparseTail: 0.8 }, drawFrom(1)))).toBeLessThan(
+      0.5 * tailHairs(browHairs(brow, full, drawFrom(1))),
+    );
   });
 });
 
@@ -105,6 +132,7 @@ describe('a pigment plan', () => {
   it('[hand] 60 strokes of 8 mm: the exact count, each 8 mm along itself', () => {
     const strokes = pigmentStrokes(example, 60, 8, drawFrom(3));
     expect(strokes.length).toBe(60);
-    for (const { root, bend, tip } of strokes) expect(distance(root, bend) + distance(bend, tip)).toBeCloseTo(8, 1);
+    for (const { root, bend, tip } of strokes)
+      expect(distance(root, bend) + distance(bend, tip)).toBeCloseTo(8, 1);
   });
 });

@@ -13,7 +13,8 @@ import { browMarks, facePairs, faceSingles } from '#lib/mapping/markSet.ts';
 import { faceSvgText } from '#components/pictures/faceSvgText.ts';
 
 const views: readonly FaceView[] = ['whole', 'midline', 'band', 'right', 'left'];
-const kilobytes = (picture: FacePicture): number => gzipSync(faceSvgText(picture, 'light'), { level: 9 }).length / 1000;
+const kilobytes = (picture: FacePicture): number =>
+  gzipSync(faceSvgText(picture, 'light'), { level: 9 }).length / 1000;
 
 describe('every drawing', () => {
   it('[property] 200 seeds at five levels: only numbers in the paths', () => {
@@ -32,7 +33,8 @@ describe('every drawing', () => {
   });
 
   it('[property] leaving parts out changes no other part', () => {
-    const partOf = (view: FaceView) => drawFace(defaultFace, view, 3).shapes.filter(({ part }) => part === 'brow' || part === 'nose');
+    const partOf = (view: FaceView) =>
+      drawFace(defaultFace, view, 3).shapes.filter(({ part }) => part === 'brow' || part === 'nose');
     expect(partOf('midline')).toEqual(partOf('whole'));
   });
 
@@ -56,7 +58,8 @@ describe('sizes, compressed', () => {
     expect(kilobytes(drawFace(leaningNoseFace.face, 'midline'))).toBeLessThanOrEqual(7);
     expect(kilobytes(drawFace(leaningNoseFace.face, 'band'))).toBeLessThanOrEqual(8);
     expect(kilobytes(drawFace(defaultFace, 'band'))).toBeLessThanOrEqual(8);
-    for (const [i, { face }] of people.entries()) expect(kilobytes(drawFace(face, 'whole', i))).toBeLessThanOrEqual(17);
+    for (const [i, { face }] of people.entries())
+      expect(kilobytes(drawFace(face, 'whole', i))).toBeLessThanOrEqual(17);
   });
 });
 
@@ -65,7 +68,11 @@ describe('the demonstration face', () => {
   const upright = face.landmarks;
 
   it('[hand] marks are written to 0.1 mm and are exactly where the drawing stands', () => {
-    const all = [...facePairs.flatMap((pair) => Object.values(markSet.pairs[pair])), ...faceSingles.map((name) => markSet.singles[name]), ...browMarks.flatMap((mark) => Object.values(markSet.brows[mark]))];
+    const all = [
+      ...facePairs.flatMap((pair) => Object.values(markSet.pairs[pair])),
+      ...faceSingles.map((name) => markSet.singles[name]),
+      ...browMarks.flatMap((mark) => Object.values(markSet.brows[mark])),
+    ];
     for (const { xMm, yMm } of all) {
       expect(Math.abs(xMm * 10 - Math.round(xMm * 10))).toBeLessThan(1e-9);
       expect(Math.abs(yMm * 10 - Math.round(yMm * 10))).toBeLessThan(1e-9);
@@ -80,7 +87,8 @@ describe('the demonstration face', () => {
   it('[hand] the nose base leans 5 mm to the client’s left, root and chin stay within 0.5 mm, the bridge runs between', () => {
     expect(upright.middle.subnasale[0]).toBeCloseTo(5, 0);
     expect((upright.left.noseWing[0] - upright.right.noseWing[0]) / 2).toBeCloseTo(5, 0);
-    for (const name of ['glabella', 'nasion', 'chin'] as const) expect(Math.abs(upright.middle[name][0])).toBeLessThan(0.5);
+    for (const name of ['glabella', 'nasion', 'chin'] as const)
+      expect(Math.abs(upright.middle[name][0])).toBeLessThan(0.5);
     const half = axisX(face, -16);
     expect(half).toBeGreaterThan(1.5);
     expect(half).toBeLessThan(3.5);

@@ -4,12 +4,30 @@ import { expect, it } from 'vitest';
 import { DropsPlot } from '#components/pictures/DropsPlot.tsx';
 
 const drawn = (differences: readonly number[], goodBelow = 1) =>
-  renderToStaticMarkup(h(DropsPlot, { nearest: differences.map((difference, i) => ({ drops: i + 1, difference })), ringedDrops: 2, goodBelow, reachedBelow: 3, isLate: false }));
-const dots = (svg: string) => [...svg.matchAll(/class="plot-dot" cx="([\d.]+)" cy="([\d.]+)"/g)].map(([, x, y]) => [Number(x), Number(y)]);
+  renderToStaticMarkup(
+    h(DropsPlot, {
+      nearest: differences.map((difference, i) => ({ drops: i + 1, difference })),
+      ringedDrops: 2,
+      goodBelow,
+      reachedBelow: 3,
+      isLate: false,
+    }),
+  );
+const dots = (svg: string) =>
+  [...svg.matchAll(/class="plot-dot" cx="([\d.]+)" cy="([\d.]+)"/g)].map(([, x, y]) => [
+    Number(x),
+    Number(y),
+  ]);
 
 it('[hand] dots stand at even steps of drops, and half as far up for half the difference', () => {
-  // From the foot at 76 to the top at 12, the scale reaching to 4: a unit is 16; four drops over 146, the first in the middle of its quarter.
-  expect(dots(drawn([4, 2, 1, 0]))).toEqual([[30.25, 12], [66.75, 44], [103.25, 60], [139.75, 76]]);
+  // From the foot at 76 to the top at 12, the scale reaching to 4: a unit is 16; four drops over 146, the
+  // first in the middle of its quarter.
+  expect(dots(drawn([4, 2, 1, 0]))).toEqual([
+    [30.25, 12],
+    [66.75, 44],
+    [103.25, 60],
+    [139.75, 76],
+  ]);
 });
 
 it('[property] nothing leaves the frame, however far every recipe stays, and each number is said', () => {

@@ -11,38 +11,88 @@ import { withBrowsers } from '../journeys/withBrowsers.ts';
 const folder = mkdtempSync(join(tmpdir(), 'print-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
-/** A printed file, read back: the words of each sheet as a reader of the paper meets them, and how much ink lies on it. */
+/**
+ * A printed file, read back: the words of each sheet as a reader of the paper meets them, and how much ink
+ * lies on it.
+ */
 function sheetsOf(pdf: Uint8Array): readonly Readonly<{ words: string; ink: number }>[] {
   const here = mkdtempSync(join(folder, 'file-'));
   const file = join(here, 'page.pdf');
   writeFileSync(file, pdf);
   execFileSync('pdftotext', ['-layout', file, join(here, 'words')]);
   execFileSync('pdftoppm', ['-r', '20', '-gray', file, join(here, 'sheet')]);
-  const pictures = readdirSync(here).filter((name) => name.endsWith('.pgm')).sort();
+  const pictures = readdirSync(here)
+    .filter((name) => name.endsWith('.pgm'))
+    .sort();
   const words = readFileSync(join(here, 'words'), 'utf8').split('\f');
-  return pictures.map((name, i) => ({ words: words[i] ?? '', ink: readFileSync(join(here, name)).subarray(20).filter((grey) => grey < 200).length }));
+  return pictures.map((name, i) => ({
+    words: words[i] ?? '',
+    ink: readFileSync(join(here, name))
+      .subarray(20)
+      .filter((grey) => grey < 200).length,
+  }));
 }
 const plain = (text: string): string => text.replace(/[­​]/g, '').replace(/\s+/g, ' ').trim();
 
-const addresses = [...addressesUnder('/calculators/'), ...addressesUnder('/lessons/'), ...addressesUnder('/rules/').slice(0, 2)];
+const addresses = [
+  ...addressesUnder('/calculators/'),
+  ...addressesUnder('/lessons/'),
+  ...addressesUnder('/rules/').slice(0, 2),
+];
 const mostPages = 14;
 /** Dark dots on a sheet at 20 dots an inch. One line of text is about 100. */
 const leastInk = 30;
 
 /** A calculator's address, then what an educator must find on the paper beside the answer. */
 const givens: readonly (readonly [string, readonly string[]])[] = [
-  ['find-a-recipe/?targetL=45&skinL=58&oldWork=grey-blue&bottles=2&white=5', [mendedWords.why, 'Target L* 45.0', 'Old pigment: grey-blue', 'At most 6 drops from 2 bottles, 5 % white', 'at most 5 L* darker and 30° in hue', 'Doses 0.05, 0.1', 'mostly yellow oxide, some red']],
-  ['mix-by-drops/?orange=2&lamp=A&oldWork=pink', ['2 × orange', 'Dose 0.3. Skin L* 63.0', 'Old pigment: pink', 'Seen under tungsten lamp']],
-  ['strokes-and-dots/?count=80&length=7', ['strokes 80 ± 3', 'length of a stroke 7 ± 0.5 mm', 'area of the brow 287.6 ± 15 mm²']],
+  [
+    'find-a-recipe/?targetL=45&skinL=58&oldWork=grey-blue&bottles=2&white=5',
+    [
+      mendedWords.why,
+      'Target L* 45.0',
+      'Old pigment: grey-blue',
+      'At most 6 drops from 2 bottles, 5 % white',
+      'at most 5 L* darker and 30° in hue',
+      'Doses 0.05, 0.1',
+      'mostly yellow oxide, some red',
+    ],
+  ],
+  [
+    'mix-by-drops/?orange=2&lamp=A&oldWork=pink',
+    ['2 × orange', 'Dose 0.3. Skin L* 63.0', 'Old pigment: pink', 'Seen under tungsten lamp'],
+  ],
+  [
+    'strokes-and-dots/?count=80&length=7',
+    ['strokes 80 ± 3', 'length of a stroke 7 ± 0.5 mm', 'area of the brow 287.6 ± 15 mm²'],
+  ],
   ['strokes-and-dots/?made=dots&dots=6', ['dots in a square millimetre 6 ± 1']],
-  ['skin-reading/?count=2&l2=64&touch=touched', ['Reading 2: L* 64.0, a* 10.6', 'wiping, drawing or numbing: no: wiped']],
-  ['which-hue/?skin=l72&old=violet', [mendedWords.why, 'Skin L* 72, a* 8, b* 16', 'Old pigment: violet, L* 53.3']],
-  ['why-it-healed-this-way/?second=two-years&secondL=57&error=1.5', ['at two years L* 57.0', 'each within 1.5', 'Skin before the work L* 63.0', '3 × brown, yellow-heavy', 'doses looked at 0.1 to 0.8']],
+  [
+    'skin-reading/?count=2&l2=64&touch=touched',
+    ['Reading 2: L* 64.0, a* 10.6', 'wiping, drawing or numbing: no: wiped'],
+  ],
+  [
+    'which-hue/?skin=l72&old=violet',
+    [mendedWords.why, 'Skin L* 72, a* 8, b* 16', 'Old pigment: violet, L* 53.3'],
+  ],
+  [
+    'why-it-healed-this-way/?second=two-years&secondL=57&error=1.5',
+    [
+      'at two years L* 57.0',
+      'each within 1.5',
+      'Skin before the work L* 63.0',
+      '3 × brown, yellow-heavy',
+      'doses looked at 0.1 to 0.8',
+    ],
+  ],
 ];
 
 withBrowsers('on paper', ({ name, open, site }) => {
-  // Firefox draws bold letters, ligatures and tabular figures as shapes without letters behind them: only part can be read there.
-  const isRead = (words: string, line: string) => (name === 'chromium' ? words.includes(line) : new RegExp(line.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/f[fi]+|\d/g, '.{1,3}')).test(words));
+  // Firefox draws bold letters, ligatures and tabular figures as shapes without letters behind them: only
+  // part can be read there.
+  const isRead = (words: string, line: string) =>
+    name === 'chromium'
+      ? words.includes(line)
+      : new RegExp(line.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/f[fi]+|\d/g, '.{1,3}')).test(words);
 
   test.each(addresses)('[library] %s prints whole, without controls, no page empty', async (address) => {
     const { page, faults } = await open();
@@ -50,18 +100,28 @@ withBrowsers('on paper', ({ name, open, site }) => {
     if (await page.$('astro-island')) await wake(page, 'astro-island > *');
     const title = await wordsOf(page, 'h1');
     const parts = name === 'chromium' ? 'main h2, main .says b, main p' : 'main .prose > p';
-    const lines = await page.$$eval(parts, (parts) => parts.filter((part) => !part.closest('.no-print, nav, details:not([open])') && part.checkVisibility()).map((part) => part.textContent ?? ''));
+    const lines = await page.$$eval(parts, (parts) =>
+      parts
+        .filter((part) => !part.closest('.no-print, nav, details:not([open])') && part.checkVisibility())
+        .map((part) => part.textContent ?? ''),
+    );
     const printed = sheetsOf(await page.pdf({ format: 'A4', printBackground: true }));
     const words = plain(printed.map((sheet) => sheet.words).join(' '));
     if (name === 'chromium') expect(words).toContain(plain(title));
     expect(words.length).toBeGreaterThan(300);
     expect(printed.length).toBeLessThanOrEqual(mostPages);
-    expect(printed.map(({ ink }, i) => (ink < leastInk ? `sheet ${i + 1} of ${printed.length}` : '')).filter(Boolean), 'no sheet is empty').toEqual([]);
+    expect(
+      printed
+        .map(({ ink }, i) => (ink < leastInk ? `sheet ${i + 1} of ${printed.length}` : ''))
+        .filter(Boolean),
+      'no sheet is empty',
+    ).toEqual([]);
     // The first words of each part are there: nothing is cut away.
     const lost = lines.map(plain).filter((line) => line.length > 12 && !isRead(words, line.slice(0, 16)));
     if (name === 'chromium') expect(lost).toEqual([]);
     else expect(lost.length).toBeLessThanOrEqual(lines.length / 3);
-    for (const control of ['Copy link', 'Back to the start', 'Skip to the page', 'Search lessons']) expect(words).not.toContain(control);
+    for (const control of ['Copy link', 'Back to the start', 'Skip to the page', 'Search lessons'])
+      expect(words).not.toContain(control);
     expect(faults).toEqual([]);
     await page.close();
   });
@@ -70,7 +130,11 @@ withBrowsers('on paper', ({ name, open, site }) => {
     const { page, faults } = await open();
     await page.goto(`${site().origin}/calculators/${address}`, { waitUntil: 'load' });
     await wake(page, 'astro-island > *');
-    await page.waitForFunction((line) => document.querySelector('.fig > .on-paper')?.textContent?.includes(line), { timeout: 20_000 }, lines[0] ?? '');
+    await page.waitForFunction(
+      (line) => document.querySelector('.fig > .on-paper')?.textContent?.includes(line),
+      { timeout: 20_000 },
+      lines[0] ?? '',
+    );
     // A figure higher than the sheet would leave the first one with its title alone.
     const [first] = sheetsOf(await page.pdf({ format: 'A4', printBackground: true }));
     for (const line of lines) expect(isRead(plain(first?.words ?? ''), line), line).toBe(true);

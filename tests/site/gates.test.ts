@@ -12,16 +12,26 @@ const head = '<title>One</title><meta name="description" content="A page about o
 
 /** Builds a small site of one page and looks at what the gates say of it. */
 function faultsOf(body: string, inHead = head): readonly string[] {
-  const files = { 'index.html': `<!doctype html><html lang="en"><head>${inHead}</head><body><h1 id="top">One</h1>${body}</body></html>`, 'two/index.html': `<!doctype html><html lang="en"><head>${head.replace('One', 'Two')}</head><body><h1 id="two">Two</h1></body></html>` };
+  const files = {
+    'index.html': `<!doctype html><html lang="en"><head>${inHead}</head><body><h1 id="top">One</h1>${body}</body></html>`,
+    'two/index.html': `<!doctype html><html lang="en"><head>${head.replace('One', 'Two')}</head><body><h1 id="two">Two</h1></body></html>`,
+  };
   for (const [name, text] of Object.entries(files)) {
     mkdirSync(dirname(join(folder, name)), { recursive: true });
     writeFileSync(join(folder, name), text);
   }
-  return faultsIn(builtPages(folder), { origin: 'https://tautline.example', files: new Set(filesUnder(folder)) });
+  return faultsIn(builtPages(folder), {
+    origin: 'https://tautline.example',
+    files: new Set(filesUnder(folder)),
+  });
 }
 
 test('[hand] a sound page passes every gate', () => {
-  expect(faultsOf('<h2>Part</h2><p><a href="/two/#two">two</a> <a href="#top">top</a> <a href="/two/?m=1">asked</a> <a href="https://elsewhere.example/">out</a></p><img src="data:image/png;base64," alt="">')).toEqual([]);
+  expect(
+    faultsOf(
+      '<h2>Part</h2><p><a href="/two/#two">two</a> <a href="#top">top</a> <a href="/two/?m=1">asked</a> <a href="https://elsewhere.example/">out</a></p><img src="data:image/png;base64," alt="">',
+    ),
+  ).toEqual([]);
 });
 
 test.each([

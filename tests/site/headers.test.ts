@@ -11,18 +11,29 @@ beforeAll(async () => {
 });
 afterAll(() => site?.close());
 
-const directives = (policy: string) => new Map(policy.split(';').map((part) => part.trim().split(/\s+/)).map(([name, ...values]) => [name, values]));
+const directives = (policy: string) =>
+  new Map(
+    policy
+      .split(';')
+      .map((part) => part.trim().split(/\s+/))
+      .map(([name, ...values]) => [name, values]),
+  );
 
 test('[hand] policies unite by directive, and framing is refused', () => {
-  expect(unitePolicies(["default-src 'self'; script-src 'self' 'sha256-a'", "script-src 'self' 'sha256-b'"])).toBe("default-src 'self'; script-src 'self' 'sha256-a' 'sha256-b'; frame-ancestors 'none'");
+  expect(
+    unitePolicies(["default-src 'self'; script-src 'self' 'sha256-a'", "script-src 'self' 'sha256-b'"]),
+  ).toBe("default-src 'self'; script-src 'self' 'sha256-a' 'sha256-b'; frame-ancestors 'none'");
 });
 
 test('[property] the header allows all that each page allows, and nothing inline or foreign', async () => {
   const answer = await fetch(`${site.origin}/`);
   const header = directives(answer.headers.get('content-security-policy') ?? '');
   for (const page of builtPages(builtFolder)) {
-    const meta = [...elementsOf(page)].find((element) => attribute(element, 'http-equiv')?.toLowerCase() === 'content-security-policy');
-    for (const [name, values] of directives(meta ? (attribute(meta, 'content') ?? '') : '')) expect(header.get(name), `${page.file} ${name}`).toEqual(expect.arrayContaining(values));
+    const meta = [...elementsOf(page)].find(
+      (element) => attribute(element, 'http-equiv')?.toLowerCase() === 'content-security-policy',
+    );
+    for (const [name, values] of directives(meta ? (attribute(meta, 'content') ?? '') : ''))
+      expect(header.get(name), `${page.file} ${name}`).toEqual(expect.arrayContaining(values));
   }
   const all = [...header.values()].flat();
   expect(all.filter((value) => /unsafe-inline|'unsafe-eval'|https?:|\*/.test(value))).toEqual([]);
@@ -38,18 +49,28 @@ test('[hand] every page is sent with the headers; an address without a page says
     expect(answer.headers.get('content-type'), address).toBe('text/html; charset=utf-8');
   }
   expect((await fetch(`${site.origin}/no-such-page/`)).status).toBe(404);
-  expect((await fetch(`${site.origin}/lessons`, { redirect: 'manual' })).headers.get('location')).toBe('/lessons/');
+  expect((await fetch(`${site.origin}/lessons`, { redirect: 'manual' })).headers.get('location')).toBe(
+    '/lessons/',
+  );
   expect((await fetch(`${site.origin}/.htaccess`)).status).toBe(404);
 });
 
 test('[hand] hashed files may be kept for a year, the worker is asked for anew', async () => {
-  const style = /href="(\/_astro\/[^"]+\.css)"/.exec(readFileSync(join(builtFolder, 'index.html'), 'utf8'))?.[1];
+  const style = /href="(\/_astro\/[^"]+\.css)"/.exec(
+    readFileSync(join(builtFolder, 'index.html'), 'utf8'),
+  )?.[1];
   expect((await fetch(site.origin + style)).headers.get('cache-control')).toContain('immutable');
   expect((await fetch(`${site.origin}/sw.js`)).headers.get('cache-control')).toBe('no-cache');
 });
 
 test('[hand] robots.txt leads to the site map, and the map names every page but the one for missing pages', () => {
-  expect(readFileSync(join(builtFolder, 'robots.txt'), 'utf8')).toMatch(/^Sitemap: https:\/\/\S+\/sitemap-index\.xml$/m);
-  const mapped = [...readFileSync(join(builtFolder, 'sitemap-0.xml'), 'utf8').matchAll(/<loc>https?:\/\/[^/]+([^<]+)<\/loc>/g)].map((hit) => hit[1]);
+  expect(readFileSync(join(builtFolder, 'robots.txt'), 'utf8')).toMatch(
+    /^Sitemap: https:\/\/\S+\/sitemap-index\.xml$/m,
+  );
+  const mapped = [
+    ...readFileSync(join(builtFolder, 'sitemap-0.xml'), 'utf8').matchAll(
+      /<loc>https?:\/\/[^/]+([^<]+)<\/loc>/g,
+    ),
+  ].map((hit) => hit[1]);
   expect(mapped.sort()).toEqual(builtAddresses.filter((address) => address !== '/404.html').sort());
 });

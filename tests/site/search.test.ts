@@ -15,7 +15,10 @@ type Sent = Readonly<{ path: string; bytes: number }>;
 let browser: Browser;
 let server: Server;
 let origin = '';
-/** Every body the server has sent, as sent. Counted there because the search fetches from a worker, out of the page's sight. */
+/**
+ * Every body the server has sent, as sent. Counted there because the search fetches from a worker, out of the
+ * page's sight.
+ */
 const sent: Sent[] = [];
 beforeAll(async () => {
   [browser, server] = await Promise.all([openBrowser('chromium'), serve(builtFolder)]);
@@ -48,7 +51,7 @@ async function openRules(): ReturnType<typeof openPage> {
 
 /** Waits until nothing was sent for a while, and returns what was sent since the last time. */
 async function sentSince(start: number): Promise<readonly Sent[]> {
-  for (let before = -1; before !== sent.length; ) {
+  for (let before = -1; before !== sent.length;) {
     before = sent.length;
     await new Promise((done) => setTimeout(done, 700));
   }
@@ -61,10 +64,17 @@ async function searchFor(page: Page, words: string): Promise<string> {
     if (box instanceof HTMLInputElement) box.select();
   });
   await page.keyboard.type(words);
-  await page.waitForFunction((text) => {
-    const said = document.querySelector('#find-count')?.textContent ?? '';
-    return document.querySelector<HTMLInputElement>('#find-words')?.value === text && (/^\d+ found/.test(said) || said.includes(`“${text}”`));
-  }, {}, words);
+  await page.waitForFunction(
+    (text) => {
+      const said = document.querySelector('#find-count')?.textContent ?? '';
+      return (
+        document.querySelector<HTMLInputElement>('#find-words')?.value === text &&
+        (/^\d+ found/.test(said) || said.includes(`“${text}”`))
+      );
+    },
+    {},
+    words,
+  );
   return page.$eval('#find-count', (line) => line.textContent ?? '');
 }
 
@@ -75,7 +85,8 @@ async function openSearch(page: Page): Promise<void> {
 }
 
 const total = (part: readonly Sent[]) => part.reduce((sum, { bytes }) => sum + bytes, 0);
-const listed = (part: readonly Sent[]) => [`${total(part)} bytes`, ...part.map(({ path, bytes }) => `${bytes} ${path}`)].join('\n');
+const listed = (part: readonly Sent[]) =>
+  [`${total(part)} bytes`, ...part.map(({ path, bytes }) => `${bytes} ${path}`)].join('\n');
 
 test(`[hand] nothing before the dialog is open; then “${first}” within ${mostFirstBytes} bytes, and “${second}” within ${mostSecondBytes} more`, async () => {
   const { page, faults } = await openRules();
@@ -89,7 +100,13 @@ test(`[hand] nothing before the dialog is open; then “${first}” within ${mos
   expect(total(forFirst), 'the search was fetched').toBeGreaterThan(20_000);
   expect.soft(total(forFirst), listed(forFirst)).toBeLessThanOrEqual(mostFirstBytes);
 
-  const shown = await page.$$eval('#find-list li', (items) => items.map((item) => ({ kind: item.querySelector('.find-kind')?.textContent ?? '', title: item.querySelector('b')?.textContent ?? '', marks: item.querySelectorAll('mark').length })));
+  const shown = await page.$$eval('#find-list li', (items) =>
+    items.map((item) => ({
+      kind: item.querySelector('.find-kind')?.textContent ?? '',
+      title: item.querySelector('b')?.textContent ?? '',
+      marks: item.querySelectorAll('mark').length,
+    })),
+  );
   expect(shown.length).toBeGreaterThan(0);
   for (const { kind, title, marks } of shown) {
     expect.soft(kinds, title).toContain(kind);
@@ -107,7 +124,17 @@ test(`[hand] nothing before the dialog is open; then “${first}” within ${mos
 test('[hand] a half-typed word finds its endings, and plain words of the trade find their pages', async () => {
   const { page, faults } = await openRules();
   await openSearch(page);
-  for (const [words, title] of [['hea', /heal/i], ['coverage', /strokes, dots/i], ['hair strokes', /strokes and dots/i], ['dots', /strokes and dots/i], ['passed out', /Pale or fainted/], ['wheeze', /Swelling or short breath/], ['ringing ears', /Odd after numbing cream/], ['cream in eye', /Something in the eye/], ['needle stick', /Stuck or splashed/]] as const) {
+  for (const [words, title] of [
+    ['hea', /heal/i],
+    ['coverage', /strokes, dots/i],
+    ['hair strokes', /strokes and dots/i],
+    ['dots', /strokes and dots/i],
+    ['passed out', /Pale or fainted/],
+    ['wheeze', /Swelling or short breath/],
+    ['ringing ears', /Odd after numbing cream/],
+    ['cream in eye', /Something in the eye/],
+    ['needle stick', /Stuck or splashed/],
+  ] as const) {
     await searchFor(page, words);
     expect.soft(await page.$eval('#find-list', (list) => list.textContent ?? ''), words).toMatch(title);
   }

@@ -3,16 +3,37 @@ import { builtPages } from '#build/builtPages.ts';
 import { builtFolder } from '#tests/tools/builtSite.ts';
 import { scriptWeight } from '#tests/tools/scriptWeight.ts';
 
-// Islands start when they come into view: a lesson opens with one, its live figure, and its problems follow one by one.
+// Islands start when they come into view: a lesson opens with one, its live figure, and its problems follow
+// one by one.
 const kinds = [
   { kind: 'rule card', address: /^\/rules\/[^/]+\/$/, islands: Infinity, most: 5000 },
-  { kind: 'page of words', address: /^\/(glossary|evidence|limits|cautions|accessibility)\/$/, islands: Infinity, most: 5000 },
+  {
+    kind: 'page of words',
+    address: /^\/(glossary|evidence|limits|cautions|accessibility)\/$/,
+    islands: Infinity,
+    most: 5000,
+  },
   { kind: 'lesson with its live figure', address: /^\/lessons\/[^/]+\/[^/]+\/$/, islands: 1, most: 20_000 },
-  { kind: 'lesson worked through to its end', address: /^\/lessons\/[^/]+\/[^/]+\/$/, islands: Infinity, most: 50_000 },
+  {
+    kind: 'lesson worked through to its end',
+    address: /^\/lessons\/[^/]+\/[^/]+\/$/,
+    islands: Infinity,
+    most: 50_000,
+  },
   { kind: 'calculator', address: /^\/calculators\/[^/]+\/$/, islands: 1, most: 30_000 },
   { kind: 'practice page', address: /^\/practice\/[^/]+\/$/, islands: 1, most: 40_000 },
-  { kind: 'page for placing the midline, before its drawing', address: /^\/practice\/place-the-midline\/$/, islands: 1, most: 20_000 },
-  { kind: 'sheet for paper, before another drawing', address: /^\/sheets\/[^/]+\/$/, islands: 1, most: 20_000 },
+  {
+    kind: 'page for placing the midline, before its drawing',
+    address: /^\/practice\/place-the-midline\/$/,
+    islands: 1,
+    most: 20_000,
+  },
+  {
+    kind: 'sheet for paper, before another drawing',
+    address: /^\/sheets\/[^/]+\/$/,
+    islands: 1,
+    most: 20_000,
+  },
 ] as const;
 
 /** The theme switch, and the framework's few lines that wake an island. */
@@ -20,9 +41,14 @@ const mostInline = 2500;
 
 const pages = builtPages(builtFolder);
 
-test.each(kinds)('[hand] the scripts of every $kind weigh at most $most bytes, as sent', ({ address, islands, most }) => {
-  const weights = pages.filter((page) => address.test(page.address)).map((page) => ({ page: page.address, ...scriptWeight(page, builtFolder, islands) }));
-  expect(weights.length).toBeGreaterThan(0);
-  expect(weights.filter(({ filesBytes }) => filesBytes > most)).toEqual([]);
-  expect(weights.filter(({ inlineBytes }) => inlineBytes > mostInline)).toEqual([]);
-});
+test.each(kinds)(
+  '[hand] the scripts of every $kind weigh at most $most bytes, as sent',
+  ({ address, islands, most }) => {
+    const weights = pages
+      .filter((page) => address.test(page.address))
+      .map((page) => ({ page: page.address, ...scriptWeight(page, builtFolder, islands) }));
+    expect(weights.length).toBeGreaterThan(0);
+    expect(weights.filter(({ filesBytes }) => filesBytes > most)).toEqual([]);
+    expect(weights.filter(({ inlineBytes }) => inlineBytes > mostInline)).toEqual([]);
+  },
+);

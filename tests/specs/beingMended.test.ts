@@ -40,7 +40,17 @@ test('[hand] the notice says what not to do, why, and what to do instead', () =>
 describe('problems of what is being mended', () => {
   const day = '2026-11-30';
   if (!isIsoDay(day)) throw new Error('A day.');
-  const answered = (skill: string): Answered => ({ skill, seed: 5, day, atMs: 1, rung: 'bare', credit: 1, tries: 1, hints: 0, solved: true });
+  const answered = (skill: string): Answered => ({
+    skill,
+    seed: 5,
+    day,
+    atMs: 1,
+    rung: 'bare',
+    credit: 1,
+    tries: 1,
+    hints: 0,
+    solved: true,
+  });
   const progress: Progress = { schema: 1, answers: Object.keys(skills).map(answered) };
   const later = '2027-01-30';
   if (!isIsoDay(later)) throw new Error('A day.');
@@ -56,22 +66,31 @@ describe('problems of what is being mended', () => {
   test('[property] come into no mixed set, whatever was answered and due', () => {
     const asked = Object.keys(skills).filter(isAsked);
     expect(asked.length).toBe(Object.keys(skills).length - mendedIds.skills.length);
-    for (let done = 0; done < 200; done++) for (const { id } of mixedSet(asked, asked.slice(0, done % 9), done, 6)) expect(isBeingMended('skills', id), id).toBe(false);
-    expect(readFileSync(new URL('../../components/practice/MixedSet.tsx', import.meta.url), 'utf8')).toMatch(/\.filter\(isAsked\)/);
+    for (let done = 0; done < 200; done++)
+      for (const { id } of mixedSet(asked, asked.slice(0, done % 9), done, 6))
+        expect(isBeingMended('skills', id), id).toBe(false);
+    expect(readFileSync(new URL('../../components/practice/MixedSet.tsx', import.meta.url), 'utf8')).toMatch(
+      /\.filter\(isAsked\)/,
+    );
   });
 });
 
 describe('no bottle is named as the answer', () => {
-  const named = [...Object.values(hueBottleWords), ...Object.values(bottleWords)].map((name) => name.replace(/:.*/, '').toLowerCase());
+  const named = [...Object.values(hueBottleWords), ...Object.values(bottleWords)].map((name) =>
+    name.replace(/:.*/, '').toLowerCase(),
+  );
   const faultsIn = (said: string) => named.filter((name) => said.toLowerCase().includes(name));
   const skinOptions = ['l72', 'l63', 'l54', 'l45', 'l36'] as const;
   const oldOptions = ['grey-blue', 'green', 'violet', 'pink', 'orange'] as const;
 
-  test.each(skinOptions.flatMap((skin) => oldOptions.map((old) => ({ skin, old }))))('[hand] over $old in skin $skin', (state) => {
-    const said = Object.values(whichHueToSay(whichHue.solve(state))).join(' ');
-    expect(faultsIn(said)).toEqual([]);
-    expect(said).toMatch(/^The way back to the skin is a\* [+−]?\d/);
-  });
+  test.each(skinOptions.flatMap((skin) => oldOptions.map((old) => ({ skin, old }))))(
+    '[hand] over $old in skin $skin',
+    (state) => {
+      const said = Object.values(whichHueToSay(whichHue.solve(state))).join(' ');
+      expect(faultsIn(said)).toEqual([]);
+      expect(said).toMatch(/^The way back to the skin is a\* [+−]?\d/);
+    },
+  );
 
   test('[hand] by the search of recipes, which still says how near they come', () => {
     const state = startState(findRecipe);
@@ -104,15 +123,31 @@ describe('false advice', () => {
   ])('[hand] is not found in “%s”', (sentence) => expect(falseAdviceIn(sentence)).toEqual([]));
 
   const texts = [
-    ...['lessons/mapping/', 'lessons/colour/', 'lessons/skin-healing/', 'rules/', 'glossary/', 'pages/'].flatMap((folder) => readdirSync(new URL(folder, content)).map((file) => [`${folder}${file}`, readContent(`${folder}${file}`).replace(/<[^>]+>/g, ' ')] as const)),
+    ...[
+      'lessons/mapping/',
+      'lessons/colour/',
+      'lessons/skin-healing/',
+      'rules/',
+      'glossary/',
+      'pages/',
+    ].flatMap((folder) =>
+      readdirSync(new URL(folder, content)).map(
+        (file) => [`${folder}${file}`, readContent(`${folder}${file}`).replace(/<[^>]+>/g, ' ')] as const,
+      ),
+    ),
     ...Object.entries(workedExamples).map(([id, { numbers }]) => {
       const words = Object.entries(workedWords).find(([name]) => name === id)?.[1](numbers);
-      return [`worked/${id}`, words ? [words.title, ...words.steps, words.answer, words.after].join('. ') : ''] as const;
+      return [
+        `worked/${id}`,
+        words ? [words.title, ...words.steps, words.answer, words.after].join('. ') : '',
+      ] as const;
     }),
   ];
 
   test('[hand] stands in no lesson, rule card, term, page or worked example', () => {
     expect(texts.length).toBeGreaterThan(150);
-    expect(texts.flatMap(([name, text]) => falseAdviceIn(text).map((sentence) => `${name}: ${sentence}`))).toEqual([]);
+    expect(
+      texts.flatMap(([name, text]) => falseAdviceIn(text).map((sentence) => `${name}: ${sentence}`)),
+    ).toEqual([]);
   });
 });

@@ -8,16 +8,22 @@ import { workedExamples } from '#worked/index.ts';
 const root = new URL('../../content/', import.meta.url);
 const strands = readdirSync(new URL('lessons/', root));
 const lessons = strands.flatMap((strand) =>
-  readdirSync(new URL(`lessons/${strand}/`, root)).map((file) => ({ name: `${strand}/${file}`, text: readFileSync(new URL(`lessons/${strand}/${file}`, root), 'utf8') })),
+  readdirSync(new URL(`lessons/${strand}/`, root)).map((file) => ({
+    name: `${strand}/${file}`,
+    text: readFileSync(new URL(`lessons/${strand}/${file}`, root), 'utf8'),
+  })),
 );
-const idsIn = (folder: string): ReadonlySet<string> => new Set(readdirSync(new URL(folder, root)).map((file) => file.replace(/\.mdx?$/, '')));
+const idsIn = (folder: string): ReadonlySet<string> =>
+  new Set(readdirSync(new URL(folder, root)).map((file) => file.replace(/\.mdx?$/, '')));
 const slugs = new Set(lessons.map(({ name }) => name.replace(/^.*\/|\.mdx$/g, '')));
 const rules = idsIn('rules/');
 const terms = idsIn('glossary/');
 
 const bodyOf = (text: string) => text.split(/^---$/m).slice(2).join('---');
-const listedIn = (text: string, key: string) => (new RegExp(`^${key}: \\[(.*)\\]$`, 'm').exec(text)?.[1] ?? '').split(/,\s*/).filter(Boolean);
-const named = (text: string, tag: string) => [...text.matchAll(new RegExp(`<${tag} [^>]*?id="([^"]+)"`, 'g'))].map(([, id = '']) => id);
+const listedIn = (text: string, key: string) =>
+  (new RegExp(`^${key}: \\[(.*)\\]$`, 'm').exec(text)?.[1] ?? '').split(/,\s*/).filter(Boolean);
+const named = (text: string, tag: string) =>
+  [...text.matchAll(new RegExp(`<${tag} [^>]*?id="([^"]+)"`, 'g'))].map(([, id = '']) => id);
 
 describe.each(lessons)('$name', ({ text }) => {
   const body = bodyOf(text);
@@ -25,7 +31,10 @@ describe.each(lessons)('$name', ({ text }) => {
   test('[hand] opens on a working figure', () => expect(body.trim()).toMatch(/^<Calculator id="/));
 
   test('[hand] holds 600 to 1,000 words', () => {
-    const words = body.replace(/<[^>]+>/g, ' ').split(/\s+/).filter((word) => /\p{L}|\d/u.test(word)).length;
+    const words = body
+      .replace(/<[^>]+>/g, ' ')
+      .split(/\s+/)
+      .filter((word) => /\p{L}|\d/u.test(word)).length;
     expect(words).toBeGreaterThanOrEqual(600);
     expect(words).toBeLessThanOrEqual(1000);
   });
@@ -49,9 +58,18 @@ describe.each(lessons)('$name', ({ text }) => {
   });
 
   test('[hand] lists in its front matter only what exists', () => {
-    expect(listedIn(text, 'skills').filter((id) => !Object.hasOwn(skills, id)), 'skills').toEqual([]);
-    expect(listedIn(text, 'rules').filter((id) => !rules.has(id)), 'rules').toEqual([]);
-    expect(listedIn(text, 'next').filter((id) => !slugs.has(id)), 'next').toEqual([]);
+    expect(
+      listedIn(text, 'skills').filter((id) => !Object.hasOwn(skills, id)),
+      'skills',
+    ).toEqual([]);
+    expect(
+      listedIn(text, 'rules').filter((id) => !rules.has(id)),
+      'rules',
+    ).toEqual([]);
+    expect(
+      listedIn(text, 'next').filter((id) => !slugs.has(id)),
+      'next',
+    ).toEqual([]);
   });
 
   test('[hand] types no digits: numbers come from facts, worked examples and figures', () => {
@@ -59,16 +77,27 @@ describe.each(lessons)('$name', ({ text }) => {
   });
 
   test('[property] sentences are short: none over 35 words, 16 on average', () => {
-    const prose = body.replace(/^#.*$/gm, '').replace(/<[^>]+>/g, ' ').replace(/[*_]/g, '');
-    const lengths = prose.split(/(?<=[.!?:”])\s+/).map((sentence) => sentence.split(/\s+/).filter(Boolean).length).filter((length) => length > 0);
+    const prose = body
+      .replace(/^#.*$/gm, '')
+      .replace(/<[^>]+>/g, ' ')
+      .replace(/[*_]/g, '');
+    const lengths = prose
+      .split(/(?<=[.!?:”])\s+/)
+      .map((sentence) => sentence.split(/\s+/).filter(Boolean).length)
+      .filter((length) => length > 0);
     expect(Math.max(...lengths)).toBeLessThanOrEqual(35);
     expect(lengths.reduce((a, b) => a + b, 0) / lengths.length).toBeLessThanOrEqual(16);
   });
 });
 
-const cards = [...rules].map((name) => ({ name, text: readFileSync(new URL(`rules/${name}.mdx`, root), 'utf8') }));
+const cards = [...rules].map((name) => ({
+  name,
+  text: readFileSync(new URL(`rules/${name}.mdx`, root), 'utf8'),
+}));
 
 test.each(cards)('[hand] the card $name names the lessons that list it, and no other', ({ name, text }) => {
-  const listing = lessons.filter((lesson) => listedIn(lesson.text, 'rules').includes(name)).map((lesson) => lesson.name.replace(/^.*\/|\.mdx$/g, ''));
+  const listing = lessons
+    .filter((lesson) => listedIn(lesson.text, 'rules').includes(name))
+    .map((lesson) => lesson.name.replace(/^.*\/|\.mdx$/g, ''));
   expect(listedIn(text, 'lessons').toSorted()).toEqual(listing.toSorted());
 });

@@ -16,5 +16,7 @@ test('[hand] a short strand is listed whole, a long one by the thirty around the
 });
 
 test('[property] the lesson itself is always in its list', () => {
-  for (const count of [1, 29, 30, 31, 60]) for (let here = 0; here < count; here++) expect(lessonsAround(strand(count), `l${here}`)).toContainEqual({ id: `l${here}` });
+  for (const count of [1, 29, 30, 31, 60])
+    for (let here = 0; here < count; here++)
+      expect(lessonsAround(strand(count), `l${here}`)).toContainEqual({ id: `l${here}` });
 });

@@ -30,7 +30,10 @@ test.each([
 
 test('[hand] each line that cannot be read is named, with what is wrong', () => {
   expect(kept('12.3 12.6\n12.3\n1 2 3\n\n12.x 4\n1,234 1,250\n300 2')).toBe(
-    'Your readings: line 2, two numbers are needed, such as 12.3 12.6; line 3, two numbers are needed, such as 12.3 12.6; line 5, this is not a number; line 6, is that a thousand or a decimal?; line 7, the numbers must be between -200 and 200 millimetres.'.replace('-200', '−200'),
+    'Your readings: line 2, two numbers are needed, such as 12.3 12.6; line 3, two numbers are needed, such as 12.3 12.6; line 5, this is not a number; line 6, is that a thousand or a decimal?; line 7, the numbers must be between -200 and 200 millimetres.'.replace(
+      '-200',
+      '−200',
+    ),
   );
   expect(kept(Array.from({ length: 9 }, () => '1').join('\n')).match(/line/g)).toHaveLength(5);
   expect(kept('  \n ')).toMatch(/^Your readings: type a number/);
@@ -40,7 +43,11 @@ test('[hand] each line that cannot be read is named, with what is wrong', () => 
   expect(kept(`1 2${' '.repeat(6000)}`)).toBe('Your readings: at most 60 pairs.');
 });
 
-test('[hand] the kept form becomes readings', () => expect(repeatsOf('12.3_12.6*-1_0')).toEqual([{ firstMm: 12.3, secondMm: 12.6 }, { firstMm: -1, secondMm: 0 }]));
+test('[hand] the kept form becomes readings', () =>
+  expect(repeatsOf('12.3_12.6*-1_0')).toEqual([
+    { firstMm: 12.3, secondMm: 12.6 },
+    { firstMm: -1, secondMm: 0 },
+  ]));
 
 test('[hand] the example: Σd² = 4.39 over 24 pairs, 0.30 mm; real from 1.08 mm together, 0.75 alone; five readings for 1 mm', () => {
   const start = startState(measuringError);
@@ -53,8 +60,12 @@ test('[hand] the example: Σd² = 4.39 over 24 pairs, 0.30 mm; real from 1.08 mm
   expect(result.all.value).toBeCloseTo(1.07, 2);
   expect(result.needed).toEqual({ ok: true, readings: 5 });
   const { answer, doubt } = measuringErrorSays(result, start);
-  expect(answer).toBe('Your technical error is 0.30 mm. With 3 readings a side, a difference is real from 1.07 mm (10 comparisons together).');
-  expect(doubt).toMatch(/^A single one is real from 0\.75 mm\. To show 1\.0 mm takes 5 readings a side\. 24 pairs put your error between 0\.2\d and 0\.4\d mm\.$/);
+  expect(answer).toBe(
+    'Your technical error is 0.30 mm. With 3 readings a side, a difference is real from 1.07 mm (10 comparisons together).',
+  );
+  expect(doubt).toMatch(
+    /^A single one is real from 0\.75 mm\. To show 1\.0 mm takes 5 readings a side\. 24 pairs put your error between 0\.2\d and 0\.4\d mm\.$/,
+  );
   expect(measuringErrorCaution(result)).toBeUndefined();
 });
 
@@ -65,12 +76,16 @@ test('[hand] a shift, few pairs, pairs that never differ and tools too coarse ar
     const result = measuringError.solve(state);
     return `${measuringErrorSays(result, state).answer} ${measuringErrorSays(result, state).doubt} ${measuringErrorCaution(result) ?? ''}`;
   };
-  expect(say({ pairs: '10_10.9*20_21.1*30_31*40_41' })).toContain('The second pass reads 1.00 mm higher than the first');
+  expect(say({ pairs: '10_10.9*20_21.1*30_31*40_41' })).toContain(
+    'The second pass reads 1.00 mm higher than the first',
+  );
   expect(say({ pairs: '10_9.1*20_18.9*30_29*40_39' })).toContain('1.00 mm lower than the first');
   expect(say({ pairs: '10_10.4' })).toMatch(/One pair puts your error between .*Fewer than 20 pairs/);
   expect(say({ pairs: Array.from({ length: 20 }, () => '5_5').join('*') })).toContain('No pair differs');
   expect(say({ wanted: 0.4 })).toContain('no number of readings is enough');
-  expect(say({ comparisons: 1, readings: 1 })).toMatch(/With one reading a side, .*\(one comparison\)\. To show/);
+  expect(say({ comparisons: 1, readings: 1 })).toMatch(
+    /With one reading a side, .*\(one comparison\)\. To show/,
+  );
   expect(neededSays({ ok: true, readings: 21 }, 1)).toContain('use finer tools');
   expect(neededSays({ ok: true, readings: 20 }, 1)).toBe('To show 1.0 mm takes 20 readings a side.');
   expect(neededSays({ ok: true, readings: 1 }, 2)).toBe('To show 2.0 mm takes one reading a side.');

@@ -3,7 +3,17 @@ import { impatient } from '#components/practice/places.ts';
 import { openStore, readCopy, type Place } from '#components/practice/store.ts';
 import type { Answered, Progress } from '#lib/practice/progress.ts';
 
-const answered = (atMs: number): Answered => ({ skill: 'tilt', seed: 4, day: '2026-03-01', atMs, rung: 'bare', credit: 1, tries: 1, hints: 0, solved: true });
+const answered = (atMs: number): Answered => ({
+  skill: 'tilt',
+  seed: 4,
+  day: '2026-03-01',
+  atMs,
+  rung: 'bare',
+  credit: 1,
+  tries: 1,
+  hints: 0,
+  solved: true,
+});
 const progressOf = (...atMs: readonly number[]): Progress => ({ schema: 1, answers: atMs.map(answered) });
 const times = (progress: Progress) => progress.answers.map(({ atMs }) => atMs);
 
@@ -21,8 +31,13 @@ function place(kind: Place['kind'], box: Box): Place {
     },
   };
 }
-function boxes(indexed: Box = { value: undefined }, local: Box = { value: undefined }, memory: Box = { value: undefined }) {
-  const open = () => openStore([place('indexeddb', indexed), place('localstorage', local), place('memory', memory)]);
+function boxes(
+  indexed: Box = { value: undefined },
+  local: Box = { value: undefined },
+  memory: Box = { value: undefined },
+) {
+  const open = () =>
+    openStore([place('indexeddb', indexed), place('localstorage', local), place('memory', memory)]);
   return { indexed, local, memory, open };
 }
 
@@ -57,9 +72,15 @@ test('[hand] a full first place: the next one takes the answer, and both are rea
 
 test('[hand] a first place that never answers: the next one takes the answer, and waits once only', async () => {
   let asked = 0;
-  const never = () => { asked++; return new Promise<never>(() => {}); };
+  const never = () => {
+    asked++;
+    return new Promise<never>(() => {});
+  };
   const local: Box = { value: progressOf(1) };
-  const store = openStore([impatient({ kind: 'indexeddb', read: never, update: never }, 20), place('localstorage', local)]);
+  const store = openStore([
+    impatient({ kind: 'indexeddb', read: never, update: never }, 20),
+    place('localstorage', local),
+  ]);
   expect(times((await store.load()).progress)).toEqual([1]);
   expect((await store.add(answered(2))).kind).toBe('localstorage');
   expect(local.value).toEqual(progressOf(1, 2));

@@ -2,9 +2,22 @@ import { expect, test } from 'vitest';
 import { isNear } from '#components/site/isNear.ts';
 
 test.each([
-  ['levelling', 'Level'], ['noses', 'the nose.'], ['sidak', 'Šidák'], ['mm', '3 mm'], ['glabela', 'glabella'], ['level zyzzyva', 'levels'], ['95', '95 %'], ['client’s left', 'client'],
+  ['levelling', 'Level'],
+  ['noses', 'the nose.'],
+  ['sidak', 'Šidák'],
+  ['mm', '3 mm'],
+  ['glabela', 'glabella'],
+  ['level zyzzyva', 'levels'],
+  ['95', '95 %'],
+  ['client’s left', 'client'],
 ])('[hand] “%s” is near “%s”', (asked, found) => expect(isNear(asked, found)).toBe(true));
 
 test.each([
-  ['zyzzyva', 'Z'], ['zyzzyva', 'Z zone'], ['mm', 'm'], ['<b>', 'a'], ['…', 'level'], ['', 'level'], ['level', ''],
+  ['zyzzyva', 'Z'],
+  ['zyzzyva', 'Z zone'],
+  ['mm', 'm'],
+  ['<b>', 'a'],
+  ['…', 'level'],
+  ['', 'level'],
+  ['level', ''],
 ])('[hand] “%s” is not near “%s”', (asked, found) => expect(isNear(asked, found)).toBe(false));

@@ -21,7 +21,10 @@ describe('[hand] a printer that is off', () => {
   });
   test('[hand] a reading below 90 or above 110 is refused with its name; the ends are taken', () => {
     expect(fromAddress(practiceSheet, 'across=90&up=110').refused).toEqual([]);
-    for (const query of ['across=89.9', 'up=110.1']) expect(fromAddress(practiceSheet, query).refused.map(({ refusal }) => refusal.code)).toEqual(['out-of-range']);
+    for (const query of ['across=89.9', 'up=110.1'])
+      expect(fromAddress(practiceSheet, query).refused.map(({ refusal }) => refusal.code)).toEqual([
+        'out-of-range',
+      ]);
   });
   test('[hand] the foot speaks of the printer only when something was corrected', () => {
     expect(scaledFor(1, 1)).toBe('');
@@ -32,14 +35,22 @@ describe('[hand] a printer that is off', () => {
 
 test('[property] any address gives a whole sheet: known face, level and scale; the state goes through an address unchanged', () => {
   fc.assert(
-    fc.property(fc.string({ maxLength: 80 }), fc.dictionary(fc.constantFrom('seed', 'level', 'paper', 'across', 'up'), fc.oneof(fc.string(), fc.integer({ min: -20, max: 1200 }).map(String))), (noise, pairs) => {
-      const { state } = fromAddress(practiceSheet, `${new URLSearchParams(pairs)}&${noise}`);
-      const { seed, level, scale } = practiceSheet.solve(state);
-      expect(Number.isInteger(seed) && seed >= 0 && seed <= 999).toBe(true);
-      expect([0, 1, 2, 3]).toContain(level);
-      for (const factor of [scale.across, scale.up]) expect(factor >= 100 / 110 && factor <= 100 / 90).toBe(true);
-      expect(fromAddress(practiceSheet, toAddress(practiceSheet, state)).state).toEqual(state);
-    }),
+    fc.property(
+      fc.string({ maxLength: 80 }),
+      fc.dictionary(
+        fc.constantFrom('seed', 'level', 'paper', 'across', 'up'),
+        fc.oneof(fc.string(), fc.integer({ min: -20, max: 1200 }).map(String)),
+      ),
+      (noise, pairs) => {
+        const { state } = fromAddress(practiceSheet, `${new URLSearchParams(pairs)}&${noise}`);
+        const { seed, level, scale } = practiceSheet.solve(state);
+        expect(Number.isInteger(seed) && seed >= 0 && seed <= 999).toBe(true);
+        expect([0, 1, 2, 3]).toContain(level);
+        for (const factor of [scale.across, scale.up])
+          expect(factor >= 100 / 110 && factor <= 100 / 90).toBe(true);
+        expect(fromAddress(practiceSheet, toAddress(practiceSheet, state)).state).toEqual(state);
+      },
+    ),
     { numRuns: 2000 },
   );
 });

@@ -6,9 +6,16 @@ import { fixed } from '#words/number.ts';
 import type { ProblemWords } from '#words/skills/problemWords.ts';
 
 /** What a learner's reply looks like inside a sentence. */
-export function replyInWords<G>(skill: Skill<G>, words: ProblemWords<G>, given: G, reply: number | string): string {
+export function replyInWords<G>(
+  skill: Skill<G>,
+  words: ProblemWords<G>,
+  given: G,
+  reply: number | string,
+): string {
   const answer = skill.answer(given);
-  return answer.kind === 'number' ? `${fixed(Number(reply))} ${answer.unit}` : words.option(String(reply), given);
+  return answer.kind === 'number'
+    ? `${fixed(Number(reply))} ${answer.unit}`
+    : words.option(String(reply), given);
 }
 
 /** Everything that must hold for one seed of one skill; failures name the seed. */
@@ -20,18 +27,34 @@ export function checkSeed<G>(skill: Skill<G>, words: ProblemWords<G>, seed: numb
   const answer = skill.answer(given);
   const slips = skill.slips.map(({ id, credit, value }) => ({ id, credit, value: value(given) }));
 
-  const wrong = answer.kind === 'number' ? slips : slips.filter(({ value }) => value !== answer.correct && answer.options.includes(String(value)));
+  const wrong =
+    answer.kind === 'number'
+      ? slips
+      : slips.filter(({ value }) => value !== answer.correct && answer.options.includes(String(value)));
   expect(wrong.length, at).toBeGreaterThanOrEqual(2);
-  expect(new Set(wrong.map(({ value }) => (typeof value === 'number' ? value.toFixed(1) : value))).size, at).toBe(wrong.length);
+  expect(
+    new Set(wrong.map(({ value }) => (typeof value === 'number' ? value.toFixed(1) : value))).size,
+    at,
+  ).toBe(wrong.length);
   if (answer.kind === 'number') {
     expect(answer.range.hi, at).toBeGreaterThanOrEqual(answer.range.lo);
     expect(isInRange(answer.range, answer.exact), at).toBe(true);
-    expect(mark(answer, slips, Number(answer.exact.toFixed(answer.range.decimals))), at).toEqual({ right: true, credit: 1 });
+    expect(mark(answer, slips, Number(answer.exact.toFixed(answer.range.decimals))), at).toEqual({
+      right: true,
+      credit: 1,
+    });
   } else {
-    expect(answer.options.filter((option) => option === answer.correct), at).toHaveLength(1);
+    expect(
+      answer.options.filter((option) => option === answer.correct),
+      at,
+    ).toHaveLength(1);
     expect(new Set(answer.options).size, at).toBe(answer.options.length);
-    expect(new Set(answer.options.map((option) => words.option(option, given))).size, at).toBe(answer.options.length);
-    expect(new Set(wrong.map(({ value }) => value)), at).toEqual(new Set(answer.options.filter((option) => option !== answer.correct)));
+    expect(new Set(answer.options.map((option) => words.option(option, given))).size, at).toBe(
+      answer.options.length,
+    );
+    expect(new Set(wrong.map(({ value }) => value)), at).toEqual(
+      new Set(answer.options.filter((option) => option !== answer.correct)),
+    );
   }
 
   const said: string[] = [];
@@ -57,7 +80,13 @@ export function checkSeed<G>(skill: Skill<G>, words: ProblemWords<G>, seed: numb
   expect(steps.length, at).toBeGreaterThanOrEqual(2);
   expect(steps.at(-1), at).toContain(right);
   expect(words.right(given, right), at).toContain(right);
-  const sentences = [words.question(given), ...words.givens(given), ...steps, ...said, ...(words.table?.(given).rows.flat() ?? [])];
+  const sentences = [
+    words.question(given),
+    ...words.givens(given),
+    ...steps,
+    ...said,
+    ...(words.table?.(given).rows.flat() ?? []),
+  ];
   for (const sentence of sentences) {
     expect(sentence, at).not.toMatch(/NaN|undefined|Infinity|\[object|-\d|−0(?!\.\d*[1-9])/);
     expect(sentence.trim().length, at).toBeGreaterThan(0);

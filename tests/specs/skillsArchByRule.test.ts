@@ -25,7 +25,12 @@ test('[property] the answer lies inside its line, and every rule is asked often'
 test('[property] no side differs by more than hands can miss: 1.2 mm at most', () => {
   for (const seed of seeds) {
     const { brows, eyes } = archByRule.given(seed);
-    for (const [right, left] of [[brows.right.frontMm, brows.left.frontMm], [brows.right.tailMm, brows.left.tailMm], [eyes.right.innerMm, eyes.left.innerMm], [eyes.right.outerMm, eyes.left.outerMm]]) {
+    for (const [right, left] of [
+      [brows.right.frontMm, brows.left.frontMm],
+      [brows.right.tailMm, brows.left.tailMm],
+      [eyes.right.innerMm, eyes.left.innerMm],
+      [eyes.right.outerMm, eyes.left.outerMm],
+    ]) {
       expect(Math.abs((right ?? 0) - (left ?? 0)), `seed ${seed}`).toBeLessThanOrEqual(1.2 + 1e-9);
     }
   }
@@ -43,7 +48,8 @@ test('[hand] fronts 14.2 and 13.8, tails 57.5 and 57.0: 14 and 57.25; 43.25 × 0
   expect(exact('golden-from-front')).toBeCloseTo(40.73, 2);
   expect(exact('two-thirds')).toBeCloseTo(14 + (2 * 43.25) / 3, 9);
   expect(exact('women')).toBeCloseTo(16 + 0.929 * 30, 9);
-  const slip = (id: string) => Number(archByRule.slips.find((one) => one.id === id)?.value({ ...given, asked: 'golden-from-front' }));
+  const slip = (id: string) =>
+    Number(archByRule.slips.find((one) => one.id === id)?.value({ ...given, asked: 'golden-from-front' }));
   expect(slip('from-the-far-end')).toBeCloseTo(30.52, 2);
   expect(slip('forgot-the-start')).toBeCloseTo(26.73, 2);
   expect(slip('right-alone')).toBeCloseTo(14.2 + 0.618034 * 43.3, 4);

@@ -27,7 +27,16 @@ test('[hand] read from the page as a person would: unlike sides, else the one ra
       const isPlus = difference.startsWith('+');
       const saidYes = changeNothingWords.givens(given).join(' ').includes('said yes');
       if (!saidYes) expect(answer.correct).toBe('ask-first');
-      else expect(answer.correct).toBe(what.startsWith('arch') ? (isPlus ? 'raise-right-arch' : 'raise-left-arch') : isPlus ? 'bring-in-left-front' : 'bring-in-right-front');
+      else
+        expect(answer.correct).toBe(
+          what.startsWith('arch')
+            ? isPlus
+              ? 'raise-right-arch'
+              : 'raise-left-arch'
+            : isPlus
+              ? 'bring-in-left-front'
+              : 'bring-in-right-front',
+        );
     }
   }
 });
@@ -50,7 +59,8 @@ test('[property] no pigment without her yes: a real difference under 3 mm that s
     const given = changeNothing.given(seed);
     const answer = changeNothing.answer(given);
     if (answer.kind !== 'choice') throw new Error('not a choice');
-    for (const { differenceMm } of Object.values(given.compared)) expect(Math.abs(differenceMm)).toBeLessThan(mappingFacts['most-see-mm'].value);
+    for (const { differenceMm } of Object.values(given.compared))
+      expect(Math.abs(differenceMm)).toBeLessThan(mappingFacts['most-see-mm'].value);
     const isMove = /^(raise|bring)/.test(answer.correct);
     if (isMove) expect(given.wish, String(seed)).toBe('said-yes');
     if (answer.correct === 'ask-first') asked++;
@@ -59,7 +69,11 @@ test('[property] no pigment without her yes: a real difference under 3 mm that s
 });
 
 test('[hand] it says that the skin is meant, and leaving a real difference untold is half right', () => {
-  const seed = seeds.find((one) => { const answer = changeNothing.answer(changeNothing.given(one)); return answer.kind === 'choice' && answer.correct === 'ask-first'; }) ?? 0;
+  const seed =
+    seeds.find((one) => {
+      const answer = changeNothing.answer(changeNothing.given(one));
+      return answer.kind === 'choice' && answer.correct === 'ask-first';
+    }) ?? 0;
   const given = changeNothing.given(seed);
   expect(changeNothingWords.givens(given)[0]).toContain('in the skin');
   expect(changeNothingWords.option('ask-first', given)).toBe('Real: tell her, ask, draw it first');

@@ -15,7 +15,8 @@ test('[hand] 60 strokes of 8 × 0.18 mm on 288 mm²: 86.4/288 = 30 % side by sid
   };
   expect(exact(false)).toBeCloseTo(30, 9);
   expect(exact(true)).toBeCloseTo(25.9182, 4);
-  const value = (id: string, crossing = false) => coverageFromStrokes.slips.find((slip) => slip.id === id)?.value({ ...given, crossing });
+  const value = (id: string, crossing = false) =>
+    coverageFromStrokes.slips.find((slip) => slip.id === id)?.value({ ...given, crossing });
   expect(value('other-way')).toBeCloseTo(25.9182, 4);
   expect(value('other-way', true)).toBeCloseTo(30, 9);
   expect(value('bare')).toBeCloseTo(70, 9);
@@ -27,5 +28,6 @@ test('[property] both kinds are dealt, and brows are of a brow’s size', () => 
   const dealt = Array.from({ length: 1000 }, (_, seed) => coverageFromStrokes.given(seed));
   expect(dealt.filter(({ crossing }) => crossing).length).toBeGreaterThan(300);
   expect(dealt.filter(({ crossing }) => !crossing).length).toBeGreaterThan(300);
-  for (const { areaMm2, count } of dealt) expect(areaMm2 >= 200 && areaMm2 <= 400 && count >= 40 && count <= 120).toBe(true);
+  for (const { areaMm2, count } of dealt)
+    expect(areaMm2 >= 200 && areaMm2 <= 400 && count >= 40 && count <= 120).toBe(true);
 });

@@ -24,15 +24,33 @@ test('[property] each ending comes in a fair share of seeds, on skins from L* 36
   for (const ending of ['cover', 'lighten', 'leave'] as const) {
     const own = givens.filter((given) => rightOf(given) === ending);
     expect(own.length, ending).toBeGreaterThan(280);
-    for (const l of [72, 63, 54, 45, 36]) expect(own.filter(({ skin }) => skin[0] === l).length, `${ending} on L* ${l}`).toBeGreaterThan(30);
+    for (const l of [72, 63, 54, 45, 36])
+      expect(own.filter(({ skin }) => skin[0] === l).length, `${ending} on L* ${l}`).toBeGreaterThan(30);
   }
   expect(givens.some((given) => !['cover', 'lighten', 'leave'].includes(rightOf(given)))).toBe(false);
-  // The traps are set: with white some that must not be covered would pass, and old work that is near enough could be brought nearer.
-  expect(coverCases.some((row) => row.white < 3 && rightOf({ client: 'weaver', ...row }) === 'lighten')).toBe(true);
-  expect(coverCases.some((row) => Math.max(row.six, row.two) < row.now && rightOf({ client: 'weaver', ...row }) === 'leave')).toBe(true);
+  // The traps are set: with white some that must not be covered would pass, and old work that is near enough
+  // could be brought nearer.
+  expect(coverCases.some((row) => row.white < 3 && rightOf({ client: 'weaver', ...row }) === 'lighten')).toBe(
+    true,
+  );
+  expect(
+    coverCases.some(
+      (row) => Math.max(row.six, row.two) < row.now && rightOf({ client: 'weaver', ...row }) === 'leave',
+    ),
+  ).toBe(true);
 });
 
-const given: DoNotCoverGiven = { client: 'weaver', old: 'ash-grey', skin: [60, 10, 16], today: [45, 1, 4], wanted: [48, 9, 13], now: 3, six: 2.9, two: 2.9, white: 1 };
+const given: DoNotCoverGiven = {
+  client: 'weaver',
+  old: 'ash-grey',
+  skin: [60, 10, 16],
+  today: [45, 1, 4],
+  wanted: [48, 9, 13],
+  now: 3,
+  six: 2.9,
+  two: 2.9,
+  white: 1,
+};
 
 test.each([
   [{ now: 2.9, six: 9, two: 9 }, 'leave'],

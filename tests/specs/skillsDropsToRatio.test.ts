@@ -14,7 +14,8 @@ test('[hand] 6 and 4 drops: 1.5 for each, 40 % of the mix; other way round 0.67 
     return answer.kind === 'number' ? answer.exact : Number.NaN;
   };
   expect([exact('ratio'), exact('share')]).toEqual([1.5, 40]);
-  const value = (id: string, asks: 'ratio' | 'share') => dropsToRatio.slips.find((slip) => slip.id === id)?.value({ ...given, asks });
+  const value = (id: string, asks: 'ratio' | 'share') =>
+    dropsToRatio.slips.find((slip) => slip.id === id)?.value({ ...given, asks });
   expect(value('inverted', 'ratio')).toBeCloseTo(0.66667, 4);
   expect(value('inverted', 'share')).toBe(60);
   expect(value('share-for-ratio', 'ratio')).toBeCloseTo(0.6, 9);
@@ -25,6 +26,7 @@ test('[hand] 6 and 4 drops: 1.5 for each, 40 % of the mix; other way round 0.67 
 
 test('[property] both questions are asked, of two different bottles', () => {
   const dealt = Array.from({ length: 1000 }, (_, seed) => dropsToRatio.given(seed));
-  for (const asks of ['ratio', 'share']) expect(dealt.filter((one) => one.asks === asks).length).toBeGreaterThan(300);
+  for (const asks of ['ratio', 'share'])
+    expect(dealt.filter((one) => one.asks === asks).length).toBeGreaterThan(300);
   for (const { first, second } of dealt) expect(first).not.toBe(second);
 });

@@ -20,16 +20,27 @@ test('[property] both sides, mirrored and not, "nobody can tell" and widths all 
     const key = `${right(given)}${given.signSide === given.signHalf ? ' mirrored' : ''}`;
     counts.set(key, (counts.get(key) ?? 0) + 1);
   }
-  for (const key of ['left', 'right', 'left mirrored', 'right mirrored', 'cannot-tell', 'no-widths']) expect(counts.get(key) ?? 0, key).toBeGreaterThan(80);
+  for (const key of ['left', 'right', 'left mirrored', 'right mirrored', 'cannot-tell', 'no-widths'])
+    expect(counts.get(key) ?? 0, key).toBeGreaterThan(80);
 });
 
 test('[hand] the ferry pilot: her nose leans to her left; in the picture it leans left, so the picture is mirrored', () => {
-  const given: FlippedSelfieGiven = { client: 'ferry pilot', thing: 'higher', thingHalf: 'left', amountMm: 1.8, sign: 'nose', signSide: 'left', signHalf: 'left' };
+  const given: FlippedSelfieGiven = {
+    client: 'ferry pilot',
+    thing: 'higher',
+    thingHalf: 'left',
+    amountMm: 1.8,
+    sign: 'nose',
+    signSide: 'left',
+    signHalf: 'left',
+  };
   expect(right(given)).toBe('left');
   expect(right({ ...given, thingHalf: 'right' })).toBe('right');
   expect(right({ ...given, signHalf: 'right' })).toBe('right');
   expect(right({ ...given, signHalf: 'right', thingHalf: 'right' })).toBe('left');
   expect(right({ ...given, signSide: 'not-written' })).toBe('cannot-tell');
   expect(right({ ...given, thing: 'longer' })).toBe('no-widths');
-  expect(flippedSelfieWords.right(given, 'Her left brow is higher')).toBe('Her left brow is higher. In her record her nose leans to her own left. In the picture the nose leans towards the left half. So the left half is her left: the picture is mirrored.');
+  expect(flippedSelfieWords.right(given, 'Her left brow is higher')).toBe(
+    'Her left brow is higher. In her record her nose leans to her own left. In the picture the nose leans towards the left half. So the left half is her left: the picture is mirrored.',
+  );
 });

@@ -21,7 +21,8 @@ test('[property] the changes kept with the cases are those of the model, to a te
 
 test('[property] yellow alone never makes grey-blue green, equal drops of yellow and iron black do on light to tan skin and on no deeper one', () => {
   for (const { old, skin, today, moves } of trapCases.filter((one) => one.old === 'grey-blue')) {
-    const lowest = (mix: (typeof trapMixes)[number]) => Math.min(...(moves[trapMixes.indexOf(mix)] ?? []).map(([a]) => today[1] + a));
+    const lowest = (mix: (typeof trapMixes)[number]) =>
+      Math.min(...(moves[trapMixes.indexOf(mix)] ?? []).map(([a]) => today[1] + a));
     expect(lowest('yellow'), `${old}, L* ${skin[0]}`).toBeGreaterThan(0);
     expect(lowest('equal-black') < 0, `${old}, L* ${skin[0]}`).toBe(skin[0] >= 54);
     expect(lowest('with-orange'), `${old}, L* ${skin[0]}`).toBeGreaterThan(lowest('equal-black'));
@@ -30,21 +31,33 @@ test('[property] yellow alone never makes grey-blue green, equal drops of yellow
 
 test('[property] skins come equally often, "none" in a fair share, and every mix but one is right now and then', () => {
   const givens = seeds.map((seed) => greenTrap.given(seed));
-  for (const l of [72, 63, 54, 45, 36]) expect(givens.filter(({ skin }) => skin[0] === l).length, `L* ${l}`).toBeGreaterThan(150);
+  for (const l of [72, 63, 54, 45, 36])
+    expect(givens.filter(({ skin }) => skin[0] === l).length, `L* ${l}`).toBeGreaterThan(150);
   const rights = givens.map(rightOf);
   expect(rights.filter((right) => right === 'none').length).toBeGreaterThan(180);
   expect(rights.filter((right) => right === 'none').length).toBeLessThan(330);
-  for (const id of ['little-black', 'equal-black', 'much-black'] as const) expect(rights.filter((right) => right === id).length, id).toBeGreaterThan(20);
+  for (const id of ['little-black', 'equal-black', 'much-black'] as const)
+    expect(rights.filter((right) => right === id).length, id).toBeGreaterThan(20);
   expect(rights).toContain('yellow');
-  for (const { mixes } of givens) expect(mixes.every(({ dose }) => trapDoses.some((one) => one === dose))).toBe(true);
+  for (const { mixes } of givens)
+    expect(mixes.every(({ dose }) => trapDoses.some((one) => one === dose))).toBe(true);
 });
 
 test('[hand] 0.3 − 0.4 = −0.1 is green; 0.3 + 0.9 and 0.3 − 0.2 are not', () => {
   const given: GreenTrapGiven = {
-    client: 'weaver', old: 'grey-blue', skin: [63, 10, 19], today: [46, 0.3, -2],
-    mixes: [{ id: 'yellow', dose: 0.4, move: [0.9, 5] }, { id: 'equal-black', dose: 0.2, move: [-0.2, 2] }, { id: 'much-black', dose: 0.6, move: [-0.4, 1] }],
+    client: 'weaver',
+    old: 'grey-blue',
+    skin: [63, 10, 19],
+    today: [46, 0.3, -2],
+    mixes: [
+      { id: 'yellow', dose: 0.4, move: [0.9, 5] },
+      { id: 'equal-black', dose: 0.2, move: [-0.2, 2] },
+      { id: 'much-black', dose: 0.6, move: [-0.4, 1] },
+    ],
   };
   expect(rightOf(given)).toBe('much-black');
-  expect(greenTrap.steps(given)[0]?.values['sums']).toBe('0.3 + 0.9 = 1.2; 0.3 − 0.2 = 0.1; 0.3 − 0.4 = −0.1');
+  expect(greenTrap.steps(given)[0]?.values['sums']).toBe(
+    '0.3 + 0.9 = 1.2; 0.3 − 0.2 = 0.1; 0.3 − 0.4 = −0.1',
+  );
   expect(rightOf({ ...given, mixes: given.mixes.slice(0, 2) })).toBe('none');
 });

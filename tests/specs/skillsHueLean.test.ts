@@ -16,14 +16,25 @@ test('[property] every seed 0 to 999 has one right answer and names every wrong 
 test('[property] all three answers come often, for red and for yellow; the larger number misleads often', () => {
   for (const asks of ['red', 'yellow']) {
     for (const answer of ['first', 'second', 'not-shown']) {
-      expect(seeds.filter((seed) => hueLean.given(seed).asks === asks && right(hueLean.given(seed)) === answer).length, `${asks} ${answer}`).toBeGreaterThan(60);
+      expect(
+        seeds.filter((seed) => hueLean.given(seed).asks === asks && right(hueLean.given(seed)) === answer)
+          .length,
+        `${asks} ${answer}`,
+      ).toBeGreaterThan(60);
     }
   }
-  expect(seeds.filter((seed) => hueLean.slips[0]?.value(hueLean.given(seed)) !== '').length).toBeGreaterThan(150);
+  expect(seeds.filter((seed) => hueLean.slips[0]?.value(hueLean.given(seed)) !== '').length).toBeGreaterThan(
+    150,
+  );
 });
 
 test('[table] two measured people, 40.7° and 62.3°: the first leans red, whatever the doubt up to 10°', () => {
-  const given: HueLeanGiven = { first: { client: 'baker', l: 62.82, a: 12.69, b: 10.91 }, second: { client: 'cyclist', l: 67.37, a: 8.71, b: 16.6 }, doubtDeg: 5, asks: 'red' };
+  const given: HueLeanGiven = {
+    first: { client: 'baker', l: 62.82, a: 12.69, b: 10.91 },
+    second: { client: 'cyclist', l: 67.37, a: 8.71, b: 16.6 },
+    doubtDeg: 5,
+    asks: 'red',
+  };
   expect(right(given)).toBe('first');
   expect(right({ ...given, asks: 'yellow' })).toBe('second');
   expect(right({ ...given, doubtDeg: 10.7 })).toBe('first');

@@ -15,8 +15,11 @@ test('[property] every seed 0 to 999 has one right answer and names every wrong 
 
 test('[property] all five answers come often, and the last month itself is often today’s', () => {
   const givens = seeds.map((seed) => inkLabel.given(seed));
-  for (const answer of ['none', 'no-use', 'no-lot', 'no-list', 'past']) expect(givens.filter((given) => right(given) === answer).length, answer).toBeGreaterThan(150);
-  const inItsLast = givens.filter(({ label: { last }, today }) => last.year === today.year && last.month === today.month);
+  for (const answer of ['none', 'no-use', 'no-lot', 'no-list', 'past'])
+    expect(givens.filter((given) => right(given) === answer).length, answer).toBeGreaterThan(150);
+  const inItsLast = givens.filter(
+    ({ label: { last }, today }) => last.year === today.year && last.month === today.month,
+  );
   expect(inItsLast.length).toBeGreaterThan(300);
   for (const given of inItsLast) expect(right(given)).not.toBe('past');
   for (const given of givens) expect(given.fault).toBe(right(given));
@@ -24,7 +27,14 @@ test('[property] all five answers come often, and the last month itself is often
 
 test('[hand] item number for a lot; praise for a list; the end of March on 30 March and on 1 April', () => {
   const label = { saysUse: true, hasLot: true, listsIngredients: true, last: { year: 2027, month: 3 } };
-  const base: InkLabelGiven = { label, today: { year: 2027, month: 3, day: 30 }, number: 'K1234', pigments: ['77492', '77499', '77491'], badge: '“Vegan”', fault: 'none' };
+  const base: InkLabelGiven = {
+    label,
+    today: { year: 2027, month: 3, day: 30 },
+    number: 'K1234',
+    pigments: ['77492', '77499', '77491'],
+    badge: '“Vegan”',
+    fault: 'none',
+  };
   expect(right(base)).toBe('none');
   expect(right({ ...base, today: { year: 2027, month: 4, day: 1 } })).toBe('past');
   expect(right({ ...base, label: { ...label, hasLot: false } })).toBe('no-lot');

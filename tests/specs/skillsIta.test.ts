@@ -35,6 +35,9 @@ test('[hand] the answer of every seed is the library’s angle', () => {
   for (const seed of seeds) {
     const given = ita.given(seed);
     const [answer, ours] = [ita.answer(given), itaOf({ l: given.skinL, b: given.skinB })];
-    expect(answer.kind === 'number' && ours.ok && Math.abs(answer.exact - ours.deg) < 1e-9, `seed ${seed}`).toBe(true);
+    expect(
+      answer.kind === 'number' && ours.ok && Math.abs(answer.exact - ours.deg) < 1e-9,
+      `seed ${seed}`,
+    ).toBe(true);
   }
 });

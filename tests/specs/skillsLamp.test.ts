@@ -24,22 +24,42 @@ test('[property] every seed 0 to 999 has one right answer and names every wrong 
 
 test('[property] both lamps, five skins and five mixes come often as the right one', () => {
   const givens = seeds.map(lamp.given);
-  for (const under of ['D65', 'A'] as const) expect(givens.filter((given) => given.lamp === under).length, under).toBeGreaterThan(200);
-  for (const { skin, mixes: all } of lampCases) expect(givens.filter(({ mixes }) => mixes.every((mix) => all.some((one) => one === mix))).length, `L* ${skin[0]}`).toBeGreaterThan(120);
+  for (const under of ['D65', 'A'] as const)
+    expect(givens.filter((given) => given.lamp === under).length, under).toBeGreaterThan(200);
+  for (const { skin, mixes: all } of lampCases)
+    expect(
+      givens.filter(({ mixes }) => mixes.every((mix) => all.some((one) => one === mix))).length,
+      `L* ${skin[0]}`,
+    ).toBeGreaterThan(120);
   const rights = givens.map(right);
-  expect([...new Set(rights)].filter((id) => rights.filter((one) => one === id).length > 50).length).toBeGreaterThanOrEqual(5);
+  expect(
+    [...new Set(rights)].filter((id) => rights.filter((one) => one === id).length > 50).length,
+  ).toBeGreaterThanOrEqual(5);
 });
 
 test('[property] the colours kept with the cases are those of the model, to a tenth, under both lamps', () => {
-  for (const { skin: [l, a, b], mixes } of lampCases) {
+  for (const {
+    skin: [l, a, b],
+    mixes,
+  } of lampCases) {
     const skin = skinOptics({ l, a, b });
     if (!skin.ok) throw new Error(skin.reason);
     for (const mix of mixes) {
       const bottle = bottles.find(({ id }) => id === mix.id);
       if (!bottle) throw new Error(mix.id);
       for (const under of ['D65', 'A'] as const) {
-        const seen = healedColour(skin, mixLayer(bottle.shares, 0.3, leftOf(startAgeing, 0)), { depthMm: 0.1, coverage: 0.6, veilShare: 0.35 }, under);
-        expect([mix[under][0] - seen.l, mix[under][1] - seen.a, mix[under][2] - seen.b].every((miss) => Math.abs(miss) <= 0.0501), `${mix.id} on ${l} under ${under}`).toBe(true);
+        const seen = healedColour(
+          skin,
+          mixLayer(bottle.shares, 0.3, leftOf(startAgeing, 0)),
+          { depthMm: 0.1, coverage: 0.6, veilShare: 0.35 },
+          under,
+        );
+        expect(
+          [mix[under][0] - seen.l, mix[under][1] - seen.a, mix[under][2] - seen.b].every(
+            (miss) => Math.abs(miss) <= 0.0501,
+          ),
+          `${mix.id} on ${l} under ${under}`,
+        ).toBe(true);
       }
     }
   }
@@ -50,7 +70,10 @@ test('[property] the fact about tungsten is what the model gives for the example
     const skin = skinOptics({ l, a, b });
     return skin.ok ? spectrumToLab(skin.reflectance, 'A').a - a : NaN;
   });
-  const { value, range: [lo, hi] } = lampFacts['tungsten-adds-to-skin'];
+  const {
+    value,
+    range: [lo, hi],
+  } = lampFacts['tungsten-adds-to-skin'];
   expect(adds[1]).toBeCloseTo(value, 1);
   expect(Math.min(...adds)).toBeCloseTo(lo, 1);
   expect(Math.max(...adds)).toBeCloseTo(hi, 1);
@@ -58,8 +81,14 @@ test('[property] the fact about tungsten is what the model gives for the example
 
 test('[hand] wanted 50 / 14 / 15 under tungsten: 50 / 13 / 15 there is 1 away; the one whose daylight is 50 / 14 / 15 is 5 away there', () => {
   const given: LampGiven = {
-    client: 'baker', lamp: 'A', wanted: [50, 14, 15],
-    mixes: [{ id: 'orange', D65: [50, 14, 15], A: [53, 18, 15] }, { id: 'brown-even', D65: [48, 9, 13], A: [50, 13, 15] }, { id: 'black-iron', D65: [46, 5, 10], A: [50, 11, 11] }],
+    client: 'baker',
+    lamp: 'A',
+    wanted: [50, 14, 15],
+    mixes: [
+      { id: 'orange', D65: [50, 14, 15], A: [53, 18, 15] },
+      { id: 'brown-even', D65: [48, 9, 13], A: [50, 13, 15] },
+      { id: 'black-iron', D65: [46, 5, 10], A: [50, 11, 11] },
+    ],
   };
   expect(right(given)).toBe('brown-even');
   expect(lamp.slips.map(({ value }) => value(given))).toEqual(['orange', '', 'black-iron']);

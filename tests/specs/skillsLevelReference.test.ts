@@ -12,10 +12,14 @@ test('[property] the answer is the difference of distances from the line, made s
   for (let seed = 0; seed < 1000; seed++) {
     const given = levelReference.given(seed);
     const { corners, fronts, higher } = given;
-    const angle = Math.atan2(corners.left.upMm - corners.right.upMm, corners.left.alongMm - corners.right.alongMm);
+    const angle = Math.atan2(
+      corners.left.upMm - corners.right.upMm,
+      corners.left.alongMm - corners.right.alongMm,
+    );
     const normal = { x: -Math.sin(angle), y: Math.cos(angle) };
     const line = { normal, offsetMm: normal.x * corners.right.alongMm + normal.y * corners.right.upMm };
-    const over = ({ alongMm, upMm }: { alongMm: number; upMm: number }) => signedDistanceMm({ xMm: alongMm, yMm: upMm }, line) / Math.cos(angle);
+    const over = ({ alongMm, upMm }: { alongMm: number; upMm: number }) =>
+      signedDistanceMm({ xMm: alongMm, yMm: upMm }, line) / Math.cos(angle);
     const difference = over(fronts.left) - over(fronts.right);
     const answer = levelReference.answer(given);
     if (answer.kind !== 'number') throw new Error('not a number');
@@ -30,6 +34,8 @@ test('[property] no degenerate picture: the line plainly slopes, the fronts stan
     expect(Math.abs(corners.left.upMm - corners.right.upMm)).toBeGreaterThanOrEqual(2);
     expect(fronts.right.alongMm).toBeGreaterThan(20);
     expect(fronts.left.alongMm).toBeLessThan(corners.left.alongMm - 10);
-    expect(Math.min(fronts.left.upMm, fronts.right.upMm) - Math.max(corners.left.upMm, corners.right.upMm)).toBeGreaterThan(3);
+    expect(
+      Math.min(fronts.left.upMm, fronts.right.upMm) - Math.max(corners.left.upMm, corners.right.upMm),
+    ).toBeGreaterThan(3);
   }
 });

@@ -31,7 +31,8 @@ test('[property] no degenerate picture: left beyond right, all on a 150 mm ruler
       expect(rightMm).toBeGreaterThan(5);
       expect(leftMm).toBeLessThan(120);
     }
-    const eyes = (pairs.pupil.rightMm + pairs.pupil.leftMm + pairs.outerCorner.rightMm + pairs.outerCorner.leftMm) / 4;
+    const eyes =
+      (pairs.pupil.rightMm + pairs.pupil.leftMm + pairs.outerCorner.rightMm + pairs.outerCorner.leftMm) / 4;
     const nose = (pairs.noseWing.rightMm + pairs.noseWing.leftMm) / 2;
     expect(Math.sign(nose - eyes)).toBe(leans === 'left' ? 1 : -1);
   }

@@ -8,7 +8,14 @@ test('[property] every seed 0 to 999 has one right answer, apart from every slip
 });
 
 test('[hand] four pairs 2, −3, 1 and 4 apart: √(30/8) = 1.94; without the 2 it is 2.74, the mean size 2.5', () => {
-  const given = { pairs: [[30, 32], [28, 25], [41, 42], [22, 26]].map(([firstMm = 0, secondMm = 0]) => ({ firstMm, secondMm })) };
+  const given = {
+    pairs: [
+      [30, 32],
+      [28, 25],
+      [41, 42],
+      [22, 26],
+    ].map(([firstMm = 0, secondMm = 0]) => ({ firstMm, secondMm })),
+  };
   const answer = ownTechnicalError.answer(given);
   expect(answer.kind === 'number' && answer.exact).toBeCloseTo(Math.sqrt(3.75), 10);
   const value = (id: string) => ownTechnicalError.slips.find((slip) => slip.id === id)?.value(given);

@@ -22,7 +22,8 @@ const faulty = /NaN|undefined|Infinity|\[object|-\d|−0(?!\.\d*[1-9])/;
 
 /** The pins of a line that is known at the two heights. */
 function pinsFor(given: ReturnType<typeof placeMidline.given>, { browsMm, chinMm }: Ends) {
-  const at = (yMm: number) => browsMm + ((chinMm - browsMm) * (yMm - given.browHeightMm)) / (given.chinHeightMm - given.browHeightMm);
+  const at = (yMm: number) =>
+    browsMm + ((chinMm - browsMm) * (yMm - given.browHeightMm)) / (given.chinHeightMm - given.browHeightMm);
   return { top: at(pinHeightsMm.top), foot: at(pinHeightsMm.foot) };
 }
 
@@ -34,15 +35,26 @@ describe.each(levels)('level %i, every seed 0 to 999', (level) => {
       const { exact, brows, chin } = placeMidline.answer(given);
       expect(placeMidline.mark(given, exact), `seed ${seed}`).toMatchObject({ right: true, credit: 1 });
       for (const range of [brows, chin]) expect(rangeEnds(range).tolerance).toBe(toleranceMm);
-      expect(Math.max(Math.abs(pinsFor(given, exact).top), Math.abs(pinsFor(given, exact).foot)), `seed ${seed}: within reach of the pins`).toBeLessThan(pinReachMm - 20);
+      expect(
+        Math.max(Math.abs(pinsFor(given, exact).top), Math.abs(pinsFor(given, exact).foot)),
+        `seed ${seed}: within reach of the pins`,
+      ).toBeLessThan(pinReachMm - 20);
     }
   });
 
   test('[library] the true line is the closed form of the midline through eyes, glabella, nasion and chin', () => {
     for (const seed of seeds) {
       const given = placeMidline.given(seed, level);
-      const { pairs: { innerCorner, outerCorner, pupil }, singles: { glabella, nasion, chin } } = given.markSet;
-      const fit = fitMidline([innerCorner, outerCorner, pupil, ...[glabella, nasion, chin].map((point) => ({ right: point, left: point }))]);
+      const {
+        pairs: { innerCorner, outerCorner, pupil },
+        singles: { glabella, nasion, chin },
+      } = given.markSet;
+      const fit = fitMidline([
+        innerCorner,
+        outerCorner,
+        pupil,
+        ...[glabella, nasion, chin].map((point) => ({ right: point, left: point })),
+      ]);
       if (!fit.ok) throw new Error(`Seed ${seed} has no midline.`);
       const { exact, leanDeg } = placeMidline.answer(given);
       expect(xAtHeightMm(fit.line, given.browHeightMm), `seed ${seed}`).toBeCloseTo(exact.browsMm, 9);
@@ -60,8 +72,13 @@ describe.each(levels)('level %i, every seed 0 to 999', (level) => {
         const judged = judge(given, pinsFor(given, ends));
         expect(judged?.marked, `seed ${seed}, ${id}`).toMatchObject({ right: false, slipId: id });
         expect([0, 0.5]).toContain(judged?.marked.credit);
-        expect(judged?.feedback.text).toContain(`at ${fixed(ends.browsMm)}\u00A0mm at the brows and ${fixed(ends.chinMm)}\u00A0mm at the chin`);
-        expect(`${judged?.feedback.title} ${judged?.feedback.text} ${judged?.library}`, `seed ${seed}`).not.toMatch(faulty);
+        expect(judged?.feedback.text).toContain(
+          `at ${fixed(ends.browsMm)}\u00A0mm at the brows and ${fixed(ends.chinMm)}\u00A0mm at the chin`,
+        );
+        expect(
+          `${judged?.feedback.title} ${judged?.feedback.text} ${judged?.library}`,
+          `seed ${seed}`,
+        ).not.toMatch(faulty);
         return `${judged?.feedback.title} ${judged?.feedback.text}`;
       });
       expect(new Set(said).size, `seed ${seed}`).toBe(said.length);
@@ -69,7 +86,11 @@ describe.each(levels)('level %i, every seed 0 to 999', (level) => {
   });
 
   test('[property] the starting thread on the ruler’s 0 is never right', () => {
-    for (const seed of seeds) expect(placeMidline.mark(placeMidline.given(seed, level), { browsMm: 0, chinMm: 0 }).right, `seed ${seed}`).toBe(false);
+    for (const seed of seeds)
+      expect(
+        placeMidline.mark(placeMidline.given(seed, level), { browsMm: 0, chinMm: 0 }).right,
+        `seed ${seed}`,
+      ).toBe(false);
   });
 
   test('[property] chin and marks lie inside the picture, between the rulers', () => {
@@ -109,7 +130,9 @@ test('[property] a level shows what it is called after, and all five levels of a
     expect(Math.abs(left.archTop[1] - right.archTop[1]), `seed ${seed}`).toBeGreaterThan(0.79);
     expect(Math.abs(tilted.face.rollDeg), `seed ${seed}`).toBeGreaterThanOrEqual(1.5);
     expect(Math.abs(leaning.face.landmarks.middle.subnasale[0]), `seed ${seed}`).toBeGreaterThanOrEqual(2);
-    const offered = [symmetric, higher, tilted, leaning].map((given) => placeMidline.slips(given).map(({ id }) => id));
+    const offered = [symmetric, higher, tilted, leaning].map((given) =>
+      placeMidline.slips(given).map(({ id }) => id),
+    );
     expect(offered[0]).toEqual([]);
     expect(offered[1]).toEqual(['brow-fronts']);
     expect(offered[2]).toContain('kept-vertical');
@@ -118,11 +141,22 @@ test('[property] a level shows what it is called after, and all five levels of a
     const { skullMm, cheekMm, jawMm, oldWork, ...same } = near.face.form;
     expect({ ...leaning.face.form, ...same }, `seed ${seed}`).toEqual(leaning.face.form);
     expect([near.shiftMm, near.face.rollDeg]).toEqual([leaning.shiftMm, leaning.face.rollDeg]);
-    expect([skullMm < leaning.face.form.skullMm, cheekMm < leaning.face.form.cheekMm, jawMm < leaning.face.form.jawMm]).toEqual([true, true, true]);
-    expect([leaning.face.form.oldWork, (oldWork?.right?.length ?? 0) >= 8, (oldWork?.left?.length ?? 0) >= 8]).toEqual([undefined, true, true]);
-    const length = ({ face: { landmarks } }: typeof near, side: 'right' | 'left') => landmarks[side].tail[0] - landmarks[side].frontLower[0];
-    for (const side of ['right', 'left'] as const) expect(length(near, side) / length(leaning, side), `seed ${seed}`).toBeLessThan(0.97);
-    for (const mark of ['glabella', 'nasion', 'chin'] as const) expect(near.face.landmarks.middle[mark][0], `seed ${seed}`).toBeCloseTo(0, 9);
+    expect([
+      skullMm < leaning.face.form.skullMm,
+      cheekMm < leaning.face.form.cheekMm,
+      jawMm < leaning.face.form.jawMm,
+    ]).toEqual([true, true, true]);
+    expect([
+      leaning.face.form.oldWork,
+      (oldWork?.right?.length ?? 0) >= 8,
+      (oldWork?.left?.length ?? 0) >= 8,
+    ]).toEqual([undefined, true, true]);
+    const length = ({ face: { landmarks } }: typeof near, side: 'right' | 'left') =>
+      landmarks[side].tail[0] - landmarks[side].frontLower[0];
+    for (const side of ['right', 'left'] as const)
+      expect(length(near, side) / length(leaning, side), `seed ${seed}`).toBeLessThan(0.97);
+    for (const mark of ['glabella', 'nasion', 'chin'] as const)
+      expect(near.face.landmarks.middle[mark][0], `seed ${seed}`).toBeCloseTo(0, 9);
   }
 });
 
@@ -145,17 +179,32 @@ test('[hand] both ends of the range are right, a tenth beyond is not; one end al
     const credit = (browsMm: number, chinMm: number) => placeMidline.mark(given, { browsMm, chinMm }).credit;
     const [b, c] = [rangeEnds(brows), rangeEnds(chin)];
     expect([credit(b.lo, c.hi), credit(b.hi, c.lo), credit(b.lo, c.lo)]).toEqual([1, 1, 1]);
-    expect([credit(b.lo - 0.1, exact.chinMm), credit(exact.browsMm, c.hi + 0.1), credit(b.hi + 0.1, c.lo - 0.1)]).toEqual([0.5, 0.5, 0]);
+    expect([
+      credit(b.lo - 0.1, exact.chinMm),
+      credit(exact.browsMm, c.hi + 0.1),
+      credit(b.hi + 0.1, c.lo - 0.1),
+    ]).toEqual([0.5, 0.5, 0]);
   }
 });
 
 test('[property] any two pins are judged with numbers that can be read', () => {
   const pin = fc.double({ min: -pinReachMm, max: pinReachMm, noNaN: true });
-  fc.assert(fc.property(fc.integer({ min: 0, max: 999 }), fc.constantFrom(...levels), pin, pin, (seed, level, top, foot) => {
-    const judged = judge(placeMidline.given(seed, level), { top, foot });
-    expect(judged && `${judged.feedback.title} ${judged.feedback.text} ${judged.library}`).not.toMatch(faulty);
-    expect([0, 0.5, 1]).toContain(judged?.marked.credit);
-  }), { numRuns: 2000 });
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 0, max: 999 }),
+      fc.constantFrom(...levels),
+      pin,
+      pin,
+      (seed, level, top, foot) => {
+        const judged = judge(placeMidline.given(seed, level), { top, foot });
+        expect(judged && `${judged.feedback.title} ${judged.feedback.text} ${judged.library}`).not.toMatch(
+          faulty,
+        );
+        expect([0, 0.5, 1]).toContain(judged?.marked.credit);
+      },
+    ),
+    { numRuns: 2000 },
+  );
 });
 
 test('[hand] the id is its own, every cited fact exists, fixed sentences hold no stray values', () => {
@@ -164,22 +213,55 @@ test('[hand] the id is its own, every cited fact exists, fixed sentences hold no
   expect(placeMidlineWords.levels).toHaveLength(levels.length);
   expect(placeMidlineWords.summary.endsWith('.')).toBe(true);
   const ends = { browsMm: -1.5, chinMm: 2 };
-  for (const text of [placeTask(toleranceMm), badAcross('top'), badAcross('foot'), trueLineWords(ends), answerPictureWords(ends)]) expect(text).not.toMatch(faulty);
+  for (const text of [
+    placeTask(toleranceMm),
+    badAcross('top'),
+    badAcross('foot'),
+    trueLineWords(ends),
+    answerPictureWords(ends),
+  ])
+    expect(text).not.toMatch(faulty);
 });
 
-/** Pins, not truths: a change here deals other faces under every seed that was ever written down. Never change one in passing. */
+/**
+ * Pins, not truths: a change here deals other faces under every seed that was ever written down. Never change
+ * one in passing.
+ */
 const golden = {
-  0: [633122165, 284889973, 1010227540, 3374932172, 1174538518, 4143066320, 2190419985, 3462881727, 1756539976, 2948714770],
-  1: [2459964661, 919513375, 1870532774, 3951346589, 1898944466, 1592895318, 3609491624, 2765315835, 3179392137, 309815112],
-  2: [762239209, 1391001981, 3924687363, 2694594358, 830157959, 2802156480, 1382225498, 1872377139, 2088505467, 1392194486],
-  3: [3686646593, 2094071797, 4134836720, 2405204849, 540307756, 2291932902, 2879337367, 2180703715, 2021446958, 860818708],
-  4: [1737342679, 633034929, 345847240, 2254619498, 1993557377, 819924570, 2828750996, 592515909, 3415647864, 549300561],
+  0: [
+    633122165, 284889973, 1010227540, 3374932172, 1174538518, 4143066320, 2190419985, 3462881727, 1756539976,
+    2948714770,
+  ],
+  1: [
+    2459964661, 919513375, 1870532774, 3951346589, 1898944466, 1592895318, 3609491624, 2765315835, 3179392137,
+    309815112,
+  ],
+  2: [
+    762239209, 1391001981, 3924687363, 2694594358, 830157959, 2802156480, 1382225498, 1872377139, 2088505467,
+    1392194486,
+  ],
+  3: [
+    3686646593, 2094071797, 4134836720, 2405204849, 540307756, 2291932902, 2879337367, 2180703715, 2021446958,
+    860818708,
+  ],
+  4: [
+    1737342679, 633034929, 345847240, 2254619498, 1993557377, 819924570, 2828750996, 592515909, 3415647864,
+    549300561,
+  ],
 } as const;
 
 test('[property] golden vectors: the faces of seeds 0 to 9 are what they always were, to a micrometre', () => {
   const hash = (seed: number, level: (typeof levels)[number]) => {
     const { markSet, shiftMm, browHeightMm, face } = placeMidline.given(seed, level);
-    return seedFrom(JSON.stringify([markSet, shiftMm, browHeightMm, face.rollDeg], (_, value: unknown) => (typeof value === 'number' ? Math.round(value * 1000) + 0 : value)));
+    return seedFrom(
+      JSON.stringify([markSet, shiftMm, browHeightMm, face.rollDeg], (_, value: unknown) =>
+        typeof value === 'number' ? Math.round(value * 1000) + 0 : value,
+      ),
+    );
   };
-  for (const [level, hashes] of Object.entries(golden)) expect(hashes.map((_, seed) => hash(seed, levels[Number(level)] ?? 0)), `level ${level}`).toEqual(hashes);
+  for (const [level, hashes] of Object.entries(golden))
+    expect(
+      hashes.map((_, seed) => hash(seed, levels[Number(level)] ?? 0)),
+      `level ${level}`,
+    ).toEqual(hashes);
 });

@@ -30,7 +30,9 @@ test('[hand] one lying, one sitting: refused, whatever the number; both lying: c
 test('[hand] worked from what stands on the page, the answer is the same', () => {
   for (const seed of seeds) {
     const given = postureMismatch.given(seed);
-    const parts = (['pose', 'posture', 'skin'] as const).filter((part) => given.then[part] !== given.now[part]);
+    const parts = (['pose', 'posture', 'skin'] as const).filter(
+      (part) => given.then[part] !== given.now[part],
+    );
     expect(parts.length, `seed ${seed}`).toBeLessThanOrEqual(1);
     const size = Math.abs(Number((given.nowMm - given.thenMm).toFixed(1)));
     expect(size, `seed ${seed}`).toBeGreaterThan(0);
@@ -48,6 +50,7 @@ test('[property] all five answers come often; sets that are alike but not at res
     counts.set(correct, (counts.get(correct) ?? 0) + 1);
     if ((correct === 'moved' || correct === 'not-shown') && given.then.posture === 'lying') alikeElsewhere++;
   }
-  for (const code of ['moved', 'not-shown', 'pose', 'posture', 'skin']) expect(counts.get(code) ?? 0, code).toBeGreaterThan(90);
+  for (const code of ['moved', 'not-shown', 'pose', 'posture', 'skin'])
+    expect(counts.get(code) ?? 0, code).toBeGreaterThan(90);
   expect(alikeElsewhere).toBeGreaterThan(50);
 });

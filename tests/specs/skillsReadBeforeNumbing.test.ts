@@ -1,6 +1,10 @@
 import { expect, test } from 'vitest';
 import { readBeforeNumbing } from '#skills/colour/readBeforeNumbing.ts';
-import { readBeforeNumbingWords, type NotedReading, type ReadBeforeGiven } from '#words/skills/readBeforeNumbing.ts';
+import {
+  readBeforeNumbingWords,
+  type NotedReading,
+  type ReadBeforeGiven,
+} from '#words/skills/readBeforeNumbing.ts';
 import { checkSeed } from './skillCheck.ts';
 
 const seeds = Array.from({ length: 1000 }, (_, seed) => seed);
@@ -14,12 +18,19 @@ test('[property] every seed 0 to 999 has one right answer and names every wrong 
 });
 
 test('[property] all four answers come often; with nothing written, redness alone decides, by a clear gap', () => {
-  const count = (answer: string) => seeds.filter((seed) => right(readBeforeNumbing.given(seed)) === answer).length;
-  for (const answer of ['first', 'second', 'third', 'none']) expect(count(answer), answer).toBeGreaterThan(120);
+  const count = (answer: string) =>
+    seeds.filter((seed) => right(readBeforeNumbing.given(seed)) === answer).length;
+  for (const answer of ['first', 'second', 'third', 'none'])
+    expect(count(answer), answer).toBeGreaterThan(120);
   for (const seed of seeds) {
     const given = readBeforeNumbing.given(seed);
     const reds = given.readings.map(({ a }) => a);
-    const gap = Math.min(...reds.map((a, i) => Math.max(...reds.filter((_, j) => j !== i)) - Math.min(...reds.filter((_, j) => j !== i)) + 0 * a));
+    const gap = Math.min(
+      ...reds.map(
+        (a, i) =>
+          Math.max(...reds.filter((_, j) => j !== i)) - Math.min(...reds.filter((_, j) => j !== i)) + 0 * a,
+      ),
+    );
     expect(gap, `seed ${seed}: two readings always agree`).toBeLessThan(1.9);
   }
 });

@@ -28,9 +28,16 @@ test('[property] all three verdicts come often, and a wrong factor often gives t
     const given = realOrNot.given(seed);
     const answer = realOrNot.answer(given);
     if (answer.kind !== 'choice') continue;
-    const band = (['not-shown', 'few-see', 'most-see'] as const).find((name) => answer.correct.startsWith(name)) ?? 'not-shown';
+    const band =
+      (['not-shown', 'few-see', 'most-see'] as const).find((name) => answer.correct.startsWith(name)) ??
+      'not-shown';
     bands[band]++;
-    if (answer.options.some((option) => option !== 'equal' && !option.endsWith('@3.00') && !option.startsWith(band))) turned++;
+    if (
+      answer.options.some(
+        (option) => option !== 'equal' && !option.endsWith('@3.00') && !option.startsWith(band),
+      )
+    )
+      turned++;
   }
   for (const count of Object.values(bands)) expect(count).toBeGreaterThan(150);
   expect(turned).toBeGreaterThan(450);

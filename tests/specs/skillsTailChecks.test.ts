@@ -21,7 +21,12 @@ test('[library] the answers follow from the numbers by another way: vectors for 
     const { wing, corner, tail, frontLower, frontTop, otherLengthMm } = given;
     const from = vec2.fromValues(wing.outMm, wing.upMm);
     // The point of the line at the tip's height, by mixing wing and corner.
-    const at = vec2.lerp(vec2.create(), from, vec2.fromValues(corner.outMm, corner.upMm), (tail.upMm - wing.upMm) / (corner.upMm - wing.upMm));
+    const at = vec2.lerp(
+      vec2.create(),
+      from,
+      vec2.fromValues(corner.outMm, corner.upMm),
+      (tail.upMm - wing.upMm) / (corner.upMm - wing.upMm),
+    );
     const failed = [
       tail.outMm - (at[0] ?? 0) >= 1 ? 'past-line' : '',
       frontLower.upMm - tail.upMm >= 1 ? 'too-low' : '',
@@ -40,7 +45,8 @@ test('[property] every answer comes often; no seed is a close call; the tail lie
     counts.set(correctOf(given), (counts.get(correctOf(given)) ?? 0) + 1);
     const over = given.tail.upMm - given.frontLower.upMm;
     const longer = given.tail.outMm - given.frontLower.outMm - given.otherLengthMm;
-    for (const room of [over, given.frontTop.upMm - given.tail.upMm, -longer]) expect(Math.abs(room + 1)).toBeGreaterThan(0.29);
+    for (const room of [over, given.frontTop.upMm - given.tail.upMm, -longer])
+      expect(Math.abs(room + 1)).toBeGreaterThan(0.29);
     expect(given.tail.outMm).toBeGreaterThan(given.corner.outMm - 2);
   }
   expect(counts.size).toBe(5);
@@ -49,7 +55,16 @@ test('[property] every answer comes often; no seed is a close call; the tail lie
 
 test('[hand] line from (20, −40) to (50, 0): 57.5 out at 10 up; each check at its own limit', () => {
   const at = (outMm: number, upMm: number) => ({ outMm, upMm });
-  const given = { side: 'right', wing: at(20, -40), corner: at(50, 0), frontLower: at(16, 9), frontTop: at(17, 16), tail: at(56, 10), otherLengthMm: 40, limitMm: 1 } as const;
+  const given = {
+    side: 'right',
+    wing: at(20, -40),
+    corner: at(50, 0),
+    frontLower: at(16, 9),
+    frontTop: at(17, 16),
+    tail: at(56, 10),
+    otherLengthMm: 40,
+    limitMm: 1,
+  } as const;
   expect(correctOf(given)).toBe('passes');
   expect(correctOf({ ...given, tail: at(58.5, 10), otherLengthMm: 42.5 })).toBe('past-line');
   expect(correctOf({ ...given, tail: at(58.4, 10), otherLengthMm: 42.5 })).toBe('passes');

@@ -15,14 +15,18 @@ test('[hand] the sum on the page, 0.01745 for each degree, gives the same answer
     const given = tilt.given(seed);
     const answer = tilt.answer(given);
     if (answer.kind !== 'number') throw new Error('not a number');
-    const byHand = given.asks === 'height' ? given.spanMm * 0.01745 * given.tiltDeg : given.heightMm / given.spanMm / 0.01745;
+    const byHand =
+      given.asks === 'height'
+        ? given.spanMm * 0.01745 * given.tiltDeg
+        : given.heightMm / given.spanMm / 0.01745;
     expect(Math.abs(byHand - answer.exact), `seed ${seed}`).toBeLessThan(0.05);
     expect(answer.unit).toBe(given.asks === 'height' ? 'mm' : '°');
   }
 });
 
 test('[hand] half the span is half the height and twice the tilt; the whole sum of a degree over 82 mm is the fact', () => {
-  const value = (id: string, given: Parameters<typeof tilt.answer>[0]) => Number(tilt.slips.find((slip) => slip.id === id)?.value(given));
+  const value = (id: string, given: Parameters<typeof tilt.answer>[0]) =>
+    Number(tilt.slips.find((slip) => slip.id === id)?.value(given));
   const height = { between: 'arches', spanMm: 82, asks: 'height', tiltDeg: 1 } as const;
   const answer = tilt.answer(height);
   expect(answer.kind === 'number' && answer.exact).toBeCloseTo(mappingFacts['tilt-1-deg-fakes-mm'].value, 2);
@@ -42,8 +46,10 @@ test('[hand] half the span is half the height and twice the tilt; the whole sum 
 });
 
 test('[property] both ways are asked often, over all three spans', () => {
-  const count = (is: (given: ReturnType<typeof tilt.given>) => boolean) => seeds.filter((seed) => is(tilt.given(seed))).length;
+  const count = (is: (given: ReturnType<typeof tilt.given>) => boolean) =>
+    seeds.filter((seed) => is(tilt.given(seed))).length;
   expect(count(({ asks }) => asks === 'tilt')).toBeGreaterThan(200);
   expect(count(({ asks }) => asks === 'height')).toBeGreaterThan(400);
-  for (const between of ['fronts', 'arches', 'tails']) expect(count((given) => given.between === between)).toBeGreaterThan(100);
+  for (const between of ['fronts', 'arches', 'tails'])
+    expect(count((given) => given.between === between)).toBeGreaterThan(100);
 });

@@ -39,5 +39,14 @@ test('[property] "use" and every refusal come, four choices each time, "use" amo
     expect(Math.abs(given.picture.cameraCm - 150)).toBeGreaterThanOrEqual(20);
   }
   expect(counts.get('use')).toBeGreaterThan(200);
-  for (const why of ['not-at-rest', 'mirror-unknown', 'widths-never', 'level-unknown', 'nod-unchecked', 'too-near', 'no-ruler']) expect(counts.get(why) ?? 0, why).toBeGreaterThan(25);
+  for (const why of [
+    'not-at-rest',
+    'mirror-unknown',
+    'widths-never',
+    'level-unknown',
+    'nod-unchecked',
+    'too-near',
+    'no-ruler',
+  ])
+    expect(counts.get(why) ?? 0, why).toBeGreaterThan(25);
 });

@@ -19,10 +19,15 @@ test('[property] the library finds nothing under the same millimetres', () => {
   for (const seed of seeds) {
     const given = whereNotToDraw.given(seed);
     const { outlineMm, hairFromMm, hairToMm, thinFromMm, leavesBoneMm } = given;
-    // The bone's edge lies 1 mm under the outline at the arch and crosses it where the outline leaves the bone.
+    // The bone's edge lies 1 mm under the outline at the arch and crosses it where the outline leaves the
+    // bone.
     const archMm = outlineMm * 0.6;
     const atTailMm = leavesBoneMm >= outlineMm ? -0.5 : (outlineMm - leavesBoneMm) / (leavesBoneMm - archMm);
-    const read = underOutline({ bone: { archMm, lengthMm: outlineMm, atArchMm: -1, atTailMm }, hair: { fromMm: hairFromMm, toMm: hairToMm }, thinFromMm });
+    const read = underOutline({
+      bone: { archMm, lengthMm: outlineMm, atArchMm: -1, atTailMm },
+      hair: { fromMm: hairFromMm, toMm: hairToMm },
+      thinFromMm,
+    });
     if (!read.ok) throw new Error(read.reason);
     const part = rightOf(seed);
     const [found] = read.under.nothing;
@@ -41,7 +46,8 @@ test('[property] no close calls, and each answer comes often', () => {
     expect(Math.abs(hairToMm - leavesBoneMm), `seed ${seed}`).toBeGreaterThanOrEqual(1.5);
     expect(hairToMm - thinFromMm, `seed ${seed}`).toBeGreaterThanOrEqual(2);
     expect(hairFromMm).toBeGreaterThanOrEqual(1.5);
-    for (const end of [hairToMm, leavesBoneMm]) if (end < outlineMm) expect(outlineMm - end, `seed ${seed}`).toBeGreaterThanOrEqual(4);
+    for (const end of [hairToMm, leavesBoneMm])
+      if (end < outlineMm) expect(outlineMm - end, `seed ${seed}`).toBeGreaterThanOrEqual(4);
     counts.set(rightOf(seed), (counts.get(rightOf(seed)) ?? 0) + 1);
   }
   const often = ['bare-tail', 'off-bone', 'none'] as const satisfies readonly OutlinePart[];
@@ -53,7 +59,9 @@ test('[hand] hair to 30, bone to 34 of 42: nothing from 34; bone to 27: nothing 
   const given = { outlineMm: 42, hairFromMm: 2, hairToMm: 30, thinFromMm: 20, leavesBoneMm: 34 };
   const said = (changed: Partial<typeof given>) => {
     const answer = whereNotToDraw.answer({ ...given, ...changed });
-    return answer.kind === 'choice' ? whereNotToDrawWords.option(answer.correct, { ...given, ...changed }) : '';
+    return answer.kind === 'choice'
+      ? whereNotToDrawWords.option(answer.correct, { ...given, ...changed })
+      : '';
   };
   expect(said({})).toBe('From 34.0 to 42.0 mm');
   expect(said({ leavesBoneMm: 27 })).toBe('From 30.0 to 42.0 mm');

@@ -15,7 +15,8 @@ test('[property] no seed is a close call: what is out is plainly out, what is in
     const { placesMm, limitMm } = whichMarkNotToTrust.given(seed);
     const places = Object.values(placesMm);
     const middle = [...places].sort((a, b) => a - b)[3] ?? 0;
-    for (const place of places) expect(Math.abs(Math.abs(place - middle) - limitMm), `seed ${seed}`).toBeGreaterThan(0.39);
+    for (const place of places)
+      expect(Math.abs(Math.abs(place - middle) - limitMm), `seed ${seed}`).toBeGreaterThan(0.39);
   }
 });
 
@@ -31,19 +32,39 @@ test('[property] "none" and the nose come often, and every mark comes', () => {
 });
 
 test('[property] the robust midline of the library distrusts the same marks', () => {
-  const heightMm = { 'inner-corner': 0, pupil: 1, 'outer-corner': 2, nasion: 5, 'nose-wing': -38, 'nose-base': -42, chin: -95 } as const;
-  const halfMm = { 'inner-corner': 16.5, pupil: 31.5, 'outer-corner': 44, nasion: 0, 'nose-wing': 18, 'nose-base': 0, chin: 0 } as const;
+  const heightMm = {
+    'inner-corner': 0,
+    pupil: 1,
+    'outer-corner': 2,
+    nasion: 5,
+    'nose-wing': -38,
+    'nose-base': -42,
+    chin: -95,
+  } as const;
+  const halfMm = {
+    'inner-corner': 16.5,
+    pupil: 31.5,
+    'outer-corner': 44,
+    nasion: 0,
+    'nose-wing': 18,
+    'nose-base': 0,
+    chin: 0,
+  } as const;
   let agree = 0;
   for (const seed of seeds) {
     const given = whichMarkNotToTrust.given(seed);
-    const fit = fitRobustMidline(listedMarks.map((name) => ({
-      right: { xMm: given.placesMm[name] - halfMm[name], yMm: heightMm[name] },
-      left: { xMm: given.placesMm[name] + halfMm[name], yMm: heightMm[name] },
-    })), 0.6);
+    const fit = fitRobustMidline(
+      listedMarks.map((name) => ({
+        right: { xMm: given.placesMm[name] - halfMm[name], yMm: heightMm[name] },
+        left: { xMm: given.placesMm[name] + halfMm[name], yMm: heightMm[name] },
+      })),
+      0.6,
+    );
     const answer = whichMarkNotToTrust.answer(given);
     if (!fit.ok || answer.kind !== 'choice') continue;
     const least = listedMarks.filter((_, i) => (fit.weights[i] ?? 1) < 0.5);
-    const named = least.length === 0 ? 'none' : least.every((name) => name.startsWith('nose-')) ? 'nose' : least.join();
+    const named =
+      least.length === 0 ? 'none' : least.every((name) => name.startsWith('nose-')) ? 'nose' : least.join();
     if (named === answer.correct) agree++;
   }
   // The library may also turn the line towards the chin, so a few faces come out differently.

@@ -10,11 +10,36 @@ it('[hand] a number stays on one line with its unit, and with its axis of colour
 });
 
 it('[hand] what is no number with its unit stays as it is', () => {
-  for (const text of ['more in L* than in a* or b*', '3 drops', '5 men', 'L* and 63']) expect(tied(text)).toBe(text);
+  for (const text of ['more in L* than in a* or b*', '3 drops', '5 men', 'L* and 63'])
+    expect(tied(text)).toBe(text);
 });
 
 it('[hand] in Markdown only text is tied, however deep it lies', () => {
-  const tree = { type: 'root', children: [{ type: 'paragraph', children: [{ type: 'strong', children: [{ type: 'text', value: 'L* 63' }] }, { type: 'inlineCode', value: 'L* 63' }] }] };
+  const tree = {
+    type: 'root',
+    children: [
+      {
+        type: 'paragraph',
+        children: [
+          { type: 'strong', children: [{ type: 'text', value: 'L* 63' }] },
+          { type: 'inlineCode', value: 'L* 63' },
+        ],
+      },
+    ],
+  };
   tieNumbers()(tree);
-  expect(JSON.stringify(tree)).toBe(JSON.stringify({ type: 'root', children: [{ type: 'paragraph', children: [{ type: 'strong', children: [{ type: 'text', value: `L*${tie}63` }] }, { type: 'inlineCode', value: 'L* 63' }] }] }));
+  expect(JSON.stringify(tree)).toBe(
+    JSON.stringify({
+      type: 'root',
+      children: [
+        {
+          type: 'paragraph',
+          children: [
+            { type: 'strong', children: [{ type: 'text', value: `L*${tie}63` }] },
+            { type: 'inlineCode', value: 'L* 63' },
+          ],
+        },
+      ],
+    }),
+  );
 });

@@ -28,7 +28,9 @@ test('[hand] the page opens on many pairs: ranges inside what was looked at, tie
   expect(set.ranges?.dose.hi).toBeLessThan(doses.at(-1) ?? NaN);
   expect(plan.fits).toEqual([]);
   const { answer, doubt, caution } = shown({});
-  expect(answer).toMatch(/^Depths from 0\.\d\d to 0\.\d\d mm and doses from 0\.\d\d to 0\.\d\d fit, in this model\.$/);
+  expect(answer).toMatch(
+    /^Depths from 0\.\d\d to 0\.\d\d mm and doses from 0\.\d\d to 0\.\d\d fit, in this model\.$/,
+  );
   expect(doubt).toContain('cannot be told apart here: deeper with more heals like shallower with less');
   expect(doubt).toContain('does not fit: with the assumed loss it stays');
   expect(doubt).not.toContain('more may fit beyond');
@@ -45,7 +47,9 @@ test('[hand] what the plan predicts fits the plan; lighter than that by loss fit
   // The same plan seen after three years is lighter: read at one year, only more loss explains it.
   const faded = solved({ age: 'three-years' }).dates[0]?.planned ?? planned;
   expect(faded.l).toBeGreaterThan(planned.l);
-  expect(shown({ healedL: faded.l, healedA: faded.a, healedB: faded.b, error: 1.5 }).doubt).toMatch(/fits only with (1\.5 to )?2 times the assumed loss/);
+  expect(shown({ healedL: faded.l, healedA: faded.a, healedB: faded.b, error: 1.5 }).doubt).toMatch(
+    /fits only with (1\.5 to )?2 times the assumed loss/,
+  );
 });
 
 test('[hand] not explained: the nearest pair with its distance, other reasons, and no blame', () => {
@@ -58,7 +62,10 @@ test('[hand] not explained: the nearest pair with its distance, other reasons, a
 });
 
 test('[hand] a second reading narrows the map, and both dates have swatches', () => {
-  const [one, two] = [solved({}), solved({ second: 'three-years', secondL: 57, secondA: 10.6, secondB: 15.5 })];
+  const [one, two] = [
+    solved({}),
+    solved({ second: 'three-years', secondL: 57, secondA: 10.6, secondB: 15.5 }),
+  ];
   expect(two.set.count).toBeLessThan(one.set.count);
   expect(two.dates.map(({ age }) => age)).toEqual(['one-year', 'three-years']);
 });
@@ -78,10 +85,27 @@ test('[hand] ranges in words', () => {
 });
 
 test('[property] an address of this page, as far as mix, skin and plan go, is read by Mix by drops', () => {
-  const state: WhyItHealedState = { ...start, skinL: 48, oldWork: 'ash-grey', depth: 0.14, dose: 0.4, coverage: 80, orange: 0, 'black-iron': 2 };
+  const state: WhyItHealedState = {
+    ...start,
+    skinL: 48,
+    oldWork: 'ash-grey',
+    depth: 0.14,
+    dose: 0.4,
+    coverage: 80,
+    orange: 0,
+    'black-iron': 2,
+  };
   const { state: read, refused } = fromAddress(mixByDrops, toAddress(whyItHealed, state));
   expect(refused).toEqual([]);
-  expect(read).toMatchObject({ skinL: 48, oldWork: 'ash-grey', depth: 0.14, dose: 0.4, coverage: 80, orange: 0, 'black-iron': 2 });
+  expect(read).toMatchObject({
+    skinL: 48,
+    oldWork: 'ash-grey',
+    depth: 0.14,
+    dose: 0.4,
+    coverage: 80,
+    orange: 0,
+    'black-iron': 2,
+  });
 });
 
 test('[hand] the parts of a mix add to 100, and a range breaks between coordinates only', () => {
@@ -90,5 +114,9 @@ test('[hand] the parts of a mix add to 100, and a range breaks between coordinat
   if (!mix.ok) throw new Error(mix.reason);
   expect(mix.warmShare).toBeCloseTo(0.75, 12);
   expect(partsWords(mix)).toBe('Of 100 parts of pigment: 75 yellow and red, 22 dark, 3 white.');
-  expect(rangesWords({ l: [44.12, 52], a: [-0.04, 2], b: [3, 4] }).split(' ')).toEqual(['L*\u00a044.1\u00a0to\u00a052.0,', 'a*\u00a00.0\u00a0to\u00a02.0,', 'b*\u00a03.0\u00a0to\u00a04.0']);
+  expect(rangesWords({ l: [44.12, 52], a: [-0.04, 2], b: [3, 4] }).split(' ')).toEqual([
+    'L*\u00a044.1\u00a0to\u00a052.0,',
+    'a*\u00a00.0\u00a0to\u00a02.0,',
+    'b*\u00a03.0\u00a0to\u00a04.0',
+  ]);
 });

@@ -152,10 +152,15 @@ test('[hand] two measured people: arctan(12.82/10.91) and arctan(17.37/16.6); hu
 });
 
 test('[property] old pigment: orange goes back more nearly than yellow, pink gets less red by getting darker, yellow alone stays red', () => {
-  for (const id of ['grey-blue-wants-orange', 'pink-gets-darker'] as const) expect(workedExamples[id].numbers.answer).toBeGreaterThan(0);
-  const { orangeCos, yellowCos, wayA, wayB, orangeA, orangeB } = workedExamples['grey-blue-wants-orange'].numbers;
+  for (const id of ['grey-blue-wants-orange', 'pink-gets-darker'] as const)
+    expect(workedExamples[id].numbers.answer).toBeGreaterThan(0);
+  const { orangeCos, yellowCos, wayA, wayB, orangeA, orangeB } =
+    workedExamples['grey-blue-wants-orange'].numbers;
   expect(orangeCos).toBeGreaterThan(yellowCos);
-  expect(orangeCos).toBeCloseTo((orangeA * wayA + orangeB * wayB) / Math.hypot(orangeA, orangeB) / Math.hypot(wayA, wayB), 9);
+  expect(orangeCos).toBeCloseTo(
+    (orangeA * wayA + orangeB * wayB) / Math.hypot(orangeA, orangeB) / Math.hypot(wayA, wayB),
+    9,
+  );
   const { moveA, wayA: needed } = workedExamples['pink-gets-darker'].numbers;
   expect(moveA < 0 && needed < 0).toBe(true);
   const { aloneA, answer } = workedExamples['yellow-turns-green'].numbers;
@@ -198,8 +203,12 @@ test('[table] the bell-ringer is 2.1 from her wish, near enough, though a recipe
 });
 
 test('[property] the same mix is lighter and less red in skin than in the bottle, and deeper is lighter and less red still', () => {
-  const { bottleL, bottleA, inLightL, inLightA, inDeepL, inDeepA, deeperL, deeperA, deepL, lightL, answer } = workedExamples['bottle-and-skin'].numbers;
-  for (const [l, a] of [[inLightL, inLightA], [inDeepL, inDeepA]] as const) {
+  const { bottleL, bottleA, inLightL, inLightA, inDeepL, inDeepA, deeperL, deeperA, deepL, lightL, answer } =
+    workedExamples['bottle-and-skin'].numbers;
+  for (const [l, a] of [
+    [inLightL, inLightA],
+    [inDeepL, inDeepA],
+  ] as const) {
     expect(l).toBeGreaterThan(bottleL);
     expect(a).toBeLessThan(bottleA);
   }
@@ -222,7 +231,8 @@ test('[hand] strokes for healed: 86.4 and 168 mm² of 287.6 are 30.04 and 58.41 
 });
 
 test('[property] two works that heal alike: nearer than one reading is sure of at one year, farther apart later', () => {
-  const { answer, allowed, laterApart, firstL, secondL, secondDose, firstDose, secondMm, firstMm } = workedExamples['heals-alike'].numbers;
+  const { answer, allowed, laterApart, firstL, secondL, secondDose, firstDose, secondMm, firstMm } =
+    workedExamples['heals-alike'].numbers;
   expect(answer).toBeLessThan(allowed / 2);
   expect(laterApart).toBeGreaterThan(2 * answer);
   expect(Math.abs(firstL - secondL)).toBeLessThan(answer + 0.1);
@@ -231,8 +241,15 @@ test('[property] two works that heal alike: nearer than one reading is sure of a
 });
 
 test('[library] one list, two bottles: culori finds the same difference between the two colours; the second is lighter and yellower', () => {
-  const { oneL, oneA, oneB, otherL, otherA, otherB, answer, inSkinApart } = workedExamples['one-label-two-bottles'].numbers;
-  expect(answer).toBeCloseTo(differenceCiede2000()({ mode: 'lab65', l: oneL, a: oneA, b: oneB }, { mode: 'lab65', l: otherL, a: otherA, b: otherB }), 9);
+  const { oneL, oneA, oneB, otherL, otherA, otherB, answer, inSkinApart } =
+    workedExamples['one-label-two-bottles'].numbers;
+  expect(answer).toBeCloseTo(
+    differenceCiede2000()(
+      { mode: 'lab65', l: oneL, a: oneA, b: oneB },
+      { mode: 'lab65', l: otherL, a: otherA, b: otherB },
+    ),
+    9,
+  );
   expect(otherL).toBeGreaterThan(oneL);
   expect(otherB).toBeGreaterThan(oneB);
   expect(inSkinApart).toBeLessThan(answer);

@@ -4,7 +4,10 @@ import { filesUnder } from '#build/builtPages.ts';
 import { serve } from '#build/serve.mjs';
 
 /** The folder under test: dist, or another build named by TAUTLINE_DIST. */
-export const builtFolder = resolve(fileURLToPath(new URL('../..', import.meta.url)), process.env['TAUTLINE_DIST'] ?? 'dist');
+export const builtFolder = resolve(
+  fileURLToPath(new URL('../..', import.meta.url)),
+  process.env['TAUTLINE_DIST'] ?? 'dist',
+);
 
 /** The address of every built page. */
 export const builtAddresses: readonly string[] = filesUnder(builtFolder)
@@ -12,7 +15,8 @@ export const builtAddresses: readonly string[] = filesUnder(builtFolder)
   .map((file) => `/${file.replace(/(^|\/)index\.html$/, '$1')}`);
 
 /** The pages below one address, that page itself left out. */
-export const addressesUnder = (start: string): readonly string[] => builtAddresses.filter((address) => address.startsWith(start) && address !== start);
+export const addressesUnder = (start: string): readonly string[] =>
+  builtAddresses.filter((address) => address.startsWith(start) && address !== start);
 
 /** Serves the built site with its headers, on a free port. */
 export async function startSite(): Promise<Readonly<{ origin: string; close: () => Promise<void> }>> {

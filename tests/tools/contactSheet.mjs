@@ -6,8 +6,9 @@ import { practiceFace } from '#lib/face/practiceFace.ts';
 import { withOldWork } from '#lib/face/withOldWork.ts';
 import { browsers, chromiumFlags } from './browsers.mjs';
 
-// Draws practice faces side by side, to be looked at: node tests/tools/contactSheet.mjs [view] [levels] [first seed] [count] [ink] [old colour]
-// For example `whole 1,3 0 24 light`, or `band 3 100 12 deep 46_1_4` with old work of that L*a*b* in the skin. Writes reports/contactSheet.html and .png.
+// Draws practice faces side by side, to be looked at: node tests/tools/contactSheet.mjs [view] [levels]
+// [first seed] [count] [ink] [old colour] For example `whole 1,3 0 24 light`, or `band 3 100 12 deep 46_1_4`
+// with old work of that L*a*b* in the skin. Writes reports/contactSheet.html and .png.
 
 const [view = 'whole', levels = '1', first = '0', count = '24', ink = 'light', old] = process.argv.slice(2);
 /** Measured skins to draw on, L*a*b*. */
@@ -19,8 +20,13 @@ const cells = Array.from({ length: Number(count) }, (_, i) => Number(first) + i)
     const drawn = practiceFace(seed, Number(level)).face;
     const [L, a, b] = (old ?? '').split('_').map(Number);
     const face = old ? withOldWork(drawn, seed, { l: L, a, b }) : drawn;
-    const { lid, hair, age, beard, noseWidthMm } = { ...face.form, noseWidthMm: 2 * Math.abs(face.landmarks.right.noseWing[0]) };
-    const svg = faceSvgText(drawFace(face, view, seed), skins[ink] ?? ink).replaceAll('"f-c', `"f${seed}-${level}-c`).replaceAll('#f-c', `#f${seed}-${level}-c`);
+    const { lid, hair, age, beard, noseWidthMm } = {
+      ...face.form,
+      noseWidthMm: 2 * Math.abs(face.landmarks.right.noseWing[0]),
+    };
+    const svg = faceSvgText(drawFace(face, view, seed), skins[ink] ?? ink)
+      .replaceAll('"f-c', `"f${seed}-${level}-c`)
+      .replaceAll('#f-c', `#f${seed}-${level}-c`);
     return `<figure>${svg}<figcaption>${seed} · level ${level} · ${lid} · ${hair} · age ${age.toFixed(2)} · nose ${noseWidthMm.toFixed(0)}${beard > 0 ? ` · beard ${beard.toFixed(1)}` : ''}</figcaption></figure>`;
   }),
 );

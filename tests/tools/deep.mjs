@@ -4,7 +4,8 @@ import { join } from 'node:path';
 import { ensureInstalled, root, run } from '../../src/build/ensureInstalled.mjs';
 import { ensureBrowsers } from './browsers.mjs';
 
-// `npm run deep`: the slow measurements. Each part's numbers go into tests/deep.json with the day and the commit.
+// `npm run deep`: the slow measurements. Each part's numbers go into tests/deep.json with the day and the
+// commit.
 //   npm run deep                          every part
 //   npm run deep -- lighthouse            one part
 //   npm run deep -- mutation 'src/lib/geometry/**/*.ts'      one part of the library; not recorded
@@ -41,6 +42,11 @@ for (const [name, measure] of Object.entries(parts)) {
     console.log(JSON.stringify(numbers, undefined, 2));
     continue;
   }
-  kept[name] = { day: new Date().toISOString().slice(0, 10), commit: git('rev-parse', '--short', 'HEAD'), seconds, ...numbers };
+  kept[name] = {
+    day: new Date().toISOString().slice(0, 10),
+    commit: git('rev-parse', '--short', 'HEAD'),
+    seconds,
+    ...numbers,
+  };
   writeFileSync(file, `${JSON.stringify(kept, undefined, 2)}\n`);
 }

@@ -3,7 +3,8 @@ import { fileURLToPath } from 'node:url';
 import puppeteer from 'puppeteer-core';
 import { browsers, chromiumFlags } from './browsers.mjs';
 
-// Draws the icons and the social card in public/ from the favicon and the wordmark. Run by hand when one of them changes:
+// Draws the icons and the social card in public/ from the favicon and the wordmark. Run by hand when one of
+// them changes:
 //   node tests/tools/drawImages.mjs
 
 const root = new URL('../../', import.meta.url);
@@ -14,7 +15,8 @@ const mostBytes = 60_000;
 const icon = text('public/favicon.svg').replace(/rx="6"/, 'rx="0"');
 const wordmark = /<svg[\s\S]*<\/svg>/.exec(text('components/site/Wordmark.astro'))?.[0] ?? '';
 
-const iconPage = (size) => `<!doctype html><style>*{margin:0}svg{display:block;width:${size}px;height:${size}px}</style>${icon}`;
+const iconPage = (size) =>
+  `<!doctype html><style>*{margin:0}svg{display:block;width:${size}px;height:${size}px}</style>${icon}`;
 const cardPage = `<!doctype html><style>
 @font-face{font-family:Andada;src:url(data:font/woff2;base64,${face})}
 *{margin:0} body{width:1200px;height:630px;background:#fbfaf7;color:#1b2433;font:400 46px/1.35 Andada;position:relative;overflow:hidden}

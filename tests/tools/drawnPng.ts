@@ -16,6 +16,13 @@ export function drawnPng(width: number, height: number, at: (x: number, y: numbe
   head.writeUInt32BE(width, 0);
   head.writeUInt32BE(height, 4);
   head.set([8, 2, 0, 0, 0], 8);
-  const rows = Array.from({ length: height }, (_, y) => Buffer.from([0, ...Array.from({ length: width }, (__, x) => at(x, y)).flat()]));
-  return Buffer.concat([Buffer.from('89504e470d0a1a0a', 'hex'), part('IHDR', head), part('IDAT', deflateSync(Buffer.concat(rows))), part('IEND', Buffer.alloc(0))]);
+  const rows = Array.from({ length: height }, (_, y) =>
+    Buffer.from([0, ...Array.from({ length: width }, (__, x) => at(x, y)).flat()]),
+  );
+  return Buffer.concat([
+    Buffer.from('89504e470d0a1a0a', 'hex'),
+    part('IHDR', head),
+    part('IDAT', deflateSync(Buffer.concat(rows))),
+    part('IEND', Buffer.alloc(0)),
+  ]);
 }

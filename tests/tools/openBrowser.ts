@@ -9,7 +9,11 @@ export function openBrowser(name: BrowserName): Promise<Browser> {
   const { path: executablePath } = browsers[name];
   return name === 'chromium'
     ? puppeteer.launch({ executablePath, args: chromiumFlags })
-    : puppeteer.launch({ browser: 'firefox', executablePath, extraPrefsFirefox: { 'datareporting.policy.dataSubmissionEnabled': false, 'app.update.auto': false } });
+    : puppeteer.launch({
+        browser: 'firefox',
+        executablePath,
+        extraPrefsFirefox: { 'datareporting.policy.dataSubmissionEnabled': false, 'app.update.auto': false },
+      });
 }
 
 /** How long a test waits for what a reader would see. */
@@ -19,7 +23,12 @@ const patienceMs = 60_000;
 export type WatchedPage = Readonly<{ page: Page; faults: string[] }>;
 
 /** Opens a tab that watches itself. `allowed` is the one origin it may talk to. */
-export async function openPage(browser: Browser, allowed: string, width = 1280, height = 900): Promise<WatchedPage> {
+export async function openPage(
+  browser: Browser,
+  allowed: string,
+  width = 1280,
+  height = 900,
+): Promise<WatchedPage> {
   const page = await browser.newPage();
   await page.setViewport({ width, height });
   // What is waited for comes at last on a slow device too; a test that hangs is ended by its own limit.
@@ -28,13 +37,20 @@ export async function openPage(browser: Browser, allowed: string, width = 1280, 
   page.on('console', (message) => {
     if (message.type() === 'error') faults.push(`console: ${message.text()}`);
   });
-  page.on('pageerror', (error) => faults.push(`script: ${error instanceof Error ? error.message : String(error)}`));
+  page.on('pageerror', (error) =>
+    faults.push(`script: ${error instanceof Error ? error.message : String(error)}`),
+  );
   page.on('request', (request) => {
     const url = request.url();
-    if (!url.startsWith(`${allowed}/`) && !/^(data|blob|about):/.test(url)) faults.push(`request to another origin: ${url}`);
+    if (!url.startsWith(`${allowed}/`) && !/^(data|blob|about):/.test(url))
+      faults.push(`request to another origin: ${url}`);
   });
   await page.evaluateOnNewDocument(() => {
-    document.addEventListener('securitypolicyviolation', (event) => console.error(`policy: ${event.violatedDirective} ${event.blockedURI} ${event.sourceFile}:${event.lineNumber}`));
+    document.addEventListener('securitypolicyviolation', (event) =>
+      console.error(
+        `policy: ${event.violatedDirective} ${event.blockedURI} ${event.sourceFile}:${event.lineNumber}`,
+      ),
+    );
   });
   return { page, faults };
 }

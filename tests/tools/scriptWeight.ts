@@ -11,7 +11,9 @@ export function scriptsOf(page: BuiltPage, folder: string, islands = Infinity): 
   const waiting = [...elementsOf(page)].flatMap((element) => {
     if (element.tagName === 'script') return attribute(element, 'src') ?? [];
     if (element.tagName !== 'astro-island' || met++ >= islands) return [];
-    return ['component-url', 'renderer-url', 'before-hydration-url'].flatMap((name) => attribute(element, name) ?? []);
+    return ['component-url', 'renderer-url', 'before-hydration-url'].flatMap(
+      (name) => attribute(element, name) ?? [],
+    );
   });
   const found = new Set<string>();
   for (let path = waiting.pop(); path !== undefined; path = waiting.pop()) {
@@ -19,17 +21,26 @@ export function scriptsOf(page: BuiltPage, folder: string, islands = Infinity): 
     found.add(path);
     const file = join(folder, path);
     if (!existsSync(file)) throw new Error(`${page.file} loads ${path}, which is not built.`);
-    for (const [, target = ''] of readFileSync(file, 'utf8').matchAll(staticImport)) waiting.push(new URL(target, `http://localhost${path}`).pathname);
+    for (const [, target = ''] of readFileSync(file, 'utf8').matchAll(staticImport))
+      waiting.push(new URL(target, `http://localhost${path}`).pathname);
   }
   return [...found].sort();
 }
 
 export type ScriptWeight = Readonly<{ filesBytes: number; inlineBytes: number }>;
 
-/** The weight of those scripts, and of the inline ones that travel within the page, in bytes as sent with gzip. */
+/**
+ * The weight of those scripts, and of the inline ones that travel within the page, in bytes as sent with
+ * gzip.
+ */
 export function scriptWeight(page: BuiltPage, folder: string, islands = Infinity): ScriptWeight {
   const files = scriptsOf(page, folder, islands).map((path) => readFileSync(join(folder, path)));
-  const inline = [...elementsOf(page)].filter((element) => element.tagName === 'script' && attribute(element, 'src') === undefined).map((element) => element.childNodes.map((child) => ('value' in child ? child.value : '')).join(''));
-  const sent = (texts: readonly (string | Buffer)[]) => texts.filter((text) => text.length > 0).reduce((sum, text) => sum + gzipSync(text, { level: 9 }).length, 0);
+  const inline = [...elementsOf(page)]
+    .filter((element) => element.tagName === 'script' && attribute(element, 'src') === undefined)
+    .map((element) => element.childNodes.map((child) => ('value' in child ? child.value : '')).join(''));
+  const sent = (texts: readonly (string | Buffer)[]) =>
+    texts
+      .filter((text) => text.length > 0)
+      .reduce((sum, text) => sum + gzipSync(text, { level: 9 }).length, 0);
   return { filesBytes: sent(files), inlineBytes: sent(inline) };
 }

@@ -8,7 +8,15 @@ import { ensureBrowsers } from './browsers.mjs';
 
 const vitest = (name, config) => ({
   name,
-  command: ['vitest', 'run', '-c', `tests/${config}`, '--reporter=dot', '--reporter=json', `--outputFile.json=reports/${name}.json`],
+  command: [
+    'vitest',
+    'run',
+    '-c',
+    `tests/${config}`,
+    '--reporter=dot',
+    '--reporter=json',
+    `--outputFile.json=reports/${name}.json`,
+  ],
   read: ({ numPassedTests, numFailedTests }) => ({ passed: numPassedTests, failed: numFailedTests }),
 });
 
@@ -48,7 +56,9 @@ mkdirSync(join(root, 'reports'), { recursive: true });
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !steps.some((step) => step.name === name));
 if (unknown.length > 0) {
-  console.error(`No step is called ${unknown.join(', ')}. Steps: ${steps.map(({ name }) => name).join(', ')}.`);
+  console.error(
+    `No step is called ${unknown.join(', ')}. Steps: ${steps.map(({ name }) => name).join(', ')}.`,
+  );
   process.exit(1);
 }
 
@@ -58,7 +68,12 @@ for (const step of steps) {
   console.log(`\n── ${step.name}`);
   const start = Date.now();
   const [command, ...args] = step.command;
-  const { status } = spawnSync(command, args, { cwd: root, env: { ...toolEnvironment(), ...step.environment }, stdio: 'inherit', shell: process.platform === 'win32' });
+  const { status } = spawnSync(command, args, {
+    cwd: root,
+    env: { ...toolEnvironment(), ...step.environment },
+    stdio: 'inherit',
+    shell: process.platform === 'win32',
+  });
   const seconds = (Date.now() - start) / 1000;
   rows.push({ name: step.name, seconds, ...report(step, status ?? 1) });
   if (step.name === 'build' && status !== 0) {
@@ -68,7 +83,8 @@ for (const step of steps) {
 }
 
 console.log();
-for (const { name, seconds, passed, failed } of rows) console.log(`${name.padEnd(10)}${seconds.toFixed(1).padStart(7)} s  ${passed} passed, ${failed} failed`);
+for (const { name, seconds, passed, failed } of rows)
+  console.log(`${name.padEnd(10)}${seconds.toFixed(1).padStart(7)} s  ${passed} passed, ${failed} failed`);
 const total = (key) => rows.reduce((sum, row) => sum + row[key], 0);
 console.log(`${'together'.padEnd(10)}${total('seconds').toFixed(1).padStart(7)} s\n`);
 console.log(`${total('passed')} passed, ${total('failed')} failed`);

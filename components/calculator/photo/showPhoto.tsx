@@ -5,7 +5,10 @@ import { PhotoDesk } from './PhotoDesk.tsx';
 
 let chosen = 0;
 
-/** Shows a chosen file in its room. Resolves to what is wrong with it, or to nothing; a refused file leaves what is shown. Of two files chosen quickly the later counts. */
+/**
+ * Shows a chosen file in its room. Resolves to what is wrong with it, or to nothing; a refused file leaves
+ * what is shown. Of two files chosen quickly the later counts.
+ */
 export async function showPhoto(file: Blob, room: Element): Promise<string> {
   const mine = ++chosen;
   const opened = await openPicture(file);

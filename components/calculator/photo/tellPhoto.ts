@@ -17,7 +17,11 @@ export type Told = Readonly<{
   cannot: readonly string[];
 }>;
 
-const refused = (reason: keyof typeof photoRefusals): Told => ({ ...photoRefusals[reason], rows: [], cannot: [] });
+const refused = (reason: keyof typeof photoRefusals): Told => ({
+  ...photoRefusals[reason],
+  rows: [],
+  cannot: [],
+});
 
 /** Reads the skin by the card and puts it into words. */
 export function tellPhoto({ card, skin, reflects }: Asked): Told {
@@ -28,7 +32,10 @@ export function tellPhoto({ card, skin, reflects }: Asked): Told {
   const read = photoSkin(skinPatch, cardPatch, reflects / 100);
   if (!read.ok) return refused(read.reason);
   const slope = lightSlope(card.dots, card.side);
-  const toSkin = { across: (skin.middle.x - card.middle.x) / card.step, down: (skin.middle.y - card.middle.y) / card.step };
+  const toSkin = {
+    across: (skin.middle.x - card.middle.x) / card.step,
+    down: (skin.middle.y - card.middle.y) / card.step,
+  };
   const { answer, doubt } = skinReadingSays({ reading: read });
   return {
     ...photoSays(read.box),

@@ -4,14 +4,18 @@ import { clamp, distance, spotAfter, spotAt, type Spot, type Spots } from '#lib/
 export type Piece = readonly [Spot, Spot, Spot, Spot];
 export type Curve = readonly Piece[];
 
-/** How far a handle reaches, as a share of the chord: short enough that close neighbours never make a loop. */
+/**
+ * How far a handle reaches, as a share of the chord: short enough that close neighbours never make a loop.
+ */
 const reach = 0.36;
 
 /** Smooth curve through the spots (Catmull–Rom directions, handles shortened to the chord). */
 export function spline(spots: Spots): Curve {
   const last = spots.length - 1;
   const direction = (i: number): Spot => unit(spotAt(spots, i - 1), spotAt(spots, i + 1));
-  return spots.slice(0, last).map((from, i) => piece(from, spotAt(spots, i + 1), direction(i), direction(i + 1)));
+  return spots
+    .slice(0, last)
+    .map((from, i) => piece(from, spotAt(spots, i + 1), direction(i), direction(i + 1)));
 }
 
 /** The same, closed. */
@@ -28,7 +32,12 @@ function unit(from: Spot, to: Spot): Spot {
 
 function piece(from: Spot, to: Spot, leave: Spot, arrive: Spot): Piece {
   const h = distance(from, to) * reach;
-  return [from, [from[0] + leave[0] * h, from[1] + leave[1] * h], [to[0] - arrive[0] * h, to[1] - arrive[1] * h], to];
+  return [
+    from,
+    [from[0] + leave[0] * h, from[1] + leave[1] * h],
+    [to[0] - arrive[0] * h, to[1] - arrive[1] * h],
+    to,
+  ];
 }
 
 export function reversed(curve: Curve): Curve {

@@ -14,7 +14,14 @@ import { blend, type Spot, type Spots } from '#lib/face/spot.ts';
 export const irisRadiusMm = mappingValues['iris-width-mm'] / 2;
 
 /** One eye's opening, on its own side (u outwards). */
-export type EyeOpening = Readonly<{ inner: Spot; outer: Spot; pupil: Spot; upperV: number; upper: Curve; lower: Curve }>;
+export type EyeOpening = Readonly<{
+  inner: Spot;
+  outer: Spot;
+  pupil: Spot;
+  upperV: number;
+  upper: Curve;
+  lower: Curve;
+}>;
 
 export function eyeOpening({ landmarks, form }: Face, side: Side): EyeOpening {
   const { innerCorner: inner, outerCorner: outer, pupil } = landmarks[side];
@@ -24,7 +31,10 @@ export function eyeOpening({ landmarks, form }: Face, side: Side): EyeOpening {
   const lowerV = pupil[1] - 5.2 - 0.3 * form.eyeRoundness;
   const full = 1 + 0.16 * form.eyeRoundness;
   const droop = form.lid === 'hooded' ? 0.8 : 0;
-  const shoulder: Spot = [outer[0] - 4.8 * full, blend(outer[1], upperV, 0.86) - droop + 0.5 * form.eyeRoundness];
+  const shoulder: Spot = [
+    outer[0] - 4.8 * full,
+    blend(outer[1], upperV, 0.86) - droop + 0.5 * form.eyeRoundness,
+  ];
   const upper: Curve = [
     [inner, [inner[0] + 1.8, inner[1] + 2.4 * full], [peakU - 6.6 * full, upperV], [peakU, upperV]],
     [[peakU, upperV], [peakU + 6.6 * full, upperV], shoulder, outer],
@@ -40,19 +50,39 @@ export function eyeLayers(face: Face, side: Side, seed: number, detail: Detail):
   const eye = eyeOpening(face, side);
   const hand = outward(side);
   const put = ([u, v]: Spot): Spot => [hand * u, v];
-  const putCurve = (curve: Curve): Curve => curve.map(([a, b, c, d]): Piece => [put(a), put(b), put(c), put(d)]);
+  const putCurve = (curve: Curve): Curve =>
+    curve.map(([a, b, c, d]): Piece => [put(a), put(b), put(c), put(d)]);
   const upper = putCurve(eye.upper);
   const lower = putCurve(eye.lower);
   const white = closedPath(upper, reversed(lower));
   const within = (layer: Layer): Layer => ({ ...layer, clip: white });
   const centre = put(eye.pupil);
   const { inner, outer } = eye;
-  const corner: Spots = [[inner[0] + 2.4, inner[1] + 0.4], [inner[0] + 3.3, inner[1] - 0.7], [inner[0] + 2.7, inner[1] - 1.6]];
-  const wing: Piece = [outer, [outer[0] + 0.7, outer[1] - 0.2], [outer[0] + 1.2, outer[1] - 0.6], [outer[0] + 1.7, outer[1] - 1]];
+  const corner: Spots = [
+    [inner[0] + 2.4, inner[1] + 0.4],
+    [inner[0] + 3.3, inner[1] - 0.7],
+    [inner[0] + 2.7, inner[1] - 1.6],
+  ];
+  const wing: Piece = [
+    outer,
+    [outer[0] + 0.7, outer[1] - 0.2],
+    [outer[0] + 1.2, outer[1] - 0.6],
+    [outer[0] + 1.7, outer[1] - 1],
+  ];
   return [
     filled('eye', 'white', white),
-    within({ ...filled('eye', 'iris', circlePath(centre, irisRadiusMm)), opacity: Math.round(40 + 55 * face.form.irisTone) / 100 }),
-    ...(detail !== 'far' ? [within({ ...stroked('eye', 'pupil', irisRays(centre, drawFrom(seedFrom('iris', side, seed))), 0.16), opacity: 0.5 })] : []),
+    within({
+      ...filled('eye', 'iris', circlePath(centre, irisRadiusMm)),
+      opacity: Math.round(40 + 55 * face.form.irisTone) / 100,
+    }),
+    ...(detail !== 'far'
+      ? [
+          within({
+            ...stroked('eye', 'pupil', irisRays(centre, drawFrom(seedFrom('iris', side, seed))), 0.16),
+            opacity: 0.5,
+          }),
+        ]
+      : []),
     within(stroked('eye', 'lash', circlePath(centre, irisRadiusMm - 0.2), 0.45)),
     within(filled('eye', 'pupil', circlePath(centre, 2.1))),
     // The lid's own shadow: without it eyes stare.

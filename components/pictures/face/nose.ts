@@ -5,7 +5,10 @@ import { hatchPath } from './hatch.ts';
 import { drawnLine, stroked, type Layers } from './shape.ts';
 import { blend, clamp, type Spot, type Spots } from '#lib/face/spot.ts';
 
-/** Nose from nasion to subnasale. The bony root stays at the nasion, the wings carry the lean, the bridge runs between. */
+/**
+ * Nose from nasion to subnasale. The bony root stays at the nasion, the wings carry the lean, the bridge runs
+ * between.
+ */
 export function noseLayers(face: Face, draw: Draw, withBase: boolean): Layers {
   const { middle } = face.landmarks;
   const bridge = face.form.bridgeWidthMm / 2;
@@ -19,9 +22,43 @@ export function noseLayers(face: Face, draw: Draw, withBase: boolean): Layers {
     });
   // One long side and one short: light from the client's right.
   const sides: Layers = [
-    drawnLine('nose', 'soft', along([[bridge + 2.6, 9], [bridge + 0.4, 2], [bridge - 0.9, -9], [bridge - 0.3, -20], [bridge + 1.4, -29]]), [0.1, 0.65, 0.1]),
-    drawnLine('nose', 'soft', along([[-bridge - 1.8, 7], [-bridge - 0.1, 0], [-bridge + 0.8, -9]]), [0.1, 0.4, 0.05]),
-    stroked('nose', 'soft', hatchPath(along([[bridge + 0.6, -6], [bridge + 3.2, -8], [bridge + 4.4, -26], [bridge + 1.6, -27]]), { angleRad: 0.7, gapMm: 1.7, softMm: 1 }, draw), 0.24),
+    drawnLine(
+      'nose',
+      'soft',
+      along([
+        [bridge + 2.6, 9],
+        [bridge + 0.4, 2],
+        [bridge - 0.9, -9],
+        [bridge - 0.3, -20],
+        [bridge + 1.4, -29],
+      ]),
+      [0.1, 0.65, 0.1],
+    ),
+    drawnLine(
+      'nose',
+      'soft',
+      along([
+        [-bridge - 1.8, 7],
+        [-bridge - 0.1, 0],
+        [-bridge + 0.8, -9],
+      ]),
+      [0.1, 0.4, 0.05],
+    ),
+    stroked(
+      'nose',
+      'soft',
+      hatchPath(
+        along([
+          [bridge + 0.6, -6],
+          [bridge + 3.2, -8],
+          [bridge + 4.4, -26],
+          [bridge + 1.6, -27],
+        ]),
+        { angleRad: 0.7, gapMm: 1.7, softMm: 1 },
+        draw,
+      ),
+      0.24,
+    ),
   ];
   if (!withBase) return sides;
   const tipV = middle.subnasale[1] + 2.2;
@@ -30,7 +67,17 @@ export function noseLayers(face: Face, draw: Draw, withBase: boolean): Layers {
     ...sides,
     ...wingLayers(face, 'right'),
     ...wingLayers(face, 'left'),
-    drawnLine('nose', 'line', tip([[-4.4, 0], [-1.6, -2.1], [1.6, -2.1], [4.4, 0]]), [0.15, 0.7, 0.15]),
+    drawnLine(
+      'nose',
+      'line',
+      tip([
+        [-4.4, 0],
+        [-1.6, -2.1],
+        [1.6, -2.1],
+        [4.4, 0],
+      ]),
+      [0.15, 0.7, 0.15],
+    ),
   ];
 }
 
@@ -44,9 +91,38 @@ function wingLayers(face: Face, side: 'right' | 'left'): Layers {
   const nostrilIn = Math.max(3.4, half - 10.8);
   const rise = blend(4.4, 7, clamp((half - 14.5) / 7, 0, 1));
   return [
-    drawnLine('nose', 'line', put([[half - 3.4, rise + 0.8], [half - 0.9, rise - 1.6], [half, 0], [half - 1.2, -4], [half - 4, -5.4]]), [0.2, 1, 0.35]),
-    drawnLine('nose', 'line', put([[half - 4.6, -5.1], [half - 7.4, -4], [nostrilIn, -6.4]]), [0.3, 1.5, 0.2]),
-    drawnLine('nose', 'soft', put([[half - 8.6, 5], [half - 7.2, 1], [half - 8, -2.2]]), [0.05, 0.4, 0.05]),
+    drawnLine(
+      'nose',
+      'line',
+      put([
+        [half - 3.4, rise + 0.8],
+        [half - 0.9, rise - 1.6],
+        [half, 0],
+        [half - 1.2, -4],
+        [half - 4, -5.4],
+      ]),
+      [0.2, 1, 0.35],
+    ),
+    drawnLine(
+      'nose',
+      'line',
+      put([
+        [half - 4.6, -5.1],
+        [half - 7.4, -4],
+        [nostrilIn, -6.4],
+      ]),
+      [0.3, 1.5, 0.2],
+    ),
+    drawnLine(
+      'nose',
+      'soft',
+      put([
+        [half - 8.6, 5],
+        [half - 7.2, 1],
+        [half - 8, -2.2],
+      ]),
+      [0.05, 0.4, 0.05],
+    ),
   ];
 }
 

@@ -30,7 +30,10 @@ export function polygonPath(spots: Spots): Path {
   return [...spots.map((spot, i): Step => [i === 0 ? 'M' : 'L', spot]), ['Z']];
 }
 
-/** A circle as four cubic pieces would need a fixed handle; eight splined spots are within 0.3 % and share the code. */
+/**
+ * A circle as four cubic pieces would need a fixed handle; eight splined spots are within 0.3 % and share the
+ * code.
+ */
 export function circlePath([x, y]: Spot, radiusMm: number): Path {
   const spots = Array.from({ length: 8 }, (_, i): Spot => {
     const angle = (i * Math.PI) / 4;
@@ -41,17 +44,26 @@ export function circlePath([x, y]: Spot, radiusMm: number): Path {
 
 /** A dot small enough that its shape cannot be seen. */
 export function dotPath([x, y]: Spot, radiusMm: number): Path {
-  return polygonPath([[x - radiusMm, y], [x, y + radiusMm], [x + radiusMm, y], [x, y - radiusMm]]);
+  return polygonPath([
+    [x - radiusMm, y],
+    [x, y + radiusMm],
+    [x + radiusMm, y],
+    [x, y - radiusMm],
+  ]);
 }
 
 /** The path with every spot moved by one rule. */
 export function mapPath(path: Path, move: (spot: Spot) => Spot): Path {
   return path.map((step): Step => {
     switch (step[0]) {
-      case 'Q': return ['Q', move(step[1]), move(step[2])];
-      case 'C': return ['C', move(step[1]), move(step[2]), move(step[3])];
-      case 'Z': return step;
-      default: return [step[0], move(step[1])];
+      case 'Q':
+        return ['Q', move(step[1]), move(step[2])];
+      case 'C':
+        return ['C', move(step[1]), move(step[2]), move(step[3])];
+      case 'Z':
+        return step;
+      default:
+        return [step[0], move(step[1])];
     }
   });
 }

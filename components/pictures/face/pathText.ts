@@ -2,7 +2,8 @@ import type { Path, Step } from './path.ts';
 import type { Spot } from '#lib/face/spot.ts';
 
 /**
- * SVG path data, relative commands. Each step starts from the rounded pen position, so rounding errors do not add up.
+ * SVG path data, relative commands. Each step starts from the rounded pen position, so rounding errors do not
+ * add up.
  * `place` turns the drawing's y-up spots into the picture's y-down millimetres.
  */
 export function pathText(path: Path, place: (spot: Spot) => Spot, decimals: number): string {
@@ -18,7 +19,9 @@ export function pathText(path: Path, place: (spot: Spot) => Spot, decimals: numb
       letterBefore = '';
       continue;
     }
-    const spots = spotsOf(step).map(place).map(([x, y]): Spot => [Math.round(x * grain), Math.round(y * grain)]);
+    const spots = spotsOf(step)
+      .map(place)
+      .map(([x, y]): Spot => [Math.round(x * grain), Math.round(y * grain)]);
     const numbers = spots.flatMap(([x, y]) => [x - pen[0], y - pen[1]]);
     const letter = step[0].toLowerCase();
     text += joined(letter === letterBefore && letter !== 'm' ? '' : letter, numbers, grain, decimals);
@@ -31,10 +34,14 @@ export function pathText(path: Path, place: (spot: Spot) => Spot, decimals: numb
 
 function spotsOf(step: Step): readonly Spot[] {
   switch (step[0]) {
-    case 'Z': return [];
-    case 'Q': return [step[1], step[2]];
-    case 'C': return [step[1], step[2], step[3]];
-    default: return [step[1]];
+    case 'Z':
+      return [];
+    case 'Q':
+      return [step[1], step[2]];
+    case 'C':
+      return [step[1], step[2], step[3]];
+    default:
+      return [step[1]];
   }
 }
 

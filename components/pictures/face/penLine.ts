@@ -5,7 +5,10 @@ import { blend, distance, type Spot, type Spots } from '#lib/face/spot.ts';
 /** Line widths at the start, the middle and the end, millimetres. */
 export type Widths = readonly [start: number, middle: number, end: number];
 
-/** A pen line: a filled sliver whose width swells and dies. Even-width lines are what makes a face look like a cartoon. */
+/**
+ * A pen line: a filled sliver whose width swells and dies. Even-width lines are what makes a face look like a
+ * cartoon.
+ */
 export function penLine(curve: Curve, widths: Widths): Path {
   return closedPath(edge(curve, widths, 1), reversed(edge(curve, widths, -1)));
 }
@@ -18,7 +21,12 @@ function edge(curve: Curve, widths: Widths, hand: 1 | -1): Curve {
   const n = curve.length;
   return curve.map(([a, b, c, d], i): Piece => {
     const half = (t: number) => (hand * widthAt(widths, (i + t) / n)) / 2;
-    return [aside(a, a, b, half(0)), aside(b, a, b, half(1 / 3)), aside(c, c, d, half(2 / 3)), aside(d, c, d, half(1))];
+    return [
+      aside(a, a, b, half(0)),
+      aside(b, a, b, half(1 / 3)),
+      aside(c, c, d, half(2 / 3)),
+      aside(d, c, d, half(1)),
+    ];
   });
 }
 

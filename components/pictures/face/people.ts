@@ -22,7 +22,8 @@ function onlyBrow({ landmarks: { right } }: Face): BrowSpots {
 }
 
 /**
- * Twenty-four invented people. Bones, lids, hair, age and skin are mixed on purpose: no combination stands for a people,
- * inner-corner distance runs over the published range of cohort means (31.2 to 38.5 mm), and skin from L* 92 to 24.
+ * Twenty-four invented people. Bones, lids, hair, age and skin are mixed on purpose: no combination stands
+ * for a people, inner-corner distance runs over the published range of cohort means (31.2 to 38.5 mm), and
+ * skin from L* 92 to 24.
  */
 export const people: readonly Person[] = [...youngerPeople, ...olderPeople].map(personFrom);

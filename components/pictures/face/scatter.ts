@@ -1,7 +1,10 @@
 import type { Draw } from '#lib/quantities/seed.ts';
 import { blend, spotAfter, type Spot, type Spots } from '#lib/face/spot.ts';
 
-/** Spots spread evenly but irregularly over a polygon: the farthest of a few candidates each time (Mitchell 1991). */
+/**
+ * Spots spread evenly but irregularly over a polygon: the farthest of a few candidates each time (Mitchell
+ * 1991).
+ */
 export function scatter(polygon: Spots, count: number, draw: Draw): Spots {
   const xs = polygon.map((spot) => spot[0]);
   const ys = polygon.map((spot) => spot[1]);
@@ -14,7 +17,10 @@ export function scatter(polygon: Spots, count: number, draw: Draw): Spots {
     for (let candidate = 0; candidate < 10; candidate++) {
       const spot: Spot = [left + width * draw(), low + height * draw()];
       if (!isInside(polygon, spot)) continue;
-      const room = kept.reduce((least, other) => Math.min(least, (other[0] - spot[0]) ** 2 + (other[1] - spot[1]) ** 2), 1e9);
+      const room = kept.reduce(
+        (least, other) => Math.min(least, (other[0] - spot[0]) ** 2 + (other[1] - spot[1]) ** 2),
+        1e9,
+      );
       if (room > farthest) [farthest, best] = [room, spot];
     }
     if (best) kept.push(best);

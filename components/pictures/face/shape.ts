@@ -5,19 +5,63 @@ import { spline, type Curve } from './curve.ts';
 
 /** What a shape belongs to: a view keeps or drops whole parts. */
 export type Part =
-  | 'hair' | 'neck' | 'ear' | 'head' | 'skinMark' | 'eye' | 'lid' | 'nose' | 'mouth' | 'age' | 'beard'
-  | 'oldWork' | 'scar' | 'pigment' | 'brow' | 'glasses';
+  | 'hair'
+  | 'neck'
+  | 'ear'
+  | 'head'
+  | 'skinMark'
+  | 'eye'
+  | 'lid'
+  | 'nose'
+  | 'mouth'
+  | 'age'
+  | 'beard'
+  | 'oldWork'
+  | 'scar'
+  | 'pigment'
+  | 'brow'
+  | 'glasses';
 
 /** What a shape is drawn as. Colour comes later, from the reader's theme or from a measured skin. */
 export type Role =
-  | 'skin' | 'pale' | 'line' | 'soft' | 'white' | 'iris' | 'pupil' | 'lash' | 'glint' | 'lip'
-  | 'mass' | 'strand' | 'brow' | 'paleHair' | 'old' | 'pigment' | 'cloth' | 'fold';
+  | 'skin'
+  | 'pale'
+  | 'line'
+  | 'soft'
+  | 'white'
+  | 'iris'
+  | 'pupil'
+  | 'lash'
+  | 'glint'
+  | 'lip'
+  | 'mass'
+  | 'strand'
+  | 'brow'
+  | 'paleHair'
+  | 'old'
+  | 'pigment'
+  | 'cloth'
+  | 'fold';
 
 /** One finished shape: SVG path data in millimetres, y down. A shape without a stroke width is filled. */
-export type Shape = Readonly<{ part: Part; role: Role; d: string; strokeMm?: number; opacity?: number; clip?: string }>;
+export type Shape = Readonly<{
+  part: Part;
+  role: Role;
+  d: string;
+  strokeMm?: number;
+  opacity?: number;
+  clip?: string;
+}>;
 
 /** The same before placing. */
-export type Layer = Readonly<{ part: Part; role: Role; path: Path; strokeMm?: number; opacity?: number; clip?: Path }>;
+export type Layer = Readonly<{
+  part: Part;
+  role: Role;
+  path: Path;
+  strokeMm?: number;
+  opacity?: number;
+  clip?: Path;
+}>;
 export type Layers = readonly Layer[];
 
 export function filled(part: Part, role: Role, path: Path): Layer {

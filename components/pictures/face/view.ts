@@ -4,7 +4,10 @@ import type { BrowSpots } from '#lib/face/landmarks.ts';
 /** What part of a face a picture shows. `midline` runs from above the brows to below the chin. */
 export type FaceView = 'whole' | 'midline' | 'band' | Side;
 
-/** x, y, width and height in the picture's millimetres, y DOWN: an SVG view box. Marks are drawn in it at (x, -y). */
+/**
+ * x, y, width and height in the picture's millimetres, y DOWN: an SVG view box. Marks are drawn in it at (x,
+ * -y).
+ */
 export type ViewBox = readonly [left: number, top: number, width: number, height: number];
 
 export const fixedViewBoxes = {

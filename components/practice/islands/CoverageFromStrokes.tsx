@@ -5,5 +5,12 @@ import { StrokePatch } from '../pictures/StrokePatch.tsx';
 import { Problem } from '../Problem.tsx';
 
 export default function CoverageFromStrokes(settings: ProblemSettings) {
-  return <Problem skill={coverageFromStrokes} words={coverageFromStrokesWords} Picture={StrokePatch} {...settings} />;
+  return (
+    <Problem
+      skill={coverageFromStrokes}
+      words={coverageFromStrokesWords}
+      Picture={StrokePatch}
+      {...settings}
+    />
+  );
 }

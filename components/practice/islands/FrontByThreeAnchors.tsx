@@ -5,5 +5,12 @@ import { AnchorRuler } from '../pictures/AnchorRuler.tsx';
 import { Problem } from '../Problem.tsx';
 
 export default function FrontByThreeAnchors(settings: ProblemSettings) {
-  return <Problem skill={frontByThreeAnchors} words={frontByThreeAnchorsWords} Picture={AnchorRuler} {...settings} />;
+  return (
+    <Problem
+      skill={frontByThreeAnchors}
+      words={frontByThreeAnchorsWords}
+      Picture={AnchorRuler}
+      {...settings}
+    />
+  );
 }

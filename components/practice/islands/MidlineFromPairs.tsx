@@ -5,5 +5,7 @@ import { MidlineRuler } from '../pictures/MidlineRuler.tsx';
 import { Problem } from '../Problem.tsx';
 
 export default function MidlineFromPairs(settings: ProblemSettings) {
-  return <Problem skill={midlineFromPairs} words={midlineFromPairsWords} Picture={MidlineRuler} {...settings} />;
+  return (
+    <Problem skill={midlineFromPairs} words={midlineFromPairsWords} Picture={MidlineRuler} {...settings} />
+  );
 }

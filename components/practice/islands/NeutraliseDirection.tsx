@@ -5,5 +5,7 @@ import { HuePlane } from '../pictures/HuePlane.tsx';
 import { Problem } from '../Problem.tsx';
 
 export default function NeutraliseDirection(settings: ProblemSettings) {
-  return <Problem skill={neutraliseDirection} words={neutraliseDirectionWords} Picture={HuePlane} {...settings} />;
+  return (
+    <Problem skill={neutraliseDirection} words={neutraliseDirectionWords} Picture={HuePlane} {...settings} />
+  );
 }

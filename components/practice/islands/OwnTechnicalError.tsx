@@ -5,5 +5,7 @@ import { PairRows } from '../pictures/PairRows.tsx';
 import { Problem } from '../Problem.tsx';
 
 export default function OwnTechnicalError(settings: ProblemSettings) {
-  return <Problem skill={ownTechnicalError} words={ownTechnicalErrorWords} Picture={PairRows} {...settings} />;
+  return (
+    <Problem skill={ownTechnicalError} words={ownTechnicalErrorWords} Picture={PairRows} {...settings} />
+  );
 }

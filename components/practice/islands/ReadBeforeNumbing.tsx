@@ -5,5 +5,7 @@ import { ThreeSwatches } from '../pictures/ThreeSwatches.tsx';
 import { Problem } from '../Problem.tsx';
 
 export default function ReadBeforeNumbing(settings: ProblemSettings) {
-  return <Problem skill={readBeforeNumbing} words={readBeforeNumbingWords} Picture={ThreeSwatches} {...settings} />;
+  return (
+    <Problem skill={readBeforeNumbing} words={readBeforeNumbingWords} Picture={ThreeSwatches} {...settings} />
+  );
 }

@@ -5,5 +5,12 @@ import { DropsAgainstDifference } from '../pictures/DropsAgainstDifference.tsx';
 import { Problem } from '../Problem.tsx';
 
 export default function SimplestRecipe(settings: ProblemSettings) {
-  return <Problem skill={simplestRecipe} words={simplestRecipeWords} Picture={DropsAgainstDifference} {...settings} />;
+  return (
+    <Problem
+      skill={simplestRecipe}
+      words={simplestRecipeWords}
+      Picture={DropsAgainstDifference}
+      {...settings}
+    />
+  );
 }

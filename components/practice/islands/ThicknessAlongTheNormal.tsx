@@ -5,5 +5,12 @@ import { BrowLines } from '../pictures/BrowLines.tsx';
 import { Problem } from '../Problem.tsx';
 
 export default function ThicknessAlongTheNormal(settings: ProblemSettings) {
-  return <Problem skill={thicknessAlongTheNormal} words={thicknessAlongTheNormalWords} Picture={BrowLines} {...settings} />;
+  return (
+    <Problem
+      skill={thicknessAlongTheNormal}
+      words={thicknessAlongTheNormalWords}
+      Picture={BrowLines}
+      {...settings}
+    />
+  );
 }

@@ -1,6 +1,17 @@
-type Props = Readonly<{ at: string; x: number; y: number; width: number; height: number; scale?: number; zeroX?: number }>;
+type Props = Readonly<{
+  at: string;
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+  scale?: number;
+  zeroX?: number;
+}>;
 
-/** Millimetre paper under a figure whose unit is the millimetre: 1 mm and 10 mm squares, from `zeroX`, enlarged `scale` times. */
+/**
+ * Millimetre paper under a figure whose unit is the millimetre: 1 mm and 10 mm squares, from `zeroX`,
+ * enlarged `scale` times.
+ */
 export function MmPaper({ at, x, y, width, height, scale = 1, zeroX = 0 }: Props) {
   const ten = 10 * scale;
   return (

@@ -7,22 +7,44 @@ import { strokePath } from './patches.ts';
 
 const [widthMm, heightMm, scale, strokeMm] = [7.5, 4.8, 8, 6];
 
-/** The same patch twice, enlarged: on the day, and with the same strokes wider. After marking: the share as a bar. */
-export function WidePatch({ given: { freshPercent, freshMm, healedMm, isCrossing }, at, yours, right }: PictureProps<WideningGiven>) {
+/**
+ * The same patch twice, enlarged: on the day, and with the same strokes wider. After marking: the share as a
+ * bar.
+ */
+export function WidePatch({
+  given: { freshPercent, freshMm, healedMm, isCrossing },
+  at,
+  yours,
+  right,
+}: PictureProps<WideningGiven>) {
   const share = freshPercent / 100;
-  const strokes = isCrossing ? (-Math.log1p(-share) * widthMm * heightMm) / (strokeMm * freshMm) : (share * widthMm) / freshMm;
+  const strokes = isCrossing
+    ? (-Math.log1p(-share) * widthMm * heightMm) / (strokeMm * freshMm)
+    : (share * widthMm) / freshMm;
   const path = strokePath(Math.round(strokes), strokeMm, widthMm, heightMm, isCrossing);
   const patch = (x: number, mm: number, name: string) => (
     <>
-      <text class="s halo" x={x} y="6">{name}, {fixed(mm, 2)} mm</text>
-      <g transform={`translate(${x} 8) scale(${scale})`}><g clip-path={`url(#${at}-c)`}><path class="cover-marks" stroke-width={mm} d={path} /></g></g>
+      <text class="s halo" x={x} y="6">
+        {name}, {fixed(mm, 2)} mm
+      </text>
+      <g transform={`translate(${x} 8) scale(${scale})`}>
+        <g clip-path={`url(#${at}-c)`}>
+          <path class="cover-marks" stroke-width={mm} d={path} />
+        </g>
+      </g>
     </>
   );
   return (
     <svg class="plot pic-wide" viewBox="0 0 135 76" role="img" aria-labelledby={`${at}-t`}>
-      <title id={`${at}-t`}>{typeof right === 'number' ? `${fixed(right)} % of the skin is covered once the strokes have widened` : `The same patch twice: strokes ${fixed(freshMm, 2)} mm wide, then ${fixed(healedMm, 2)} mm`}</title>
+      <title id={`${at}-t`}>
+        {typeof right === 'number'
+          ? `${fixed(right)} % of the skin is covered once the strokes have widened`
+          : `The same patch twice: strokes ${fixed(freshMm, 2)} mm wide, then ${fixed(healedMm, 2)} mm`}
+      </title>
       <MmPaper at={at} x={0} y={0} width={135} height={76} scale={scale} zeroX={4} />
-      <clipPath id={`${at}-c`}><rect width={widthMm} height={heightMm} /></clipPath>
+      <clipPath id={`${at}-c`}>
+        <rect width={widthMm} height={heightMm} />
+      </clipPath>
       {patch(4, freshMm, 'fresh')}
       {patch(71, healedMm, 'wider')}
       <CoverBar y={56} yours={yours} right={right} />

@@ -6,7 +6,10 @@ import { PracticeStill } from './PracticeStill.tsx';
 
 type Props = Readonly<{ given: PlaceMidlineGiven; judged: Judged; id: string }>;
 
-/** The face again with its answer, for narrow screens: there the working picture is out of sight when the feedback comes. */
+/**
+ * The face again with its answer, for narrow screens: there the working picture is out of sight when the
+ * feedback comes.
+ */
 export function AnswerPicture({ given, judged, id }: Props) {
   return (
     <PracticeStill given={given} id={id} label={answerPictureWords(placeMidline.answer(given).exact)}>

@@ -9,11 +9,24 @@ export function EdgeRuler({ y, up = false }: Readonly<{ y: number; up?: boolean 
   const out = up ? -1 : 1;
   return (
     <g>
-      <rect class="edge-ruler-ground" x={placeView.x} y={up ? y - 10 : y} width={placeView.width} height="10" />
-      <path class="d-ruler" d={`M${placeView.x},${y}H${placeView.x + placeView.width}${everyMm.map((mm) => `M${mm},${y}v${(tick(mm) * out).toFixed(1)}`).join('')}`} />
-      {everyMm.filter((mm) => mm % 20 === 0 && Math.abs(mm) < 80).map((mm) => (
-        <text key={mm} class="edge-ruler-no" x={mm} y={up ? y - 4.8 : y + 8.6} text-anchor="middle">{fixed(mm, 0)}</text>
-      ))}
+      <rect
+        class="edge-ruler-ground"
+        x={placeView.x}
+        y={up ? y - 10 : y}
+        width={placeView.width}
+        height="10"
+      />
+      <path
+        class="d-ruler"
+        d={`M${placeView.x},${y}H${placeView.x + placeView.width}${everyMm.map((mm) => `M${mm},${y}v${(tick(mm) * out).toFixed(1)}`).join('')}`}
+      />
+      {everyMm
+        .filter((mm) => mm % 20 === 0 && Math.abs(mm) < 80)
+        .map((mm) => (
+          <text key={mm} class="edge-ruler-no" x={mm} y={up ? y - 4.8 : y + 8.6} text-anchor="middle">
+            {fixed(mm, 0)}
+          </text>
+        ))}
     </g>
   );
 }

@@ -6,7 +6,14 @@ import { fixed } from '#words/number.ts';
 import { placeMidlineWords as words } from '#words/skills/placeMidline.ts';
 import type { Pin } from './usePlaceMidline.ts';
 
-type Props = Readonly<{ id: string; pin: Pin; xMm: number; draft: Draft | undefined; onType: (text: string) => void; onStep: (byMm: number) => void }>;
+type Props = Readonly<{
+  id: string;
+  pin: Pin;
+  xMm: number;
+  draft: Draft | undefined;
+  onType: (text: string) => void;
+  onStep: (byMm: number) => void;
+}>;
 
 const stepMm = 0.5;
 /** As exact as it was given: a tenth when dragged, more when typed so. */
@@ -15,14 +22,29 @@ const decimals = (mm: number) => Math.min(3, Math.max(1, String(mm).split('.')[1
 /** One pin: its number, and two buttons that step it to the side. */
 export function PinRow({ id, pin, xMm, draft, onType, onStep }: Props) {
   const step = (name: 'left' | 'right') => (
-    <button class="step" type="button" aria-label={`${words.pins[pin]}: move ${name} by ${stepMm} millimetres`} onClick={() => onStep(name === 'left' ? -stepMm : stepMm)}>
+    <button
+      class="step"
+      type="button"
+      aria-label={`${words.pins[pin]}: move ${name} by ${stepMm} millimetres`}
+      onClick={() => onStep(name === 'left' ? -stepMm : stepMm)}
+    >
       <Icon of={name === 'left' ? leftIcon : rightIcon} />
     </button>
   );
   return (
     <div class="pin-row">
-      <NumberBox id={id} label={words.across[pin]} unit="mm" shown={fixed(xMm, decimals(xMm))} refused={draft} onType={onType} />
-      <div class="stepper">{step('left')}{step('right')}</div>
+      <NumberBox
+        id={id}
+        label={words.across[pin]}
+        unit="mm"
+        shown={fixed(xMm, decimals(xMm))}
+        refused={draft}
+        onType={onType}
+      />
+      <div class="stepper">
+        {step('left')}
+        {step('right')}
+      </div>
     </div>
   );
 }

@@ -7,11 +7,26 @@ import { placeMidlineWords } from '#words/skills/placeMidline.ts';
 import { AnswerPicture } from './AnswerPicture.tsx';
 import type { Judged } from './judge.ts';
 
-type Props = Readonly<{ given: PlaceMidlineGiven; judged: Judged; tries: number; hints: number; id: string; onTryAgain: () => void; onAnother: () => void }>;
+type Props = Readonly<{
+  given: PlaceMidlineGiven;
+  judged: Judged;
+  tries: number;
+  hints: number;
+  id: string;
+  onTryAgain: () => void;
+  onAnother: () => void;
+}>;
 
-/** The slip's name first, then the marks; both threads drawn; why; what a careful reading gives; what to do next. */
+/**
+ * The slip's name first, then the marks; both threads drawn; why; what a careful reading gives; what to do
+ * next.
+ */
 export function PlacedPanel({ given, judged, tries, hints, id, onTryAgain, onAnother }: Props) {
-  const { marked: { right, credit }, feedback, library } = judged;
+  const {
+    marked: { right, credit },
+    feedback,
+    library,
+  } = judged;
   return (
     <div class={right ? 'fb fb-right placed' : 'fb placed'}>
       <div class="fb-head">
@@ -25,8 +40,14 @@ export function PlacedPanel({ given, judged, tries, hints, id, onTryAgain, onAno
       <p>{feedback.text}</p>
       <p class="placed-library">{library}</p>
       <div class="btns">
-        {!right && <button class="btn" type="button" onClick={onTryAgain}><Icon of={undoIcon} /> {practiceWords.tryAgain}</button>}
-        <button class={right ? 'btn' : 'btn line'} type="button" onClick={onAnother}>{placeMidlineWords.another}</button>
+        {!right && (
+          <button class="btn" type="button" onClick={onTryAgain}>
+            <Icon of={undoIcon} /> {practiceWords.tryAgain}
+          </button>
+        )}
+        <button class={right ? 'btn' : 'btn line'} type="button" onClick={onAnother}>
+          {placeMidlineWords.another}
+        </button>
       </div>
     </div>
   );

@@ -8,9 +8,15 @@ import { placeView, rulerFootY, rulerTopY } from './placeView.ts';
 
 type Props = Readonly<{ given: PlaceMidlineGiven; id: string; label?: string; children?: ComponentChildren }>;
 
-/** The practice face on millimetre paper between two rulers. Drawn at build for the first face, in the browser for all others. */
+/**
+ * The practice face on millimetre paper between two rulers. Drawn at build for the first face, in the browser
+ * for all others.
+ */
 export function PracticeStill({ given, id, label, children }: Props) {
-  const named = label === undefined ? ({ 'aria-hidden': 'true' } as const) : ({ role: 'img', 'aria-label': label } as const);
+  const named =
+    label === undefined
+      ? ({ 'aria-hidden': 'true' } as const)
+      : ({ role: 'img', 'aria-label': label } as const);
   const { x, y, width, height } = placeView;
   return (
     <svg class="face-drawing plot map" viewBox={`${x} ${y} ${width} ${height}`} {...named}>

@@ -1,9 +1,11 @@
 import type { PracticeLevel } from '#lib/face/disturbance.ts';
 import { placeMidline, type PlaceMidlineGiven } from '#skills/mapping/placeMidline.ts';
 
-// Everything that needs the face itself, in one piece that is fetched after the page stands: drawing and marking are most of the weight.
+// Everything that needs the face itself, in one piece that is fetched after the page stands: drawing and
+// marking are most of the weight.
 
-export const deal = (seed: number, level: PracticeLevel): PlaceMidlineGiven => placeMidline.given(seed, level);
+export const deal = (seed: number, level: PracticeLevel): PlaceMidlineGiven =>
+  placeMidline.given(seed, level);
 export { itemSeed, readSeed } from '#lib/practice/itemSeed.ts';
 export { AnswerLines } from './AnswerLines.tsx';
 export { FaceMarks } from './FaceMarks.tsx';

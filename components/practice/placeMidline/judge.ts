@@ -11,7 +11,14 @@ import { pinHeightsMm } from './placeView.ts';
 /** Where the two pins stand on the ruler, mm. */
 export type Across = Readonly<{ top: number; foot: number }>;
 /** One judged thread in marks and words, with what the pictures need. */
-export type Judged = Readonly<{ marked: PlacedMark; feedback: Feedback; library: string; notTrusted: readonly MidlineMark[]; yours: Across; truth: Across }>;
+export type Judged = Readonly<{
+  marked: PlacedMark;
+  feedback: Feedback;
+  library: string;
+  notTrusted: readonly MidlineMark[];
+  yours: Across;
+  truth: Across;
+}>;
 
 /** Marks one thread; undefined only where both pins stand on one point, which their heights rule out. */
 export function judge(given: PlaceMidlineGiven, yours: Across): Judged | undefined {
@@ -24,18 +31,30 @@ export function judge(given: PlaceMidlineGiven, yours: Across): Judged | undefin
   const marked = placeMidline.mark(given, ends);
   const { subnasale } = given.face.landmarks.middle;
   const { right, left } = given.face.landmarks;
-  const on = { level: given.level, yours: ends, exact, leanDeg, noseLeanMm: subnasale[0], higherMm: left.archTop[1] - right.archTop[1] };
+  const on = {
+    level: given.level,
+    yours: ends,
+    exact,
+    leanDeg,
+    noseLeanMm: subnasale[0],
+    higherMm: left.archTop[1] - right.archTop[1],
+  };
   const { title, text } = placedFeedback(marked, on);
   const reading = placeMidline.libraryReading(given);
   const notTrusted = reading.ok ? reading.notTrusted : [];
-  const library = reading.ok ? libraryWords(reading.midlineAtBrowsMm, reading.rollDeg, untrustedNames(notTrusted)) : noLibraryWords;
+  const library = reading.ok
+    ? libraryWords(reading.midlineAtBrowsMm, reading.rollDeg, untrustedNames(notTrusted))
+    : noLibraryWords;
   return { marked, feedback: { title, text: tied(text) }, library: tied(library), notTrusted, yours, truth };
 }
 
 /** Where the true midline passes the heights of the two pins. */
 function pinsOf(given: PlaceMidlineGiven): Across | undefined {
   const { exact } = placeMidline.answer(given);
-  const line = lineThrough({ xMm: exact.browsMm, yMm: given.browHeightMm }, { xMm: exact.chinMm, yMm: given.chinHeightMm });
+  const line = lineThrough(
+    { xMm: exact.browsMm, yMm: given.browHeightMm },
+    { xMm: exact.chinMm, yMm: given.chinHeightMm },
+  );
   const top = line && xAtHeightMm(line, pinHeightsMm.top);
   const foot = line && xAtHeightMm(line, pinHeightsMm.foot);
   return top === undefined || foot === undefined ? undefined : { top, foot };

@@ -1,6 +1,9 @@
 import type { View } from '#components/calculator/MarkStage.tsx';
 
-/** The picture: the midline view of a face with room to stand off the middle, a ruler above and below. Millimetres, y down. */
+/**
+ * The picture: the midline view of a face with room to stand off the middle, a ruler above and below.
+ * Millimetres, y down.
+ */
 export const placeView: View = { x: -84, y: -60, width: 168, height: 200 };
 /** Base lines of the two rulers. */
 export const rulerTopY = -50;

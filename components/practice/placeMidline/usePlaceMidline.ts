@@ -14,7 +14,10 @@ export type Pin = keyof Across;
 export type Shown = Readonly<{ seed: number; level: PracticeLevel }>;
 type Desk = typeof import('./desk.ts');
 
-/** What one face has gone through; a new face starts from `fresh`. The thread starts on the ruler's 0, which is never the midline. */
+/**
+ * What one face has gone through; a new face starts from `fresh`. The thread starts on the ruler's 0, which
+ * is never the midline.
+ */
 type Attempt = Readonly<{
   across: Across;
   drafts: Partial<Readonly<Record<Pin, Draft>>>;
@@ -27,27 +30,44 @@ type Attempt = Readonly<{
   isKept: boolean;
   review: string;
 }>;
-const fresh: Attempt = { across: { top: 0, foot: 0 }, drafts: {}, hasMarks: false, hints: 0, tries: 0, firstCredit: 0, isKept: false, review: '' };
+const fresh: Attempt = {
+  across: { top: 0, foot: 0 },
+  drafts: {},
+  hasMarks: false,
+  hints: 0,
+  tries: 0,
+  firstCredit: 0,
+  isKept: false,
+  review: '',
+};
 
 /** The face that stands in the page without scripts. */
 export const firstFace: Shown = { seed: 1, level: 1 };
 const skillId = 'place-the-midline';
 const levels = [0, 1, 2, 3, 4] as const;
-export const levelFrom = (text: string): PracticeLevel | undefined => levels.find((level) => String(level) === text);
+export const levelFrom = (text: string): PracticeLevel | undefined =>
+  levels.find((level) => String(level) === text);
 
 const held = (mm: number) => Math.round(Math.min(pinReachMm, Math.max(-pinReachMm, mm)) * 10) / 10 + 0;
 
 /** Nothing when it cannot be fetched: the answer is put down without it, and the next page takes it up. */
 const loadKeeping = async () => {
   try {
-    const [keeping, { standingIn }, say] = await Promise.all([import('../keep.ts'), import('#lib/practice/standing.ts'), import('#words/practice.ts')]);
+    const [keeping, { standingIn }, say] = await Promise.all([
+      import('../keep.ts'),
+      import('#lib/practice/standing.ts'),
+      import('#words/practice.ts'),
+    ]);
     return { ...keeping, standingIn, say };
   } catch {
     return undefined;
   }
 };
 
-/** Everything the exercise remembers and does. The first render is the server's; address, drawing and storage come after it. */
+/**
+ * Everything the exercise remembers and does. The first render is the server's; address, drawing and storage
+ * come after it.
+ */
 export function usePlaceMidline() {
   const [shown, setShown] = useState(firstFace);
   const [seedText, setSeedText] = useState(String(firstFace.seed));
@@ -102,7 +122,18 @@ export function usePlaceMidline() {
 
   async function keep(solved: boolean, { firstCredit: credit, tries, hints, slip, isKept }: Attempt) {
     if (isKept) return;
-    const answered: Answered = { skill: skillId, seed: shown.seed, day: today(), atMs: Date.now(), rung: 'bare', credit, tries, hints, solved, ...(slip ? { slip } : {}) };
+    const answered: Answered = {
+      skill: skillId,
+      seed: shown.seed,
+      day: today(),
+      atMs: Date.now(),
+      rung: 'bare',
+      credit,
+      tries,
+      hints,
+      solved,
+      ...(slip ? { slip } : {}),
+    };
     putDown(answered);
     change({ isKept: true });
     const keeping = await loadKeeping();
@@ -111,7 +142,9 @@ export function usePlaceMidline() {
     const kept = await keepAnswer(answered);
     const next = standingIn(kept.progress, skillId).review;
     change({ review: next ? say.reviewWords(daysUntil(next.due)) : '' });
-    setNotice(kept.newer ? say.practiceWords.newer : kept.kind === 'memory' ? say.practiceWords.notSaved : '');
+    setNotice(
+      kept.newer ? say.practiceWords.newer : kept.kind === 'memory' ? say.practiceWords.notSaved : '',
+    );
   }
 
   /** A face that was tried and not solved is kept as such when the learner leaves it. */
@@ -127,7 +160,11 @@ export function usePlaceMidline() {
 
   function moveTo(pin: Pin, xMm: number) {
     if (isSettled) return;
-    setAttempt(({ judged: _, drafts: { [pin]: __, ...drafts }, ...before }) => ({ ...before, drafts, across: { ...before.across, [pin]: held(xMm) } }));
+    setAttempt(({ judged: _, drafts: { [pin]: __, ...drafts }, ...before }) => ({
+      ...before,
+      drafts,
+      across: { ...before.across, [pin]: held(xMm) },
+    }));
   }
 
   function type(pin: Pin, text: string) {
@@ -152,7 +189,13 @@ export function usePlaceMidline() {
     if (!judged) return false;
     const slip = attempt.slip ?? (judged.marked.right ? undefined : judged.marked.slipId);
     const isFirst = attempt.tries === 0 && !attempt.isKept;
-    const next: Attempt = { ...attempt, judged, tries: attempt.tries + 1, firstCredit: isFirst ? judged.marked.credit : attempt.firstCredit, ...(slip ? { slip } : {}) };
+    const next: Attempt = {
+      ...attempt,
+      judged,
+      tries: attempt.tries + 1,
+      firstCredit: isFirst ? judged.marked.credit : attempt.firstCredit,
+      ...(slip ? { slip } : {}),
+    };
     setAttempt(next);
     if (judged.marked.right) void keep(true, next);
     return true;
@@ -184,7 +227,23 @@ export function usePlaceMidline() {
 
   const tryAgain = () => setAttempt(({ judged: _, ...before }) => before);
   return {
-    shown, seedText, setSeedText, faults, active, setActive, attempt, desk, given, notice, moveTo, type, check, showMarks, another, showTyped, tryAgain,
+    shown,
+    seedText,
+    setSeedText,
+    faults,
+    active,
+    setActive,
+    attempt,
+    desk,
+    given,
+    notice,
+    moveTo,
+    type,
+    check,
+    showMarks,
+    another,
+    showTyped,
+    tryAgain,
     chooseLevel: (text: string) => moveOn({ seed: shown.seed, level: levelFrom(text) ?? shown.level }),
   };
 }

@@ -5,6 +5,9 @@ export type Fault = Readonly<{ file: string; line: number; says: string }>;
 
 export type BuiltSite = Readonly<{ origin: string; files: ReadonlySet<string> }>;
 
-/** A gate sees each page once and names its faults. What only all pages together can show, it says at the end. It keeps no page. */
+/**
+ * A gate sees each page once and names its faults. What only all pages together can show, it says at the end.
+ * It keeps no page.
+ */
 export type Gate = Readonly<{ read: (page: BuiltPage) => readonly Fault[]; end?: () => readonly Fault[] }>;
 export type OpenGate = (site: BuiltSite) => Gate;

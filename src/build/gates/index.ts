@@ -21,7 +21,10 @@ export const gates: Readonly<Record<string, OpenGate>> = {
   picturesHaveWords,
 };
 
-/** Shows each page to every gate. One line a fault, with every place it occurs: the layout's faults occur on each page. */
+/**
+ * Shows each page to every gate. One line a fault, with every place it occurs: the layout's faults occur on
+ * each page.
+ */
 export function faultsIn(pages: Iterable<BuiltPage>, site: BuiltSite): readonly string[] {
   const places = new Map<string, string[]>();
   const note = (name: string, faults: readonly Fault[]) => {
@@ -35,5 +38,8 @@ export function faultsIn(pages: Iterable<BuiltPage>, site: BuiltSite): readonly 
   const open = Object.entries(gates).map(([name, gate]) => ({ name, gate: gate(site) }));
   for (const page of pages) for (const { name, gate } of open) note(name, gate.read(page));
   for (const { name, gate } of open) note(name, gate.end?.() ?? []);
-  return [...places].map(([says, where]) => `${where[0]}: ${says}${where.length > 1 ? `, and in ${where.length - 1} more places: ${where.slice(1, 4).join(', ')}${where.length > 4 ? ' …' : ''}` : ''}`);
+  return [...places].map(
+    ([says, where]) =>
+      `${where[0]}: ${says}${where.length > 1 ? `, and in ${where.length - 1} more places: ${where.slice(1, 4).join(', ')}${where.length > 4 ? ' …' : ''}` : ''}`,
+  );
 }

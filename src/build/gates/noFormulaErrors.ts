@@ -6,5 +6,9 @@ export const noFormulaErrors: OpenGate = () => ({
   read: (page) =>
     [...elementsOf(page)]
       .filter((element) => attribute(element, 'class')?.split(/\s+/).includes('katex-error'))
-      .map((element) => ({ file: page.file, line: lineOf(element), says: `a formula did not render: ${textOf(element).slice(0, 60)} (${attribute(element, 'title') ?? 'no reason given'})` })),
+      .map((element) => ({
+        file: page.file,
+        line: lineOf(element),
+        says: `a formula did not render: ${textOf(element).slice(0, 60)} (${attribute(element, 'title') ?? 'no reason given'})`,
+      })),
 });

@@ -1,7 +1,9 @@
 import { elementsOf, lineOf } from '../builtPages.ts';
 import type { OpenGate } from './fault.ts';
 
-/** The content policy blocks `style=` and `on…=` attributes, silently for the reader: neither may be written. */
+/**
+ * The content policy blocks `style=` and `on…=` attributes, silently for the reader: neither may be written.
+ */
 export const noInlineStyle: OpenGate = () => ({
   read: (page) =>
     [...elementsOf(page)].flatMap((element) =>

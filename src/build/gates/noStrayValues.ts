@@ -12,10 +12,19 @@ export const noStrayValues: OpenGate = () => ({
       if (defaultTreeAdapter.isTextNode(node)) {
         const holder = node.parentNode?.nodeName ?? '';
         if (['script', 'style'].includes(holder) || !stray.test(node.value)) continue;
-        faults.push({ file: page.file, line: lineOf(node), says: `the words “${node.value.trim().slice(0, 80)}” hold a missing value` });
+        faults.push({
+          file: page.file,
+          line: lineOf(node),
+          says: `the words “${node.value.trim().slice(0, 80)}” hold a missing value`,
+        });
       } else if (defaultTreeAdapter.isElementNode(node) && node.tagName !== 'astro-island') {
         for (const { name, value } of node.attrs) {
-          if (stray.test(value)) faults.push({ file: page.file, line: lineOf(node), says: `<${node.tagName} ${name}="${value.slice(0, 60)}"> holds a missing value` });
+          if (stray.test(value))
+            faults.push({
+              file: page.file,
+              line: lineOf(node),
+              says: `<${node.tagName} ${name}="${value.slice(0, 60)}"> holds a missing value`,
+            });
         }
       }
     }

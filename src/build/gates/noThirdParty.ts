@@ -2,8 +2,19 @@ import { attribute, elementsOf, lineOf } from '../builtPages.ts';
 import type { OpenGate } from './fault.ts';
 
 const loaders: Readonly<Record<string, readonly string[]>> = {
-  script: ['src'], img: ['src', 'srcset'], source: ['src', 'srcset'], video: ['src', 'poster'], audio: ['src'], track: ['src'],
-  iframe: ['src'], embed: ['src'], object: ['data'], image: ['href', 'xlink:href'], use: ['href', 'xlink:href'], form: ['action'], input: ['src', 'formaction'],
+  script: ['src'],
+  img: ['src', 'srcset'],
+  source: ['src', 'srcset'],
+  video: ['src', 'poster'],
+  audio: ['src'],
+  track: ['src'],
+  iframe: ['src'],
+  embed: ['src'],
+  object: ['data'],
+  image: ['href', 'xlink:href'],
+  use: ['href', 'xlink:href'],
+  form: ['action'],
+  input: ['src', 'formaction'],
 };
 const namesOnly = new Set(['canonical', 'alternate', 'license', 'author', 'me']);
 
@@ -15,10 +26,22 @@ export const noThirdParty: OpenGate = ({ origin }) => ({
       const names = isLoadingLink ? ['href'] : (loaders[element.tagName] ?? []);
       return names.flatMap((name) => {
         const value = attribute(element, name);
-        const addresses = name === 'srcset' ? (value?.split(',').map((part) => part.trim().split(/\s+/)[0] ?? '') ?? []) : [value ?? ''];
+        const addresses =
+          name === 'srcset'
+            ? (value?.split(',').map((part) => part.trim().split(/\s+/)[0] ?? '') ?? [])
+            : [value ?? ''];
         return addresses
-          .filter((address) => !address.startsWith('data:') && URL.canParse(address, origin + page.address) && new URL(address, origin + page.address).origin !== origin)
-          .map((address) => ({ file: page.file, line: lineOf(element), says: `<${element.tagName} ${name}="${address}"> loads from another origin` }));
+          .filter(
+            (address) =>
+              !address.startsWith('data:') &&
+              URL.canParse(address, origin + page.address) &&
+              new URL(address, origin + page.address).origin !== origin,
+          )
+          .map((address) => ({
+            file: page.file,
+            line: lineOf(element),
+            says: `<${element.tagName} ${name}="${address}"> loads from another origin`,
+          }));
       });
     }),
 });

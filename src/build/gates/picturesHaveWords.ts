@@ -11,5 +11,9 @@ export const picturesHaveWords: OpenGate = () => ({
         const isNamed = attribute(element, 'aria-label') || attribute(element, 'aria-labelledby');
         return !isNamed && ![...nodesUnder(element)].some((inner) => inner.nodeName === 'title');
       })
-      .map((element) => ({ file: page.file, line: lineOf(element), says: `<${element.tagName}> has no words: give it an alt text, an aria-label or a title` })),
+      .map((element) => ({
+        file: page.file,
+        line: lineOf(element),
+        says: `<${element.tagName}> has no words: give it an alt text, an aria-label or a title`,
+      })),
 });

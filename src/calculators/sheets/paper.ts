@@ -18,7 +18,10 @@ export const paperFields: { readonly [K in keyof PaperState]: Field<PaperState[K
   up: numberField('up', barMm, measured),
 };
 
-/** How much larger to draw so that the paper comes out true: printers can be off by different shares along and across. */
+/**
+ * How much larger to draw so that the paper comes out true: printers can be off by different shares along and
+ * across.
+ */
 export type SheetScale = Readonly<{ across: number; up: number }>;
 
 export function sheetScale({ across, up }: PaperState): SheetScale {

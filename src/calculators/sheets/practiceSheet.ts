@@ -10,9 +10,14 @@ export type SheetLevel = (typeof sheetLevels)[number];
 export type PracticeSheetState = PaperState & Readonly<{ seed: number; level: SheetLevel }>;
 export type PracticeSheet = Readonly<{ scale: SheetScale; seed: number; level: PracticeLevel }>;
 
-const levelOf = { '0': 0, '1': 1, '2': 2, '3': 3 } as const satisfies Readonly<Record<SheetLevel, PracticeLevel>>;
+const levelOf = { '0': 0, '1': 1, '2': 2, '3': 3 } as const satisfies Readonly<
+  Record<SheetLevel, PracticeLevel>
+>;
 
-/** A practice face at true size: which face, on which paper, through which printer. Read and typed like a calculator. */
+/**
+ * A practice face at true size: which face, on which paper, through which printer. Read and typed like a
+ * calculator.
+ */
 export const practiceSheet: Calculator<PracticeSheetState, PracticeSheet> = {
   id: 'practice-sheet',
   fields: {

@@ -1,4 +1,7 @@
-/** Table 1 of Sharma, Wu & Dalal 2005: two colours (L*, a*, b*) and the printed CIEDE2000 between them. Pairs 7 to 16 try the hue rules. */
+/**
+ * Table 1 of Sharma, Wu & Dalal 2005: two colours (L*, a*, b*) and the printed CIEDE2000 between them. Pairs
+ * 7 to 16 try the hue rules.
+ */
 export const sharmaPairs: readonly (readonly [number, number, number, number, number, number, number])[] = [
   [50, 2.6772, -79.7751, 50, 0, -82.7485, 2.0425],
   [50, 3.1571, -77.2803, 50, 0, -82.7485, 2.8615],

@@ -1,8 +1,8 @@
 import { biweight } from '#lib/mapping/robustMidline.ts';
 
 /**
- * The biweight location as the Dataplot manual prints it, built on our weight: start at the median, cut off at 6 times the
- * median distance, ten rounds. Only for checking the weight; the midline uses another cut-off.
+ * The biweight location as the Dataplot manual prints it, built on our weight: start at the median, cut off
+ * at 6 times the median distance, ten rounds. Only for checking the weight; the midline uses another cut-off.
  */
 export function biweightLocation(values: readonly number[]): number {
   let at = median(values);

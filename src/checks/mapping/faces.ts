@@ -12,11 +12,27 @@ function meanOf(count: number, make: (draw: Draw) => number): number {
 /** Practice faces against the measurements they are drawn from. */
 export const faceChecks = [
   {
-    id: 'inner-corners-mean', kind: 'hand', source: 'bouhadana-2022', where: 'abstract: mean of the six printed means', what: 'mean distance of the inner corners over 20,000 practice draws',
-    printed: 33.767, unit: 'mm', tolerance: 0.12, because: 'three standard errors, and a little for the limits of a face', ours: (factor = 1) => factor * meanOf(20_000, drawIntercanthalMm),
+    id: 'inner-corners-mean',
+    kind: 'hand',
+    source: 'bouhadana-2022',
+    where: 'abstract: mean of the six printed means',
+    what: 'mean distance of the inner corners over 20,000 practice draws',
+    printed: 33.767,
+    unit: 'mm',
+    tolerance: 0.12,
+    because: 'three standard errors, and a little for the limits of a face',
+    ours: (factor = 1) => factor * meanOf(20_000, drawIntercanthalMm),
   },
   {
-    id: 'pupils-mean', kind: 'table', source: 'dodgson-2004', where: 'abstract: mean adult distance', what: 'mean distance of the pupils over 20,000 practice draws',
-    printed: 63, unit: 'mm', tolerance: 0.2, because: 'the source says "around 63"; far less than 1 %', ours: (factor = 1) => factor * meanOf(20_000, (draw) => drawNorm(draw, practiceNorms.pupilDistanceMm)),
+    id: 'pupils-mean',
+    kind: 'table',
+    source: 'dodgson-2004',
+    where: 'abstract: mean adult distance',
+    what: 'mean distance of the pupils over 20,000 practice draws',
+    printed: 63,
+    unit: 'mm',
+    tolerance: 0.2,
+    because: 'the source says "around 63"; far less than 1 %',
+    ours: (factor = 1) => factor * meanOf(20_000, (draw) => drawNorm(draw, practiceNorms.pupilDistanceMm)),
   },
 ] as const satisfies readonly Check[];

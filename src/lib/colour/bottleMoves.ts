@@ -12,11 +12,19 @@ export type BottleMove = Readonly<{ id: string; move: Move; cosine: number | und
 const between = (from: Lab, to: Lab): Move => ({ l: to.l - from.l, a: to.a - from.a, b: to.b - from.b });
 
 /**
- * Where one small dose of each bottle moves a skin with old pigment in it, and the cosine of that with the way back to the
- * bare skin beside it. Best first. This finds the hue that neutralises; which recipe reaches a target is another question.
+ * Where one small dose of each bottle moves a skin with old pigment in it, and the cosine of that with the
+ * way back to the bare skin beside it. Best first. This finds the hue that neutralises; which recipe reaches
+ * a target is another question.
  * `left` is what remains of each pigment at the time of interest.
  */
-export function bottleMoves(skin: SkinOptics, bare: Lab, bottles: readonly Bottle[], dose: number, setting: Setting, left: Factors): readonly BottleMove[] {
+export function bottleMoves(
+  skin: SkinOptics,
+  bare: Lab,
+  bottles: readonly Bottle[],
+  dose: number,
+  setting: Setting,
+  left: Factors,
+): readonly BottleMove[] {
   const today = spectrumToLab(skin.reflectance);
   const way = between(today, bare);
   return bottles

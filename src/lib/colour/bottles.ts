@@ -17,7 +17,13 @@ export function wholeOf(parts: Parts): number {
 /** A bottle from the parts of its pigments; one at least must be above 0. */
 export function bottleOf(id: string, parts: Parts): Bottle {
   const whole = wholeOf(parts);
-  return { id, shares: pigmentIds.reduce<Shares>((all, pigment) => ({ ...all, [pigment]: (parts[pigment] ?? 0) / whole }), noPigment) };
+  return {
+    id,
+    shares: pigmentIds.reduce<Shares>(
+      (all, pigment) => ({ ...all, [pigment]: (parts[pigment] ?? 0) / whole }),
+      noPigment,
+    ),
+  };
 }
 
 /** Parts by weight of pigment in each bottle. Invented: no shop sells these. */
@@ -36,5 +42,8 @@ const parts: Readonly<Record<BottleId, Parts>> = {
   white: { '77891': 10 },
 };
 
-/** The teaching palette: twelve bottles of our own over five pigments. An artist's own bottles join them by their label. */
+/**
+ * The teaching palette: twelve bottles of our own over five pigments. An artist's own bottles join them by
+ * their label.
+ */
 export const bottles: readonly Bottle[] = bottleIds.map((id) => bottleOf(id, parts[id]));

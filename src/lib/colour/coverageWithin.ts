@@ -5,15 +5,21 @@ export type ShareWithin = Readonly<{ share: number; lo: number; hi: number }>;
 
 /** How many times as much, or as little, may have been drawn: in 95 of 100 cases between ÷ and × this. */
 function timesOff(parts: readonly (readonly [value: number, giveOrTake: number, power: number])[]): number {
-  return Math.exp(Math.hypot(...parts.map(([value, giveOrTake, power]) => (value > 0 ? (power * giveOrTake) / value : 0))));
+  return Math.exp(
+    Math.hypot(...parts.map(([value, giveOrTake, power]) => (value > 0 ? (power * giveOrTake) / value : 0))),
+  );
 }
 
 /**
- * Share covered by strokes whose numbers are known give or take something. Each "give or take" is meant to hold in 95 of 100
- * cases; relative doubts of n·l·w/A add as squares (GUM, JCGM 100:2008, 5.1.6), and the ends pass through `cover`, so they
- * never leave 0 to 1. `cover` is shareApart or shareAtRandom.
+ * Share covered by strokes whose numbers are known give or take something. Each "give or take" is meant to
+ * hold in 95 of 100 cases; relative doubts of n·l·w/A add as squares (GUM, JCGM 100:2008, 5.1.6), and the
+ * ends pass through `cover`, so they never leave 0 to 1. `cover` is shareApart or shareAtRandom.
  */
-export function strokesWithin(strokes: Strokes, giveOrTake: Strokes, cover: (strokes: Strokes) => number): ShareWithin {
+export function strokesWithin(
+  strokes: Strokes,
+  giveOrTake: Strokes,
+  cover: (strokes: Strokes) => number,
+): ShareWithin {
   const times = timesOff([
     [strokes.count, giveOrTake.count, 1],
     [strokes.lengthMm, giveOrTake.lengthMm, 1],

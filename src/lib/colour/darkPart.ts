@@ -2,13 +2,21 @@ import type { Lab } from './lab.ts';
 import { ninetyOf, type Ageing } from './uncertainHealing.ts';
 
 /** The ranges nine in ten healings fall into, each coordinate on its own. */
-export type LabRanges = Readonly<{ l: readonly [number, number]; a: readonly [number, number]; b: readonly [number, number] }>;
+export type LabRanges = Readonly<{
+  l: readonly [number, number];
+  a: readonly [number, number];
+  b: readonly [number, number];
+}>;
 
 /** A plain prediction and the ranges of simulated healings around it. */
 export type Predicted = Readonly<{ plain: Lab; ranges: LabRanges }>;
 
 export function rangesOf(labs: readonly Lab[]): LabRanges {
-  return { l: ninetyOf(labs.map(({ l }) => l)), a: ninetyOf(labs.map(({ a }) => a)), b: ninetyOf(labs.map(({ b }) => b)) };
+  return {
+    l: ninetyOf(labs.map(({ l }) => l)),
+    a: ninetyOf(labs.map(({ a }) => a)),
+    b: ninetyOf(labs.map(({ b }) => b)),
+  };
 }
 
 const gone = { keptAtSixWeeks: 0, lostPerYear: 0 } as const;

@@ -8,6 +8,16 @@ import { skinFacts } from './facts/skin.ts';
 import { strokeFacts, strokeHabits } from './facts/strokes.ts';
 
 /** Every number and habit of colour, by id. */
-export const colourFacts = { ...opticsFacts, ...colourHabits, ...skinFacts, ...coverFacts, ...strokeFacts, ...strokeHabits, ...healedFacts, ...labelFacts, ...lampFacts } as const;
+export const colourFacts = {
+  ...opticsFacts,
+  ...colourHabits,
+  ...skinFacts,
+  ...coverFacts,
+  ...strokeFacts,
+  ...strokeHabits,
+  ...healedFacts,
+  ...labelFacts,
+  ...lampFacts,
+} as const;
 
 export type ColourFactId = keyof typeof colourFacts;

@@ -13,18 +13,25 @@ type Tables = Readonly<{
 }>;
 
 /**
- * Folds functions and lamp at 1 nm into the bands: a spectrum known at band middles is read by straight lines between
- * them, and held flat outside, so each nanometre's share goes to its two neighbours. Normalised so that Y of a perfect
- * diffuser is exactly 100. Sampling at 10 nm instead errs by up to 0.16 ΔE00.
+ * Folds functions and lamp at 1 nm into the bands: a spectrum known at band middles is read by straight lines
+ * between them, and held flat outside, so each nanometre's share goes to its two neighbours. Normalised so
+ * that Y of a perfect diffuser is exactly 100. Sampling at 10 nm instead errs by up to 0.16 ΔE00.
  */
 export function foldWeights({ firstNm, matchingFunctions, power, powerStepNm }: Tables): Weights {
-  const sums = { x: new Array<number>(bandCount).fill(0), y: new Array<number>(bandCount).fill(0), z: new Array<number>(bandCount).fill(0) };
+  const sums = {
+    x: new Array<number>(bandCount).fill(0),
+    y: new Array<number>(bandCount).fill(0),
+    z: new Array<number>(bandCount).fill(0),
+  };
   matchingFunctions.forEach(([x, y, z], i) => {
     const watts = between(power, i / powerStepNm);
     const place = Math.min(bandCount - 1, Math.max(0, (firstNm + i - firstBandNm) / bandStepNm));
     const low = Math.floor(place);
     const share = place - low;
-    for (const [band, part] of [[low, 1 - share], [low + 1, share]] as const) {
+    for (const [band, part] of [
+      [low, 1 - share],
+      [low + 1, share],
+    ] as const) {
       if (part === 0) continue;
       sums.x[band] = (sums.x[band] ?? 0) + part * watts * x;
       sums.y[band] = (sums.y[band] ?? 0) + part * watts * y;

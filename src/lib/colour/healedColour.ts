@@ -18,23 +18,41 @@ export type Setting = Readonly<{
 }>;
 
 /**
- * The reflectance of skin with a layer of pigment in it, shine included. Bare and pigmented skin are averaged by coverage
- * (Murray & Davies 1936), as the eye does from where it cannot part the strokes. No pigment gives the skin exactly.
+ * The reflectance of skin with a layer of pigment in it, shine included. Bare and pigmented skin are averaged
+ * by coverage (Murray & Davies 1936), as the eye does from where it cannot part the strokes. No pigment gives
+ * the skin exactly.
  */
-export function pigmentedReflectance(skin: SkinOptics, layer: LayerSpectrum, { depthMm, coverage, veilShare }: Setting): Spectrum {
+export function pigmentedReflectance(
+  skin: SkinOptics,
+  layer: LayerSpectrum,
+  { depthMm, coverage, veilShare }: Setting,
+): Spectrum {
   return throughParts(skin, partedAt(skin, depthMm, veilShare), layer, coverage);
 }
 
 /** The same where the skin has been parted already. */
-export function throughParts(skin: SkinOptics, { above, under }: VeiledSkin, layer: LayerSpectrum, coverage: number): Spectrum {
+export function throughParts(
+  skin: SkinOptics,
+  { above, under }: VeiledSkin,
+  layer: LayerSpectrum,
+  coverage: number,
+): Spectrum {
   return skin.reflectance.map((bare, band) => {
     const ground = layerOver(layer[band] ?? clearLayer, under[band] ?? 0);
-    const covered = seenThroughSurface(layerOver(above[band] ?? clearLayer, ground), skin.surfaces[band] ?? noSurface);
+    const covered = seenThroughSurface(
+      layerOver(above[band] ?? clearLayer, ground),
+      skin.surfaces[band] ?? noSurface,
+    );
     return bare + coverage * (covered - bare);
   });
 }
 
 /** The colour of skin with a layer of pigment in it, under a lamp. */
-export function healedColour(skin: SkinOptics, layer: LayerSpectrum, setting: Setting, lamp: Lamp = 'D65'): Lab {
+export function healedColour(
+  skin: SkinOptics,
+  layer: LayerSpectrum,
+  setting: Setting,
+  lamp: Lamp = 'D65',
+): Lab {
   return spectrumToLab(pigmentedReflectance(skin, layer, setting), lamp);
 }

@@ -7,10 +7,13 @@ export type ItaClass = (typeof itaClasses)[number];
 /** The angles between the classes, degrees, lightest first: very light above 55, dark at −30 and below. */
 export const itaEdgesDeg = [55, 41, 28, 10, -30] as const;
 
-export type Ita = Readonly<{ ok: true; deg: number; itaClass: ItaClass }> | Readonly<{ ok: false; reason: 'outside-the-scale' }>;
+export type Ita =
+  | Readonly<{ ok: true; deg: number; itaClass: ItaClass }>
+  | Readonly<{ ok: false; reason: 'outside-the-scale' }>;
 
 /**
- * Individual typology angle, arctan((L* − 50)/b*) in degrees, and its class. Made for skin: refused where b* is not above 0.
+ * Individual typology angle, arctan((L* − 50)/b*) in degrees, and its class. Made for skin: refused where b*
+ * is not above 0.
  * It leaves a* out: two people 3° apart in it may be 22° apart in hue, so the hue angle stands beside it.
  */
 export function ita({ l, b }: Pick<Lab, 'l' | 'b'>): Ita {

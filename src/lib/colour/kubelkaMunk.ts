@@ -1,14 +1,17 @@
 /**
  * One pigmented layer in one band: absorption and backscatter, each already times the thickness.
- * Kubelka & Munk 1931, in the two-constant form of Duncan: drops mix linearly in both. Holds for diffuse light in a layer
- * without surfaces; never average K/S of two paints.
+ * Kubelka & Munk 1931, in the two-constant form of Duncan: drops mix linearly in both. Holds for diffuse
+ * light in a layer without surfaces; never average K/S of two paints.
  */
 export type Layer = Readonly<{ k: number; s: number }>;
 
 /** A layer that changes nothing. */
 export const clearLayer: Layer = { k: 0, s: 0 };
 
-/** K/S of a layer too thick to see through, from its reflectance: (1 − R)²/2R. R must be above 0 and at most 1. */
+/**
+ * K/S of a layer too thick to see through, from its reflectance: (1 − R)²/2R. R must be above 0 and at most
+ * 1.
+ */
 export function absorptionRatio(reflectance: number): number {
   return (1 - reflectance) ** 2 / (2 * reflectance);
 }
@@ -25,7 +28,9 @@ function timesCoth(x: number): number {
   return (-x * (2 + fall)) / fall;
 }
 
-/** √u coth √u with u = K(K + 2S): what makes the sums below need no special case for a clear or a black layer. */
+/**
+ * √u coth √u with u = K(K + 2S): what makes the sums below need no special case for a clear or a black layer.
+ */
 export function rise({ k, s }: Layer): number {
   return timesCoth(Math.sqrt(k * (k + 2 * s)));
 }
@@ -43,7 +48,9 @@ export function layerTransmittance({ k, s }: Layer): number {
   return overSinh / (k + s + rise({ k, s }));
 }
 
-export type Under = Readonly<{ ok: true; reflectance: number }> | Readonly<{ ok: false; reason: 'layer-too-dense' | 'outside-0-to-1' }>;
+export type Under =
+  | Readonly<{ ok: true; reflectance: number }>
+  | Readonly<{ ok: false; reason: 'layer-too-dense' | 'outside-0-to-1' }>;
 
 /** What must lie under a layer so that the two together reflect `seen`: the inverse of `layerOver`. */
 export function underLayer({ k, s }: Layer, seen: number): Under {
@@ -51,7 +58,9 @@ export function underLayer({ k, s }: Layer, seen: number): Under {
   const below = k + s - c - seen * s;
   if (below === 0) return { ok: false, reason: 'layer-too-dense' };
   const reflectance = (s - seen * (k + s + c)) / below;
-  return reflectance >= 0 && reflectance <= 1 ? { ok: true, reflectance } : { ok: false, reason: 'outside-0-to-1' };
+  return reflectance >= 0 && reflectance <= 1
+    ? { ok: true, reflectance }
+    : { ok: false, reason: 'outside-0-to-1' };
 }
 
 /** Several layers mixed into one thickness, each by its share: K and S add. */

@@ -23,5 +23,9 @@ export function xyzToLab({ x, y, z }: Xyz, white: Xyz): Lab {
 /** CIELAB back to XYZ. */
 export function labToXyz({ l, a, b }: Lab, white: Xyz): Xyz {
   const fy = (l + 16) / 116;
-  return { x: white.x * expanded(fy + a / 500), y: white.y * expanded(fy), z: white.z * expanded(fy - b / 200) };
+  return {
+    x: white.x * expanded(fy + a / 500),
+    y: white.y * expanded(fy),
+    z: white.z * expanded(fy - b / 200),
+  };
 }

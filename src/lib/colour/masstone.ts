@@ -4,7 +4,13 @@ import type { Lamp } from './lamps.ts';
 import { spectrumToLab } from './observe.ts';
 import { mixLayer, type Shares } from './pigments.ts';
 
-/** The colour of a mix in the bottle: a layer too thick to see through, nothing above it. How much of it there is does not matter. */
+/**
+ * The colour of a mix in the bottle: a layer too thick to see through, nothing above it. How much of it there
+ * is does not matter.
+ */
 export function masstone(shares: Shares, lamp: Lamp = 'D65'): Lab {
-  return spectrumToLab(mixLayer(shares, 1).map(({ k, s }) => thickReflectance(k / s)), lamp);
+  return spectrumToLab(
+    mixLayer(shares, 1).map(({ k, s }) => thickReflectance(k / s)),
+    lamp,
+  );
 }

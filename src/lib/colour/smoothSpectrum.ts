@@ -5,20 +5,27 @@ import { spectrumToLab, spectrumToXyz, whiteOf } from './observe.ts';
 import { solveLinear } from './solveLinear.ts';
 import type { Triple } from './solve3.ts';
 
-export type SmoothSpectrum = Readonly<{ ok: true; reflectance: Spectrum }> | Readonly<{ ok: false; reason: 'no-smooth-spectrum' }>;
+export type SmoothSpectrum =
+  | Readonly<{ ok: true; reflectance: Spectrum }>
+  | Readonly<{ ok: false; reason: 'no-smooth-spectrum' }>;
 
 const weights = [foldedWeights.D65.x, foldedWeights.D65.y, foldedWeights.D65.z] as const;
 const rounds = 60;
-/** The farthest a curve may move in one round, in units of the argument of tanh: keeps Newton's method on its way. */
+/**
+ * The farthest a curve may move in one round, in units of the argument of tanh: keeps Newton's method on its
+ * way.
+ */
 const longestStep = 1;
 const labEnough = 1e-10;
 const flatEnough = 1e-8;
 
 /**
- * The smoothest reflectance, strictly between 0 and 1, that has a colour under D65. With R = (tanh z + 1)/2 the sum of the
- * squared steps of z from band to band is least while X, Y and Z are met: S. A. Burns, "Generating reflectance curves from
- * sRGB triplets" (2015, the tanh form 2019). Newton's method on Lagrange's conditions: 36 bands and 3 multipliers.
- * Refused where no such reflectance was found. Smooth is a guess about a pigment: `swatchTrust` says where it is a good one.
+ * The smoothest reflectance, strictly between 0 and 1, that has a colour under D65. With R = (tanh z + 1)/2
+ * the sum of the squared steps of z from band to band is least while X, Y and Z are met: S. A. Burns,
+ * "Generating reflectance curves from sRGB triplets" (2015, the tanh form 2019). Newton's method on
+ * Lagrange's conditions: 36 bands and 3 multipliers.
+ * Refused where no such reflectance was found. Smooth is a guess about a pigment: `swatchTrust` says where it
+ * is a good one.
  */
 export function smoothSpectrum(lab: Lab): SmoothSpectrum {
   const target = labToXyz(lab, whiteOf('D65'));
@@ -28,12 +35,23 @@ export function smoothSpectrum(lab: Lab): SmoothSpectrum {
   for (let round = 0; round < rounds; round++) {
     const reflectance = curve.map((value) => (Math.tanh(value) + 1) / 2);
     const rise = curve.map((value) => (1 - Math.tanh(value) ** 2) / 2);
-    const pull = forBands((band) => weights.reduce((sum, row, i) => sum + (row[band] ?? 0) * (pulls[i] ?? 0), 0));
+    const pull = forBands((band) =>
+      weights.reduce((sum, row, i) => sum + (row[band] ?? 0) * (pulls[i] ?? 0), 0),
+    );
     const uneven = forBands((band) => unevenness(curve, band) + (rise[band] ?? 0) * (pull[band] ?? 0));
     const seen = spectrumToLab(reflectance);
-    if (Math.hypot(seen.l - lab.l, seen.a - lab.a, seen.b - lab.b) < labEnough && uneven.every((value) => Math.abs(value) < flatEnough)) return { ok: true, reflectance };
+    if (
+      Math.hypot(seen.l - lab.l, seen.a - lab.a, seen.b - lab.b) < labEnough &&
+      uneven.every((value) => Math.abs(value) < flatEnough)
+    )
+      return { ok: true, reflectance };
     const { x, y, z } = spectrumToXyz(reflectance);
-    const move = solveLinear(conditions(curve, rise, pull), [...uneven, x - target.x, y - target.y, z - target.z]);
+    const move = solveLinear(conditions(curve, rise, pull), [
+      ...uneven,
+      x - target.x,
+      y - target.y,
+      z - target.z,
+    ]);
     if (!move) return refused;
     const shrink = Math.max(1, ...move.slice(0, bandCount).map((value) => Math.abs(value) / longestStep));
     const next = (value: number, i: number) => value - (move[i] ?? 0) / shrink;
@@ -60,5 +78,8 @@ function conditions(curve: Spectrum, rise: Spectrum, pull: Spectrum): readonly (
     row[band] = neighbours.length - 2 * Math.tanh(value) * (rise[band] ?? 0) * (pull[band] ?? 0);
     return [...row, ...weights.map((each) => (rise[band] ?? 0) * (each[band] ?? 0))];
   });
-  return [...bands, ...weights.map((each) => [...each.map((weight, band) => weight * (rise[band] ?? 0)), 0, 0, 0])];
+  return [
+    ...bands,
+    ...weights.map((each) => [...each.map((weight, band) => weight * (rise[band] ?? 0)), 0, 0, 0]),
+  ];
 }

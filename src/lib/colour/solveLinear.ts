@@ -2,10 +2,13 @@
 const leastPivot = 1e-13;
 
 /**
- * The unknowns of as many linear equations, by Gauss with the largest pivot of each column. Rows hold the coefficients;
- * undefined where they do not settle every unknown.
+ * The unknowns of as many linear equations, by Gauss with the largest pivot of each column. Rows hold the
+ * coefficients; undefined where they do not settle every unknown.
  */
-export function solveLinear(matrix: readonly (readonly number[])[], right: readonly number[]): readonly number[] | undefined {
+export function solveLinear(
+  matrix: readonly (readonly number[])[],
+  right: readonly number[],
+): readonly number[] | undefined {
   const size = right.length;
   const rows = matrix.map((row, i) => Float64Array.from([...row, right[i] ?? NaN]));
   const pivots: Float64Array[] = [];
@@ -17,7 +20,8 @@ export function solveLinear(matrix: readonly (readonly number[])[], right: reado
     for (const row of rows) {
       const factor = first(row) / first(pivot);
       // Most rows of a curve's conditions have nothing of an unknown.
-      if (factor !== 0) for (let j = column; j <= size; j++) row[j] = (row[j] ?? 0) - factor * (pivot[j] ?? 0);
+      if (factor !== 0)
+        for (let j = column; j <= size; j++) row[j] = (row[j] ?? 0) - factor * (pivot[j] ?? 0);
     }
     pivots.push(pivot);
   }

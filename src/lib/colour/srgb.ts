@@ -1,10 +1,20 @@
 import { labToXyz, type Lab } from './lab.ts';
 
-/** Screen red, green and blue, 0 to 1. `isClipped`: the screen cannot show this colour and shows the nearest edge. */
+/**
+ * Screen red, green and blue, 0 to 1. `isClipped`: the screen cannot show this colour and shows the nearest
+ * edge.
+ */
 export type Srgb = Readonly<{ r: number; g: number; b: number; isClipped: boolean }>;
 
-/** The white that sRGB is defined for (IEC 61966-2-1: x 0.3127, y 0.3290); the matrix below is the inverse of its primaries. */
-export const screenWhite = { x: (100 * 0.3127) / 0.329, y: 100, z: (100 * (1 - 0.3127 - 0.329)) / 0.329 } as const;
+/**
+ * The white that sRGB is defined for (IEC 61966-2-1: x 0.3127, y 0.3290); the matrix below is the inverse of
+ * its primaries.
+ */
+export const screenWhite = {
+  x: (100 * 0.3127) / 0.329,
+  y: 100,
+  z: (100 * (1 - 0.3127 - 0.329)) / 0.329,
+} as const;
 
 /** Linear to coded light (IEC 61966-2-1). */
 export function coded(linear: number): number {
@@ -12,7 +22,8 @@ export function coded(linear: number): number {
 }
 
 /**
- * How a screen shows a colour read under D65. Lab is taken against the screen's own white, so that white stays white.
+ * How a screen shows a colour read under D65. Lab is taken against the screen's own white, so that white
+ * stays white.
  * A screen is not a print and not a skin: swatches lie on a grey card, and the numbers stand beside them.
  */
 export function labToSrgb(lab: Lab): Srgb {
@@ -33,5 +44,11 @@ function held(value: number): number {
 
 /** "#a1b2c3", for an SVG fill. */
 export function srgbToHex({ r, g, b }: Srgb): string {
-  return `#${[r, g, b].map((value) => Math.round(value * 255).toString(16).padStart(2, '0')).join('')}`;
+  return `#${[r, g, b]
+    .map((value) =>
+      Math.round(value * 255)
+        .toString(16)
+        .padStart(2, '0'),
+    )
+    .join('')}`;
 }

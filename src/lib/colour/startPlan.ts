@@ -1,7 +1,10 @@
 import { modelValues } from './modelValues.ts';
 import type { Ageing, Doubts } from './uncertainHealing.ts';
 
-/** What is kept and lost to begin with: no measured rate for these pigments in skin was found. Yellow first, red and carbon last, as artists say. */
+/**
+ * What is kept and lost to begin with: no measured rate for these pigments in skin was found. Yellow first,
+ * red and carbon last, as artists say.
+ */
 export const startAgeing: Ageing = {
   '77891': { keptAtSixWeeks: 0.7, lostPerYear: 0.1 },
   '77492': { keptAtSixWeeks: 0.6, lostPerYear: 0.3 },

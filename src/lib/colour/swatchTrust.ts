@@ -3,8 +3,8 @@ import { labToLch } from './lch.ts';
 
 /**
  * How far a smooth spectrum may stand in for a pigment that was only seen as a colour.
- * `earth-like`: browns, reds, yellows, greys and blacks, as of iron oxides and carbon. `not-tested`: no measured powder of
- * this hue was at hand. `blue-or-violet`: measured to be wrong.
+ * `earth-like`: browns, reds, yellows, greys and blacks, as of iron oxides and carbon. `not-tested`: no
+ * measured powder of this hue was at hand. `blue-or-violet`: measured to be wrong.
  */
 export type SwatchTrust = 'earth-like' | 'not-tested' | 'blue-or-violet';
 
@@ -19,9 +19,9 @@ export const blueFromDeg = 190;
 export const blueToDeg = 345;
 
 /**
- * Where the smooth spectrum of a swatch is a good guess. On thirteen measured powders, mixed with the base pigments or laid
- * in five skins, earths stayed within 1.1 ΔE00 of the truth, and so nearly did every grey that hides some ultramarine (1.3);
- * ultramarine and what looks like it went to 6.
+ * Where the smooth spectrum of a swatch is a good guess. On thirteen measured powders, mixed with the base
+ * pigments or laid in five skins, earths stayed within 1.1 ΔE00 of the truth, and so nearly did every grey
+ * that hides some ultramarine (1.3); ultramarine and what looks like it went to 6.
  */
 export function swatchTrust(lab: Lab): SwatchTrust {
   const { c, hDeg } = labToLch(lab);

@@ -8,14 +8,38 @@ import { spectrumToLab } from './observe.ts';
 import { mixLayer, pigmentIds, type Factors, type PigmentId, type Shares } from './pigments.ts';
 import { partedAt, type SkinOptics } from './skinOptics.ts';
 
-/** What is left of each pigment after six weeks, and what it loses each year after: assumed, shown, and changeable. */
-export type Ageing = Readonly<Record<PigmentId, Kept>> & Readonly<{ /** What is known by its swatch alone; nothing of it is lost where this is not said. */ own?: Kept }>;
+/**
+ * What is left of each pigment after six weeks, and what it loses each year after: assumed, shown, and
+ * changeable.
+ */
+export type Ageing = Readonly<Record<PigmentId, Kept>> &
+  Readonly<{
+    /** What is known by its swatch alone; nothing of it is lost where this is not said. */
+    own?: Kept;
+  }>;
 type Kept = Readonly<{ keptAtSixWeeks: number; lostPerYear: number }>;
 
-/** Spreads of what nobody knows for one healing, as shares (log-normal), and the range of the veil (even). Assumed. */
-export type Doubts = Readonly<{ strength: number; dose: number; depth: number; kept: number; lost: number; veilLo: number; veilHi: number }>;
+/**
+ * Spreads of what nobody knows for one healing, as shares (log-normal), and the range of the veil (even).
+ * Assumed.
+ */
+export type Doubts = Readonly<{
+  strength: number;
+  dose: number;
+  depth: number;
+  kept: number;
+  lost: number;
+  veilLo: number;
+  veilHi: number;
+}>;
 
-export type Plan = Readonly<{ shares: Shares; dose: number; setting: Setting; ageing: Ageing; doubts: Doubts }>;
+export type Plan = Readonly<{
+  shares: Shares;
+  dose: number;
+  setting: Setting;
+  ageing: Ageing;
+  doubts: Doubts;
+}>;
 
 /** Years after the treatment; 0 stands for six weeks. */
 export type AtYears = number;
@@ -28,29 +52,58 @@ export function leftOf(ageing: Ageing, years: AtYears): Factors {
     const { keptAtSixWeeks, lostPerYear } = ageing[id] ?? neverLost;
     return keptAtSixWeeks * (1 - lostPerYear) ** years;
   };
-  return { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266'), ownLeft: left('own') };
+  return {
+    '77891': left('77891'),
+    '77492': left('77492'),
+    '77491': left('77491'),
+    '77499': left('77499'),
+    '77266': left('77266'),
+    ownLeft: left('own'),
+  };
 }
 
 /** The colour predicted when every number is as assumed. */
-export function plainPrediction(skin: SkinOptics, { shares, dose, setting, ageing }: Plan, years: AtYears, lamp: Lamp = 'D65'): Lab {
-  return spectrumToLab(throughParts(skin, partedAt(skin, setting.depthMm, setting.veilShare), mixLayer(shares, dose, leftOf(ageing, years)), setting.coverage), lamp);
+export function plainPrediction(
+  skin: SkinOptics,
+  { shares, dose, setting, ageing }: Plan,
+  years: AtYears,
+  lamp: Lamp = 'D65',
+): Lab {
+  return spectrumToLab(
+    throughParts(
+      skin,
+      partedAt(skin, setting.depthMm, setting.veilShare),
+      mixLayer(shares, dose, leftOf(ageing, years)),
+      setting.coverage,
+    ),
+    lamp,
+  );
 }
 
 /** Log-normal with median 1 and this spread. */
 const about1 = (draw: Draw, spread: number) => Math.exp(spread * drawNormal(draw));
 
 /**
- * Seeded healings of one plan: in each, strength, dose, depth, veil, what is kept and what is lost are drawn anew. One draw
- * ages: its colours at several times belong to one healing.
+ * Seeded healings of one plan: in each, strength, dose, depth, veil, what is kept and what is lost are drawn
+ * anew. One draw ages: its colours at several times belong to one healing.
  */
-export function simulatedHealings(skin: SkinOptics, plan: Plan, times: readonly AtYears[], draws: number, seed: number, lamp: Lamp = 'D65'): readonly (readonly Lab[])[] {
+export function simulatedHealings(
+  skin: SkinOptics,
+  plan: Plan,
+  times: readonly AtYears[],
+  draws: number,
+  seed: number,
+  lamp: Lamp = 'D65',
+): readonly (readonly Lab[])[] {
   const draw = drawFrom(seed);
   const { doubts, setting, shares, dose, ageing } = plan;
   // A mix without a bottle of one's own draws nothing for it: its healings stay as they were.
   const drawn: readonly (PigmentId | 'own')[] = shares.own ? [...pigmentIds, 'own'] : pigmentIds;
   return Array.from({ length: draws }, () => {
     const strength = new Map(drawn.map((id) => [id, about1(draw, doubts.strength)]));
-    const aged = new Map(drawn.map((id) => [id, { kept: about1(draw, doubts.kept), lost: about1(draw, doubts.lost) }]));
+    const aged = new Map(
+      drawn.map((id) => [id, { kept: about1(draw, doubts.kept), lost: about1(draw, doubts.lost) }]),
+    );
     const thisDose = dose * about1(draw, doubts.dose);
     const depthMm = setting.depthMm * about1(draw, doubts.depth);
     const veilShare = doubts.veilLo + (doubts.veilHi - doubts.veilLo) * draw();
@@ -59,10 +112,24 @@ export function simulatedHealings(skin: SkinOptics, plan: Plan, times: readonly 
       const left = (id: PigmentId | 'own') => {
         const { kept = 1, lost = 1 } = aged.get(id) ?? {};
         const { keptAtSixWeeks, lostPerYear } = ageing[id] ?? neverLost;
-        return (strength.get(id) ?? 1) * Math.min(1, keptAtSixWeeks * kept) * (1 - Math.min(1, lostPerYear * lost)) ** years;
+        return (
+          (strength.get(id) ?? 1) *
+          Math.min(1, keptAtSixWeeks * kept) *
+          (1 - Math.min(1, lostPerYear * lost)) ** years
+        );
       };
-      const factors: Factors = { '77891': left('77891'), '77492': left('77492'), '77491': left('77491'), '77499': left('77499'), '77266': left('77266'), ownLeft: left('own') };
-      return spectrumToLab(throughParts(skin, parts, mixLayer(shares, thisDose, factors), setting.coverage), lamp);
+      const factors: Factors = {
+        '77891': left('77891'),
+        '77492': left('77492'),
+        '77491': left('77491'),
+        '77499': left('77499'),
+        '77266': left('77266'),
+        ownLeft: left('own'),
+      };
+      return spectrumToLab(
+        throughParts(skin, parts, mixLayer(shares, thisDose, factors), setting.coverage),
+        lamp,
+      );
     });
   });
 }

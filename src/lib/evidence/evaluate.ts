@@ -13,7 +13,10 @@ export type Verdict<Q extends string = string> = Readonly<{
   couldBecome: Outcome | 'none';
 }>;
 
-/** The truth of one condition in three values (Kleene's strong logic): an answer not given decides nothing by itself. */
+/**
+ * The truth of one condition in three values (Kleene's strong logic): an answer not given decides nothing by
+ * itself.
+ */
 export function truthOf<Q extends string>(condition: Condition<Q>, answers: Answers<Q>): Truth {
   if ('all' in condition) return joined(condition.all, answers, 'no', 'yes');
   if ('any' in condition) return joined(condition.any, answers, 'yes', 'no');
@@ -29,7 +32,10 @@ export function truthOf<Q extends string>(condition: Condition<Q>, answers: Answ
   return answer < condition.below ? 'yes' : 'no';
 }
 
-/** Runs rules over answers. An unasked question outranks a rule that is satisfied with less: see `couldBecome`. */
+/**
+ * Runs rules over answers. An unasked question outranks a rule that is satisfied with less: see
+ * `couldBecome`.
+ */
 export function evaluate<Q extends string>(rules: readonly Rule<Q>[], answers: Answers<Q>): Verdict<Q> {
   const hits: Rule<Q>[] = [];
   const open: Rule<Q>[] = [];
@@ -38,10 +44,14 @@ export function evaluate<Q extends string>(rules: readonly Rule<Q>[], answers: A
     if (truth === 'yes') hits.push(rule);
     if (truth === 'unknown') open.push(rule);
   }
-  const unasked = [...new Set(open.flatMap(({ when }) => questionsOf(when)))].filter((question) => answers[question] === undefined);
+  const unasked = [...new Set(open.flatMap(({ when }) => questionsOf(when)))].filter(
+    (question) => answers[question] === undefined,
+  );
   return {
     outcome: strongest(hits),
-    hits: hits.toSorted((a, b) => outcomes.indexOf(a.outcome) - outcomes.indexOf(b.outcome)).map(({ id }) => id),
+    hits: hits
+      .toSorted((a, b) => outcomes.indexOf(a.outcome) - outcomes.indexOf(b.outcome))
+      .map(({ id }) => id),
     unasked,
     couldBecome: strongest(open),
   };
@@ -55,8 +65,16 @@ export function questionsOf<Q extends string>(condition: Condition<Q>): readonly
   return [condition.question];
 }
 
-/** `all` is decided by the first "no", `any` by the first "yes"; otherwise one unknown part leaves the whole unknown. */
-function joined<Q extends string>(parts: readonly Condition<Q>[], answers: Answers<Q>, decides: Truth, otherwise: Truth): Truth {
+/**
+ * `all` is decided by the first "no", `any` by the first "yes"; otherwise one unknown part leaves the whole
+ * unknown.
+ */
+function joined<Q extends string>(
+  parts: readonly Condition<Q>[],
+  answers: Answers<Q>,
+  decides: Truth,
+  otherwise: Truth,
+): Truth {
   const truths = parts.map((part) => truthOf(part, answers));
   if (truths.includes(decides)) return decides;
   return truths.includes('unknown') ? 'unknown' : otherwise;

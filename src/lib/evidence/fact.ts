@@ -28,7 +28,13 @@ export type Advice = Fact<'advice'>;
 export type Status = Backing['status'];
 
 /** All statuses, strongest first. */
-export const statuses: readonly Status[] = ['published', 'computed', 'common-practice', 'from-memory', 'assumed'];
+export const statuses: readonly Status[] = [
+  'published',
+  'computed',
+  'common-practice',
+  'from-memory',
+  'assumed',
+];
 
 /** The weakest status among facts: a result is no stronger than its weakest number. */
 export function weakestStatus(facts: readonly Fact<unknown>[]): Status {

@@ -11,7 +11,16 @@ export type Condition<Q extends string = string> =
   | Readonly<{ not: Condition<Q> }>;
 
 /** What a rule asks for, strongest first. */
-export const outcomes = ['refuse', 'physician', 'wait', 'ask', 'measure-again', 'leave-out', 'tell', 'leave-as-is'] as const;
+export const outcomes = [
+  'refuse',
+  'physician',
+  'wait',
+  'ask',
+  'measure-again',
+  'leave-out',
+  'tell',
+  'leave-as-is',
+] as const;
 export type Outcome = (typeof outcomes)[number];
 
 /** Where a rule holds. Rules of geometry hold anywhere; law does not. */

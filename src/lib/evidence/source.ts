@@ -3,7 +3,10 @@ import type { IsoDay } from '../quantities/isoDay.ts';
 /** The chip's word; the pencil stroke before it says how strong the kind is. */
 export type SourceKind = 'law' | 'standard' | 'label' | 'guidance' | 'study' | 'review' | 'data';
 
-/** How much was opened: all, a part, the abstract, or a copy on another site. `none` may be named, but no value may rest on it. */
+/**
+ * How much was opened: all, a part, the abstract, or a copy on another site. `none` may be named, but no
+ * value may rest on it.
+ */
 export type HowMuchRead = 'whole' | 'part' | 'abstract' | 'copy' | 'none';
 
 /** One published source, cited by key. `read` says how much of it was opened, `readOn` when. */

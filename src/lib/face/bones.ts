@@ -1,7 +1,9 @@
 import type { Spot } from './spot.ts';
 import type { BrowSpots, Landmarks, SideSpots } from './landmarks.ts';
 
-/** The measures that set a face's marks, millimetres. A lean moves the nose base towards the client's left. */
+/**
+ * The measures that set a face's marks, millimetres. A lean moves the nose base towards the client's left.
+ */
 export type Bones = Readonly<{
   pupilDistanceMm: number;
   intercanthalMm: number;
@@ -29,14 +31,20 @@ export const defaultBones: Bones = {
   chinShiftMm: 0,
 };
 
-/** Height of the inner eye corner, glabella and nasion against the pupil line (drawn by eye, not from a source). */
+/**
+ * Height of the inner eye corner, glabella and nasion against the pupil line (drawn by eye, not from a
+ * source).
+ */
 export const innerCornerV = -1;
 const glabellaV = 14;
 export const nasionV = 6;
 /** Subnasale below the widest point of the wings. */
 const subnasaleBelowWingMm = 9;
 
-/** Marks of a face from its bones and one brow a side; both halves mirror each other but for the lean and the chin. */
+/**
+ * Marks of a face from its bones and one brow a side; both halves mirror each other but for the lean and the
+ * chin.
+ */
 export function landmarksFrom(bones: Bones, right: BrowSpots, left: BrowSpots): Landmarks {
   const lean = bones.noseLeanMm;
   return {

@@ -4,7 +4,10 @@ import type { BrowSpots } from './landmarks.ts';
 
 /** One brow as an artist would say it: heights above the pupil line, thicknesses, shares, millimetres. */
 export type BrowPlan = Readonly<{
-  /** Where the lower front mark stands: above the inner corner, above the nose wing, or so many mm from the midline. */
+  /**
+   * Where the lower front mark stands: above the inner corner, above the nose wing, or so many mm from the
+   * midline.
+   */
   front: 'inner-corner' | 'nose-wing' | number;
   frontLowerV: number;
   frontThicknessMm: number;
@@ -31,7 +34,10 @@ export const defaultBrowPlan: BrowPlan = {
   tailInsideMm: 0.4,
 };
 
-type TailBones = Pick<Bones, 'noseWidthMm' | 'noseDropMm' | 'intercanthalMm' | 'eyeWidthMm' | 'outerCornerMm'>;
+type TailBones = Pick<
+  Bones,
+  'noseWidthMm' | 'noseDropMm' | 'intercanthalMm' | 'eyeWidthMm' | 'outerCornerMm'
+>;
 
 /** How far out the line nose wing – outer eye corner stands at height v (nose not leaning). */
 export function tailLimitMm(bones: TailBones, v: number): number {

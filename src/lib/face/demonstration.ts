@@ -9,9 +9,19 @@ import { roundedMarks } from './readAgain.ts';
 /** The client's right side is the higher one in the picture: the roll hides the lower right brow. */
 const rollDeg = -1.5;
 
-/** An invented face: nose base 5 mm to the client's left, right brow 1.8 mm lower at the arch, small natural differences elsewhere. */
+/**
+ * An invented face: nose base 5 mm to the client's left, right brow 1.8 mm lower at the arch, small natural
+ * differences elsewhere.
+ */
 function leaningLandmarks(): Landmarks {
-  const bones = { ...defaultBones, intercanthalMm: 33, noseWidthMm: 36, eyeWidthMm: 30, noseLeanMm: 5, chinShiftMm: 0.4 };
+  const bones = {
+    ...defaultBones,
+    intercanthalMm: 33,
+    noseWidthMm: 36,
+    eyeWidthMm: 30,
+    noseLeanMm: 5,
+    chinShiftMm: 0.4,
+  };
   const left = plannedBrow(bones, { ...defaultBrowPlan, front: 14.6, archShare: 0.63 });
   const right = mapBrow(left, ([u, v]) => [u - 0.3, v]);
   const plain = landmarksFrom(bones, right, left);
@@ -46,7 +56,12 @@ const face: Face = {
 };
 
 /**
- * The demonstration of "The midline when the nose leans". Glabella and nasion stay within 0.3 mm of the true midline;
- * nose wings and subnasale carry the lean. The true midline of this invented face passes the origin, rolled by -1.5°.
+ * The demonstration of "The midline when the nose leans". Glabella and nasion stay within 0.3 mm of the true
+ * midline; nose wings and subnasale carry the lean. The true midline of this invented face passes the origin,
+ * rolled by -1.5°.
  */
-export const leaningNoseFace = { face, markSet, truth: { rollDeg, leanMm: 5, archHeightDifferenceMm: 1.8 } } as const;
+export const leaningNoseFace = {
+  face,
+  markSet,
+  truth: { rollDeg, leanMm: 5, archHeightDifferenceMm: 1.8 },
+} as const;

@@ -2,10 +2,16 @@ import { drawFrom, seedFrom } from '../quantities/seed.ts';
 import { mapBrow, type BrowSpots } from './landmarks.ts';
 import { drawNorm, practiceNorms } from './practiceNorms.ts';
 
-/** 0 symmetric (right answer: change nothing); 1 one brow higher; 2 also roll, tilt and size; 3 also a leaning nose; 4 also a turned or near picture (right answer: do not judge widths). */
+/**
+ * 0 symmetric (right answer: change nothing); 1 one brow higher; 2 also roll, tilt and size; 3 also a leaning
+ * nose; 4 also a turned or near picture (right answer: do not judge widths).
+ */
 export type PracticeLevel = 0 | 1 | 2 | 3 | 4;
 
-/** What was done to the symmetric face. Differences are left minus right. Lean: nose base towards the client's left. Roll: the client's left side higher. */
+/**
+ * What was done to the symmetric face. Differences are left minus right. Lean: nose base towards the client's
+ * left. Roll: the client's left side higher.
+ */
 export type Disturbance = Readonly<{
   heightDifferenceMm: number;
   browTiltDeg: number;
@@ -34,7 +40,10 @@ export function disturbanceFor(seed: number, level: PracticeLevel): Disturbance 
 }
 
 /** The mirrored brow turned and sized about its middle, then lifted. */
-export function disturbedBrow(brow: BrowSpots, { heightDifferenceMm, browTiltDeg, browSize }: Disturbance): BrowSpots {
+export function disturbedBrow(
+  brow: BrowSpots,
+  { heightDifferenceMm, browTiltDeg, browSize }: Disturbance,
+): BrowSpots {
   const marks = Object.values(brow);
   const middleU = marks.reduce((sum, [u]) => sum + u, 0) / marks.length;
   const middleV = marks.reduce((sum, [, v]) => sum + v, 0) / marks.length;

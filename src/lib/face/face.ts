@@ -19,7 +19,7 @@ export function plannedFace(
 }
 
 /**
- * The default face passes the site's own trade checks: fronts on the inner-corner vertical (the nose wing stands within 0.5 mm of it),
- * tails inside the line nose wing – outer corner, one arch share on both sides.
+ * The default face passes the site's own trade checks: fronts on the inner-corner vertical (the nose wing
+ * stands within 0.5 mm of it), tails inside the line nose wing – outer corner, one arch share on both sides.
  */
 export const defaultFace: Face = plannedFace();

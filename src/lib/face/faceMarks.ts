@@ -37,7 +37,10 @@ export function faceMarks(landmarks: Landmarks, rollDeg: number, taken: Taken = 
   };
 }
 
-/** The way back: landmarks of a marked face when its roll is known, so that a drawing can stand exactly on given marks. */
+/**
+ * The way back: landmarks of a marked face when its roll is known, so that a drawing can stand exactly on
+ * given marks.
+ */
 export function landmarksOf({ pairs, singles, brows }: MarkSet, rollDeg: number): Landmarks {
   const upright = ({ xMm, yMm }: PointMm): Spot => rolled([xMm, yMm], -rollDeg);
   const side = (name: 'right' | 'left'): SideSpots => {

@@ -3,7 +3,17 @@ import type { Spot, Spots } from './spot.ts';
 
 /** How the upper lid lies: crease in sight, fold over the crease, no crease, deep-set. */
 export type Lid = 'open' | 'hooded' | 'single' | 'deep';
-export type HairStyle = 'bald' | 'crop' | 'short' | 'tied' | 'bob' | 'long' | 'curls' | 'locs' | 'scarf' | 'wrap';
+export type HairStyle =
+  | 'bald'
+  | 'crop'
+  | 'short'
+  | 'tied'
+  | 'bob'
+  | 'long'
+  | 'curls'
+  | 'locs'
+  | 'scarf'
+  | 'wrap';
 
 /** Brow hair of one side. Places: t along (0 front, 1 tail), s across (0 lower edge, 1 upper edge). */
 export type BrowHair = Readonly<{
@@ -17,7 +27,10 @@ export type BrowHair = Readonly<{
   cowlick?: Readonly<{ t: number; radiusMm: number; turnDeg: number }>;
 }>;
 
-/** What is drawn but not marked. Half widths for skull, cheek and jaw; heights against the pupil line; millimetres. */
+/**
+ * What is drawn but not marked. Half widths for skull, cheek and jaw; heights against the pupil line;
+ * millimetres.
+ */
 export type Form = Readonly<{
   lid: Lid;
   /** 1 = usual. */
@@ -26,7 +39,10 @@ export type Form = Readonly<{
   eyeRoundness: number;
   /** Highest point of the upper lid: -1 towards the nose, 1 outwards. */
   lidPeak: number;
-  /** How the client's left eye is drawn apart from the right: its opening as a share, its lid's highest point shifted. No mark moves. */
+  /**
+   * How the client's left eye is drawn apart from the right: its opening as a share, its lid's highest point
+   * shifted. No mark moves.
+   */
   leftEye: Readonly<{ openingShare: number; peakShift: number }>;
   /** 0 light to 1 dark. */
   irisTone: number;

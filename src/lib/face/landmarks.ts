@@ -8,7 +8,8 @@ export type SideSpots = Readonly<Record<FacePair | BrowMark, Spot>>;
 
 /**
  * Where the marks of a face truly are, before the head is rolled. Origin midway between the pupils.
- * Sides: [out from the true midline, up]. Middle: [towards the client's left, up]. The drawing follows these, never the reverse.
+ * Sides: [out from the true midline, up]. Middle: [towards the client's left, up]. The drawing follows these,
+ * never the reverse.
  */
 export type Landmarks = Readonly<Record<Side, SideSpots> & { middle: Readonly<Record<FaceSingle, Spot>> }>;
 

@@ -8,14 +8,18 @@ import { drawFrom, drawNormalWithin, drawWhole, seedFrom } from '../quantities/s
 export type PracticeOldShape = Readonly<{
   /** 8 to 16 corners in the face's frame, against the clock. */
   corners: readonly FacePoint[];
-  /** How far its upper edge was lifted at the arch, and how far its tail runs beyond the brow's, mm. Nought on most. */
+  /**
+   * How far its upper edge was lifted at the arch, and how far its tail runs beyond the brow's, mm. Nought on
+   * most.
+   */
   liftedMm: number;
   longerMm: number;
 }>;
 
 /**
- * The outline of an older tattoo on one brow, always the same for a seed: that brow as somebody else placed it, spread by the
- * years, its edge uneven. About one in four was drawn too high at the arch, about one in four too long at the tail.
+ * The outline of an older tattoo on one brow, always the same for a seed: that brow as somebody else placed
+ * it, spread by the years, its edge uneven. About one in four was drawn too high at the arch, about one in
+ * four too long at the tail.
  * All spreads assumed. The brow must be one that has an outline.
  */
 export function practiceOldShape(brow: Brow, seed: number): PracticeOldShape {
@@ -40,7 +44,11 @@ export function practiceOldShape(brow: Brow, seed: number): PracticeOldShape {
   const edge = (spans: readonly EdgeSpan[], count: number, sign: 1 | -1): readonly FacePoint[] =>
     Array.from({ length: count }, (_, i) => {
       const share = i / count;
-      const vMm = heightAt(spans, frontMm + share * lengthMm) + upMm + sign * (spreadMm + about(0, unevenMm)) + (sign === 1 ? liftedMm * bump(share) : 0);
+      const vMm =
+        heightAt(spans, frontMm + share * lengthMm) +
+        upMm +
+        sign * (spreadMm + about(0, unevenMm)) +
+        (sign === 1 ? liftedMm * bump(share) : 0);
       return { uMm: stretched(share), vMm };
     });
   const upper = edge(spans.upper, drawWhole(draw, 4, 8), 1);

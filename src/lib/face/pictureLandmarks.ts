@@ -16,8 +16,8 @@ function seenSpot([xMm, yMm]: Spot, aheadMm: number, pose: HeadPose): Spot {
 }
 
 /**
- * The landmarks of a face as one picture shows them. A practice face has no depth of its own: each mark takes the depth
- * of its namesake on the model head. Straight and far, the landmarks come back as they are.
+ * The landmarks of a face as one picture shows them. A practice face has no depth of its own: each mark takes
+ * the depth of its namesake on the model head. Straight and far, the landmarks come back as they are.
  */
 export function pictureLandmarks(landmarks: Landmarks, pose: HeadPose): Landmarks {
   const side = (name: Side): SideSpots => {
@@ -43,7 +43,12 @@ export function pictureLandmarks(landmarks: Landmarks, pose: HeadPose): Landmark
   return {
     right: side('right'),
     left: side('left'),
-    middle: { glabella: middle('glabella'), nasion: middle('nasion'), subnasale: middle('subnasale'), chin: middle('chin') },
+    middle: {
+      glabella: middle('glabella'),
+      nasion: middle('nasion'),
+      subnasale: middle('subnasale'),
+      chin: middle('chin'),
+    },
   };
 }
 
@@ -55,8 +60,16 @@ export function middleInPicture(v: number, pose: HeadPose): Spot {
 /** The sides of the head and the jaw lie so far behind the pupils (drawn by eye), mm. */
 const sidesBehindMm = 45;
 
-/** The head's outline as a camera sees it: from near, cheeks and jaw fall back behind the face; the skull half as much, so that the crown stays round. */
+/**
+ * The head's outline as a camera sees it: from near, cheeks and jaw fall back behind the face; the skull half
+ * as much, so that the crown stays round.
+ */
 export function pictureForm(form: Form, cameraMm: CameraMm): Form {
   const size = pictureOf({ xMm: 1, yMm: 0, zMm: eye.zMm - sidesBehindMm }, eye, cameraMm).xMm;
-  return { ...form, skullMm: (form.skullMm * (1 + size)) / 2, cheekMm: form.cheekMm * size, jawMm: form.jawMm * size };
+  return {
+    ...form,
+    skullMm: (form.skullMm * (1 + size)) / 2,
+    cheekMm: form.cheekMm * size,
+    jawMm: form.jawMm * size,
+  };
 }

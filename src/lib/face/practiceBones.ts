@@ -10,7 +10,11 @@ export function practiceBones(draw: Draw): Bones {
   return {
     pupilDistanceMm,
     intercanthalMm,
-    eyeWidthMm: clamp(pupilDistanceMm - intercanthalMm + drawNormalWithin(draw, 0, 0.8, -1.5, 1.5), 25.5, 33.5),
+    eyeWidthMm: clamp(
+      pupilDistanceMm - intercanthalMm + drawNormalWithin(draw, 0, 0.8, -1.5, 1.5),
+      25.5,
+      33.5,
+    ),
     outerCornerMm: drawNormalWithin(draw, 1.6, 1, -0.5, 3.6),
     noseWidthMm: drawNormalWithin(draw, intercanthalMm * 1.08, 2.6, 28, 48),
     noseDropMm: drawNormalWithin(draw, 38, 2, 34, 42.5),
@@ -20,7 +24,10 @@ export function practiceBones(draw: Draw): Bones {
   };
 }
 
-/** Drawn again until an iris has room between the corners: the two measures are independent in the published tables, not in an eye. */
+/**
+ * Drawn again until an iris has room between the corners: the two measures are independent in the published
+ * tables, not in an eye.
+ */
 function eyeSpacing(draw: Draw): Readonly<{ pupilDistanceMm: number; intercanthalMm: number }> {
   for (let tries = 0; tries < 50; tries++) {
     const pupilDistanceMm = drawNorm(draw, practiceNorms.pupilDistanceMm);
@@ -32,8 +39,9 @@ function eyeSpacing(draw: Draw): Readonly<{ pupilDistanceMm: number; intercantha
 }
 
 /**
- * A brow for these bones. Upper margin above the inner-corner plane rises with age at the front, hardly at the arch: 15.7 mm at the inner
- * corner at 20 to 30 years, 19.1 at 50 to 60; 21.3 and 22.4 over the outer corner (Matros, Garcia & Yaremchuk 2009; the spreads are assumed).
+ * A brow for these bones. Upper margin above the inner-corner plane rises with age at the front, hardly at
+ * the arch: 15.7 mm at the inner corner at 20 to 30 years, 19.1 at 50 to 60; 21.3 and 22.4 over the outer
+ * corner (Matros, Garcia & Yaremchuk 2009; the spreads are assumed).
  */
 export function practiceBrowPlan(draw: Draw, age: number): BrowPlan {
   const shared = drawNormal(draw);

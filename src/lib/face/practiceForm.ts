@@ -3,7 +3,10 @@ import type { Bones } from './bones.ts';
 import { clamp } from './spot.ts';
 import { defaultForm, type Form } from './form.ts';
 
-/** What a practice face looks like where nothing is measured. All spreads assumed; every feature is drawn on its own. */
+/**
+ * What a practice face looks like where nothing is measured. All spreads assumed; every feature is drawn on
+ * its own.
+ */
 export function practiceForm(draw: Draw, bones: Bones, age: number): Form {
   const cheekMm = drawNormalWithin(draw, 67, 2.4, 62, 72);
   const grey = age > 0.65 ? 0.6 : 1;
@@ -37,10 +40,17 @@ export function practiceForm(draw: Draw, bones: Bones, age: number): Form {
       gaps: clamp(draw() * 0.5, 0, 0.5),
       sparseTail: draw() < 0.2 ? 0.3 + 0.4 * draw() : 0,
     },
-    ...(draw() < 0.08 && { scar: { side: drawOne(draw, ['right', 'left']), t: 0.45 + 0.35 * draw(), lean: 0.3 } }),
-    ...(draw() < 0.08 && { vitiligo: [{ at: [-30 + 60 * draw(), 30 + 10 * draw()], radiusMm: 5 + 4 * draw() }] }),
+    ...(draw() < 0.08 && {
+      scar: { side: drawOne(draw, ['right', 'left']), t: 0.45 + 0.35 * draw(), lean: 0.3 },
+    }),
+    ...(draw() < 0.08 && {
+      vitiligo: [{ at: [-30 + 60 * draw(), 30 + 10 * draw()], radiusMm: 5 + 4 * draw() }],
+    }),
     // No face has two equal eyes. Only the lids differ: every mark stays where it was.
-    leftEye: { openingShare: drawNormalWithin(draw, 1, 0.035, 0.92, 1.08), peakShift: drawNormalWithin(draw, 0, 0.25, -0.5, 0.5) },
+    leftEye: {
+      openingShare: drawNormalWithin(draw, 1, 0.035, 0.92, 1.08),
+      peakShift: drawNormalWithin(draw, 0, 0.25, -0.5, 0.5),
+    },
   };
   // A beard is drawn down to where a scarf would lie.
   return form.hair === 'scarf' ? { ...form, beard: 0 } : form;

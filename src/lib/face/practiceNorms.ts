@@ -5,9 +5,10 @@ import { drawNormalWithin, drawOne, type Draw } from '../quantities/seed.ts';
 export type Norm = Readonly<{ mean: number; sd: number; lo: number; hi: number }>;
 
 /**
- * Intercanthal distance, mean and standard deviation of six published cohorts (millimetres). Bouhadana, Gornitsky, Saleh, Trabelsi &
- * Borsuk 2022, Plast Reconstr Surg Glob Open 10:e4268, abstract read: 67 studies, 22,638 people. Each face draws one of the six,
- * and nothing else of the face depends on which: no mix of bones, hair and skin stands for a people.
+ * Intercanthal distance, mean and standard deviation of six published cohorts (millimetres). Bouhadana,
+ * Gornitsky, Saleh, Trabelsi & Borsuk 2022, Plast Reconstr Surg Glob Open 10:e4268, abstract read: 67
+ * studies, 22,638 people. Each face draws one of the six, and nothing else of the face depends on which: no
+ * mix of bones, hair and skin stands for a people.
  */
 const intercanthalCohortsMm: readonly [Norm, ...Norm[]] = [
   { mean: 38.5, sd: 3.2, lo: 29, hi: 45 },
@@ -18,7 +19,10 @@ const intercanthalCohortsMm: readonly [Norm, ...Norm[]] = [
   { mean: 31.2, sd: 1.5, lo: 25, hi: 40 },
 ];
 
-/** The site's practice spreads. Only the cohorts above and the pupils' mean are published; the others are assumed. */
+/**
+ * The site's practice spreads. Only the cohorts above and the pupils' mean are published; the others are
+ * assumed.
+ */
 export const practiceNorms = {
   /** Mean: Dodgson 2004. Spread assumed. */
   pupilDistanceMm: { mean: mappingValues['pupils-apart-mm'], sd: 3.5, lo: 54, hi: 73 },

@@ -9,9 +9,15 @@ export type PracticePicture = Readonly<{
   mayJudgeWidths: boolean;
 }>;
 
-export const straightPicture: PracticePicture = { kind: 'straight', pose: straightPose, mayJudgeWidths: true };
+export const straightPicture: PracticePicture = {
+  kind: 'straight',
+  pose: straightPose,
+  mayJudgeWidths: true,
+};
 
-/** Turned so far that front and tail show it, and never so far that a reader sees a profile coming, degrees. */
+/**
+ * Turned so far that front and tail show it, and never so far that a reader sees a profile coming, degrees.
+ */
 const turnDeg = { least: 4, most: 9 } as const;
 /** A turned head is taken from the usual distance, a near one from a bent arm's length, mm. */
 const usualCameraMm = 1500;
@@ -24,7 +30,11 @@ export function practicePicture(seed: number): PracticePicture {
   const side = draw() < 0.5 ? -1 : 1;
   const share = draw();
   if (kind === 'near') return near(share);
-  const pose: HeadPose = { ...straightPose, turnDeg: side * (turnDeg.least + (turnDeg.most - turnDeg.least) * share), cameraMm: usualCameraMm };
+  const pose: HeadPose = {
+    ...straightPose,
+    turnDeg: side * (turnDeg.least + (turnDeg.most - turnDeg.least) * share),
+    cameraMm: usualCameraMm,
+  };
   return { kind, pose, mayJudgeWidths: false };
 }
 
@@ -35,5 +45,12 @@ export function nearPicture(seed: number): PracticePicture {
 
 /** The camera at a share of the way from the nearest place to the furthest that still counts as near. */
 function near(share: number): PracticePicture {
-  return { kind: 'near', pose: { ...straightPose, cameraMm: nearCameraMm.least + (nearCameraMm.most - nearCameraMm.least) * share }, mayJudgeWidths: false };
+  return {
+    kind: 'near',
+    pose: {
+      ...straightPose,
+      cameraMm: nearCameraMm.least + (nearCameraMm.most - nearCameraMm.least) * share,
+    },
+    mayJudgeWidths: false,
+  };
 }

@@ -44,7 +44,8 @@ export function readTable(table: Spots, x: number): number {
   for (let i = 1; i < table.length; i++) {
     const before = spotAt(table, i - 1);
     const after = spotAt(table, i);
-    if (x <= after[0]) return blend(before[1], after[1], clamp((x - before[0]) / (after[0] - before[0]), 0, 1));
+    if (x <= after[0])
+      return blend(before[1], after[1], clamp((x - before[0]) / (after[0] - before[0]), 0, 1));
   }
   return spotAt(table, table.length - 1)[1];
 }

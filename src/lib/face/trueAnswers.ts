@@ -21,8 +21,14 @@ export type TrueAnswers = Readonly<{
   changeNothing: boolean;
 }>;
 
-/** Reads the key off a face's own landmarks. The midline is x = 0 of the upright face, so in the picture x = -y tan(roll). */
-export function trueAnswers({ landmarks: { right, left, middle }, rollDeg }: Face, done: Disturbance): TrueAnswers {
+/**
+ * Reads the key off a face's own landmarks. The midline is x = 0 of the upright face, so in the picture x =
+ * -y tan(roll).
+ */
+export function trueAnswers(
+  { landmarks: { right, left, middle }, rollDeg }: Face,
+  done: Disturbance,
+): TrueAnswers {
   const difference = (mark: BrowMark): number => left[mark][1] - right[mark][1];
   const heights = browMarks.flatMap((mark) => [right[mark][1], left[mark][1]]);
   const meanHeight = heights.reduce((sum, v) => sum + v, 0) / heights.length;

@@ -27,11 +27,15 @@ function wideNoseMarks() {
 }
 
 const markSet = wideNoseMarks();
-const face: Face = { landmarks: landmarksOf(markSet, 0), form: { ...defaultForm, lid: 'open', browBone: 0.3, age: 0.45 }, rollDeg: 0 };
+const face: Face = {
+  landmarks: landmarksOf(markSet, 0),
+  form: { ...defaultForm, lid: 'open', browBone: 0.3, age: 0.45 },
+  rollDeg: 0,
+};
 
 /**
- * The demonstration of placing front and tail: an upright face (midline x = 0, pupils on y = 0) whose nose is wider than
- * the gap of its inner corners and leans to the client's left. Its right tail is 3.4 mm longer and lies 1.2 mm below the
- * front. Invented.
+ * The demonstration of placing front and tail: an upright face (midline x = 0, pupils on y = 0) whose nose is
+ * wider than the gap of its inner corners and leans to the client's left. Its right tail is 3.4 mm longer and
+ * lies 1.2 mm below the front. Invented.
  */
 export const wideNoseFace = { face, markSet, truth: { leanMm, longerMm, belowMm } } as const;

@@ -21,10 +21,24 @@ function browInFrame(spots: BrowSpots): Brow {
 }
 
 /**
- * The same face with an older tattoo under each brow, always the same for a seed; no mark moves. The two sides were drawn by one
- * hand on one day, yet never alike: each has its own stream. `pigment` is its colour as read on the skin, L*a*b*.
+ * The same face with an older tattoo under each brow, always the same for a seed; no mark moves. The two
+ * sides were drawn by one hand on one day, yet never alike: each has its own stream. `pigment` is its colour
+ * as read on the skin, L*a*b*.
  */
 export function withOldWork(face: Face, seed: number, pigment?: Form['oldPigment']): Face {
-  const shape = (side: 'right' | 'left') => spotsOf(practiceOldShape(browInFrame(browOf(face.landmarks[side])), side === 'right' ? seed : seedFrom('old-work-left', seed)).corners);
-  return { ...face, form: { ...face.form, oldWork: { right: shape('right'), left: shape('left') }, ...(pigment && { oldPigment: pigment }) } };
+  const shape = (side: 'right' | 'left') =>
+    spotsOf(
+      practiceOldShape(
+        browInFrame(browOf(face.landmarks[side])),
+        side === 'right' ? seed : seedFrom('old-work-left', seed),
+      ).corners,
+    );
+  return {
+    ...face,
+    form: {
+      ...face.form,
+      oldWork: { right: shape('right'), left: shape('left') },
+      ...(pigment && { oldPigment: pigment }),
+    },
+  };
 }

@@ -6,6 +6,13 @@ import { numbingFacts } from './facts/numbing.ts';
 import { wakingFacts } from './facts/waking.ts';
 
 /** What first-aid bodies say, for the urgent cards. */
-export const firstAidFacts = { ...wakingFacts, ...faintFacts, ...allergyFacts, ...numbingFacts, ...eyeFacts, ...exposureFacts } as const;
+export const firstAidFacts = {
+  ...wakingFacts,
+  ...faintFacts,
+  ...allergyFacts,
+  ...numbingFacts,
+  ...eyeFacts,
+  ...exposureFacts,
+} as const;
 
 export type FirstAidFactId = keyof typeof firstAidFacts;

@@ -1,7 +1,10 @@
 import type { Line } from './line.ts';
 import type { PointMm } from './point.ts';
 
-/** The line through two points; its normal points to the picture's right where the line runs down. Undefined for one point twice. */
+/**
+ * The line through two points; its normal points to the picture's right where the line runs down. Undefined
+ * for one point twice.
+ */
 export function lineThrough(top: PointMm, foot: PointMm): Line | undefined {
   const length = Math.hypot(top.xMm - foot.xMm, top.yMm - foot.yMm);
   if (!(length > 0)) return undefined;
@@ -9,7 +12,10 @@ export function lineThrough(top: PointMm, foot: PointMm): Line | undefined {
   return { normal, offsetMm: normal.x * top.xMm + normal.y * top.yMm };
 }
 
-/** The line through the middle of two points at right angles to the line between them. Undefined for one point twice. */
+/**
+ * The line through the middle of two points at right angles to the line between them. Undefined for one point
+ * twice.
+ */
 export function bisectorOf(right: PointMm, left: PointMm): Line | undefined {
   const length = Math.hypot(left.xMm - right.xMm, left.yMm - right.yMm);
   if (!(length > 0)) return undefined;

@@ -2,7 +2,12 @@ import { directionAt, quarterTurn, type Direction } from './direction.ts';
 
 /** A symmetric matrix [[xx, xy], [xy, yy]]. */
 export type Symmetric2 = Readonly<{ xx: number; xy: number; yy: number }>;
-export type Eigen2 = Readonly<{ least: number; most: number; leastDirection: Direction; mostDirection: Direction }>;
+export type Eigen2 = Readonly<{
+  least: number;
+  most: number;
+  leastDirection: Direction;
+  mostDirection: Direction;
+}>;
 
 /**
  * Eigenvalues and eigenvectors of a symmetric 2 × 2 matrix, in closed form: one plane (Jacobi) rotation by
@@ -13,5 +18,10 @@ export function eigen2({ xx, xy, yy }: Symmetric2): Eigen2 {
   const centre = (xx + yy) / 2;
   const halfGap = Math.hypot((xx - yy) / 2, xy);
   const mostDirection = directionAt(Math.atan2(2 * xy, xx - yy) / 2);
-  return { least: centre - halfGap, most: centre + halfGap, leastDirection: quarterTurn(mostDirection), mostDirection };
+  return {
+    least: centre - halfGap,
+    most: centre + halfGap,
+    leastDirection: quarterTurn(mostDirection),
+    mostDirection,
+  };
 }

@@ -1,7 +1,10 @@
 import type { PointMm } from './point.ts';
 import { alongMm, type Direction } from './direction.ts';
 
-/** The line n·p = c: `normal` has length 1, `offsetMm` is its distance from the frame's origin along the normal. */
+/**
+ * The line n·p = c: `normal` has length 1, `offsetMm` is its distance from the frame's origin along the
+ * normal.
+ */
 export type Line = Readonly<{ normal: Direction; offsetMm: number }>;
 
 /** Distance of a point from a line, positive on the side the normal points to, mm. */

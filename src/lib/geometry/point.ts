@@ -1,2 +1,4 @@
-/** A point in the picture's frame, millimetres: x to the picture's right (towards the client's left), y up. */
+/**
+ * A point in the picture's frame, millimetres: x to the picture's right (towards the client's left), y up.
+ */
 export type PointMm = Readonly<{ xMm: number; yMm: number }>;

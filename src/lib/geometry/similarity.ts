@@ -13,12 +13,16 @@ export type Similarity = Readonly<{
   /** Root mean square length of the residuals, mm. */
   residualMm: number;
 }>;
-export type SimilarityFit = (Similarity & Readonly<{ ok: true }>) | Readonly<{ ok: false; reason: 'points-do-not-fix-a-similarity' }>;
+export type SimilarityFit =
+  | (Similarity & Readonly<{ ok: true }>)
+  | Readonly<{ ok: false; reason: 'points-do-not-fix-a-similarity' }>;
 
 /**
  * Least squares t ≈ s e^{iφ} f + b, points read as complex numbers x + iy, both sets centred:
- * s e^{iφ} = Σ conj(f) t / Σ |f|² (Dryden & Mardia, Statistical Shape Analysis, full ordinary Procrustes in the plane).
- * Points are matched by place in the list. Refused when the lists differ in length or the source is a single point.
+ * s e^{iφ} = Σ conj(f) t / Σ |f|² (Dryden & Mardia, Statistical Shape Analysis, full ordinary Procrustes in
+ * the plane).
+ * Points are matched by place in the list. Refused when the lists differ in length or the source is a single
+ * point.
  */
 export function fitSimilarity(from: readonly PointMm[], to: readonly PointMm[]): SimilarityFit {
   const refused = { ok: false, reason: 'points-do-not-fix-a-similarity' } as const;
@@ -30,7 +34,12 @@ export function fitSimilarity(from: readonly PointMm[], to: readonly PointMm[]):
   let size = 0;
   const pairs = from.map((f, i) => {
     const t = to[i] ?? f;
-    return { fx: f.xMm - fromMean.xMm, fy: f.yMm - fromMean.yMm, tx: t.xMm - toMean.xMm, ty: t.yMm - toMean.yMm };
+    return {
+      fx: f.xMm - fromMean.xMm,
+      fy: f.yMm - fromMean.yMm,
+      tx: t.xMm - toMean.xMm,
+      ty: t.yMm - toMean.yMm,
+    };
   });
   for (const { fx, fy, tx, ty } of pairs) {
     real += fx * tx + fy * ty;
@@ -40,7 +49,10 @@ export function fitSimilarity(from: readonly PointMm[], to: readonly PointMm[]):
   const a = real / size;
   const b = imaginary / size;
   if (!Number.isFinite(a) || !Number.isFinite(b)) return refused;
-  const residuals = pairs.map(({ fx, fy, tx, ty }) => ({ xMm: tx - (a * fx - b * fy), yMm: ty - (b * fx + a * fy) }));
+  const residuals = pairs.map(({ fx, fy, tx, ty }) => ({
+    xMm: tx - (a * fx - b * fy),
+    yMm: ty - (b * fx + a * fy),
+  }));
   const squares = residuals.reduce((sum, { xMm, yMm }) => sum + xMm * xMm + yMm * yMm, 0);
   return {
     ok: true,

@@ -15,9 +15,10 @@ export type SetComparison =
   | NoFaceReading;
 
 /**
- * What moved between two sets of marks of one face, each in its own frame, so that roll and place in the picture drop out.
- * Refused when the sets were not taken alike, with the first reason. The two sets are read apart, so their uncertainties
- * add as squares.
+ * What moved between two sets of marks of one face, each in its own frame, so that roll and place in the
+ * picture drop out.
+ * Refused when the sets were not taken alike, with the first reason. The two sets are read apart, so their
+ * uncertainties add as squares.
  */
 export function compareSets(earlier: MarkSet, later: MarkSet, choices: ReadingChoices): SetComparison {
   const [unlike] = unlikeParts(earlier.taken, later.taken);
@@ -36,7 +37,14 @@ export function compareSets(earlier: MarkSet, later: MarkSet, choices: ReadingCh
     const to: FacePoint = after.brows[mark][side];
     const fromRows = before.rows.brows[mark][side];
     const toRows = after.rows.brows[mark][side];
-    return { outward: change(from.uMm, to.uMm, fromRows.u, toRows.u), up: change(from.vMm, to.vMm, fromRows.v, toRows.v) };
+    return {
+      outward: change(from.uMm, to.uMm, fromRows.u, toRows.u),
+      up: change(from.vMm, to.vMm, fromRows.v, toRows.v),
+    };
   };
-  return { ok: true, changes: forBrowMarks((mark) => ({ right: sideChange(mark, 'right'), left: sideChange(mark, 'left') })), k };
+  return {
+    ok: true,
+    changes: forBrowMarks((mark) => ({ right: sideChange(mark, 'right'), left: sideChange(mark, 'left') })),
+    k,
+  };
 }

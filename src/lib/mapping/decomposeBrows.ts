@@ -5,7 +5,10 @@ import type { FacePoint } from './faceFrame.ts';
 import { browMarks } from './markSet.ts';
 import type { MarkSides } from './sides.ts';
 
-/** How the left brow sits against the mirrored right one: the same brow moved, turned and sized, and what is left. */
+/**
+ * How the left brow sits against the mirrored right one: the same brow moved, turned and sized, and what is
+ * left.
+ */
 export type BrowDecomposition = Readonly<{
   /** Shift of the brow's middle (mean of its five marks), left minus right: outward and up, mm. */
   shiftOutMm: number;
@@ -23,7 +26,10 @@ export type BrowDecompositionFit =
   | (BrowDecomposition & Readonly<{ ok: true }>)
   | Readonly<{ ok: false; reason: 'brow-marks-on-one-point' }>;
 
-/** Left against mirrored right by complex similarity, L ≈ s e^{iφ} R' + b, in the face's frame (see fitSimilarity). */
+/**
+ * Left against mirrored right by complex similarity, L ≈ s e^{iφ} R' + b, in the face's frame (see
+ * fitSimilarity).
+ */
 export function decomposeBrows(sides: BrowRecord<Pick<MarkSides, 'right' | 'left'>>): BrowDecompositionFit {
   const plain = ({ uMm, vMm }: FacePoint): PointMm => ({ xMm: uMm, yMm: vMm });
   const fit = fitSimilarity(

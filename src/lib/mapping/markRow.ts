@@ -2,8 +2,8 @@ import type { Pull } from './midlineInfluence.ts';
 import { browMarks, facePairs, faceSingles, type BrowMark, type FacePair, type Side } from './markSet.ts';
 
 /**
- * What each coordinate of a mark set adds to one number, coordinate by coordinate: how the number follows it times how
- * uncertain it is. 8 paired points, 4 single points, 10 brow points, x then y each.
+ * What each coordinate of a mark set adds to one number, coordinate by coordinate: how the number follows it
+ * times how uncertain it is. 8 paired points, 4 single points, 10 brow points, x then y each.
  */
 export type MarkRow = readonly number[];
 
@@ -40,7 +40,10 @@ export function addRow(row: number[], other: MarkRow, factor: number): void {
   for (let i = 0; i < row.length; i++) row[i] = (row[i] ?? 0) + factor * (other[i] ?? 0);
 }
 
-/** Standard uncertainty of the number behind a row: its entries are independent parts, so √(Σ part²) (GUM 5.1.2). */
+/**
+ * Standard uncertainty of the number behind a row: its entries are independent parts, so √(Σ part²) (GUM
+ * 5.1.2).
+ */
 export function rowUncertainty(row: MarkRow): number {
   return Math.sqrt(row.reduce((sum, part) => sum + part * part, 0));
 }

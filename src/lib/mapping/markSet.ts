@@ -1,6 +1,8 @@
 import type { PointMm } from '../geometry/point.ts';
 
-/** Face marks that come as a right and left pair; the brows are not among them (they never feed the midline). */
+/**
+ * Face marks that come as a right and left pair; the brows are not among them (they never feed the midline).
+ */
 export const facePairs = ['innerCorner', 'outerCorner', 'pupil', 'noseWing'] as const;
 /** Face marks that stand alone near the middle, top to bottom. */
 export const faceSingles = ['glabella', 'nasion', 'subnasale', 'chin'] as const;

@@ -2,18 +2,45 @@ import type { Method } from '../evidence/method.ts';
 
 /** The mathematics of mapping, for the Evidence page. */
 export const mappingMethods = {
-  'midline-by-reflection': { sources: ['mardia-2000', 'klingenberg-2002'], file: 'src/lib/mapping/midline.ts' },
-  'weighing-marks-down': { sources: ['beaton-tukey-1974', 'statsmodels-biweight'], file: 'src/lib/mapping/robustMidline.ts' },
-  'technical-error': { sources: ['dahlberg-1940', 'galvao-2012', 'perini-2005'], file: 'src/lib/mapping/technicalError.ts' },
-  repeatability: { sources: ['bland-repeatability', 'bland-altman-1999'], file: 'src/lib/mapping/technicalError.ts' },
+  'midline-by-reflection': {
+    sources: ['mardia-2000', 'klingenberg-2002'],
+    file: 'src/lib/mapping/midline.ts',
+  },
+  'weighing-marks-down': {
+    sources: ['beaton-tukey-1974', 'statsmodels-biweight'],
+    file: 'src/lib/mapping/robustMidline.ts',
+  },
+  'technical-error': {
+    sources: ['dahlberg-1940', 'galvao-2012', 'perini-2005'],
+    file: 'src/lib/mapping/technicalError.ts',
+  },
+  repeatability: {
+    sources: ['bland-repeatability', 'bland-altman-1999'],
+    file: 'src/lib/mapping/technicalError.ts',
+  },
   'adding-uncertainties': { sources: ['jcgm-100-2008', 'nist-tn-1297'], file: 'src/lib/mapping/budget.ts' },
-  'few-readings': { sources: ['nist-t-table', 'jcgm-100-2008'], file: 'src/lib/mapping/error/studentFactor.ts' },
-  'how-well-an-error-is-known': { sources: ['nist-chi-square-table', 'boost-chi-square'], file: 'src/lib/mapping/error/spreadInterval.ts' },
-  'shift-and-scatter': { sources: ['houston-1983', 'bland-altman-1999'], file: 'src/lib/mapping/error/comparePasses.ts' },
+  'few-readings': {
+    sources: ['nist-t-table', 'jcgm-100-2008'],
+    file: 'src/lib/mapping/error/studentFactor.ts',
+  },
+  'how-well-an-error-is-known': {
+    sources: ['nist-chi-square-table', 'boost-chi-square'],
+    file: 'src/lib/mapping/error/spreadInterval.ts',
+  },
+  'shift-and-scatter': {
+    sources: ['houston-1983', 'bland-altman-1999'],
+    file: 'src/lib/mapping/error/comparePasses.ts',
+  },
   'many-comparisons': { sources: ['sidak-1967', 'sidak-article'], file: 'src/lib/mapping/familyWise.ts' },
-  'anchors-of-the-front': { sources: ['yalcinkaya-2014', 'alex-2004'], file: 'src/lib/mapping/placing/anchorDistances.ts' },
+  'anchors-of-the-front': {
+    sources: ['yalcinkaya-2014', 'alex-2004'],
+    file: 'src/lib/mapping/placing/anchorDistances.ts',
+  },
   'outline-edges': { sources: ['beam-tables'], file: 'src/lib/mapping/outline/halfEdge.ts' },
-  'thickness-across': { sources: ['parallel-lines-up', 'parallel-lines-down'], file: 'src/lib/mapping/outline/thickness.ts' },
+  'thickness-across': {
+    sources: ['parallel-lines-up', 'parallel-lines-down'],
+    file: 'src/lib/mapping/outline/thickness.ts',
+  },
   'plan-inside-limits': { sources: ['goldfarb-idnani-1983'], file: 'src/lib/mapping/plan/nearest.ts' },
   'least-left-uncovered': { sources: ['mangasarian-meyer'], file: 'src/lib/mapping/plan/leastUncovered.ts' },
   'tail-line': { sources: ['yalcinkaya-2014', 'alex-2004'], file: 'src/lib/mapping/placing/tailLine.ts' },

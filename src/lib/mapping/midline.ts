@@ -2,7 +2,10 @@ import type { Line } from '../geometry/line.ts';
 import type { PointMm } from '../geometry/point.ts';
 import { eigen2 } from '../geometry/eigen2.ts';
 
-/** Two marks that ought to mirror each other. A mark that stands alone is its own partner: the same point twice. */
+/**
+ * Two marks that ought to mirror each other. A mark that stands alone is its own partner: the same point
+ * twice.
+ */
 export type MirrorMarks = Readonly<{ right: PointMm; left: PointMm }>;
 
 export type NoMidline = Readonly<{ ok: false; reason: 'marks-do-not-fix-a-midline' }>;
@@ -25,11 +28,12 @@ export const leastEigenGapShare = 0.01;
 
 /**
  * The line in which the marks mirror each other best: least Σ w |left − mirrored right|².
- * With pair means m, single marks and x̄ their weighted mean, A = 4 Σ w (m − x̄)(m − x̄)ᵀ and D = Σ w (L − R)(L − R)ᵀ,
- * the normal is the eigenvector of the least eigenvalue of A − D, and c = n·x̄.
+ * With pair means m, single marks and x̄ their weighted mean, A = 4 Σ w (m − x̄)(m − x̄)ᵀ and D = Σ w (L −
+ * R)(L − R)ᵀ, the normal is the eigenvector of the least eigenvalue of A − D, and c = n·x̄.
  * Same answer as object symmetry by reflect, relabel and Procrustes (Mardia, Bookstein & Moreton 2000;
  * Klingenberg, Barluenga & Meyer 2002). Weights ≥ 0, one for each entry; left out, all are 1.
- * Refused when the gap is small: all marks on one point, too few marks, or two directions as good as each other.
+ * Refused when the gap is small: all marks on one point, too few marks, or two directions as good as each
+ * other.
  */
 export function fitMidline(marks: readonly MirrorMarks[], weights?: readonly number[]): MidlineFit {
   let total = 0;
@@ -85,8 +89,8 @@ export function fitMidline(marks: readonly MirrorMarks[], weights?: readonly num
 }
 
 /**
- * Half the mismatch between a mark and its mirrored partner, mm: for a single mark its distance from the line,
- * for a pair at equal heights the distance of the pair's middle from the line.
+ * Half the mismatch between a mark and its mirrored partner, mm: for a single mark its distance from the
+ * line, for a pair at equal heights the distance of the pair's middle from the line.
  */
 export function mismatchMm({ right, left }: MirrorMarks, { normal, offsetMm }: Line): number {
   const across = normal.x * (left.xMm + right.xMm) + normal.y * (left.yMm + right.yMm) - 2 * offsetMm;

@@ -8,15 +8,24 @@ export type Pull = Readonly<{ x: number; y: number }>;
 export type MarkPulls = Readonly<{ right: Pull; left: Pull }>;
 
 /** How the midline follows its marks: its angle (radians per mm) and its offset at the pivot (mm per mm). */
-export type MidlineInfluence = Readonly<{ ok: true; pivot: PointMm; angle: readonly MarkPulls[]; offset: readonly MarkPulls[] }>;
+export type MidlineInfluence = Readonly<{
+  ok: true;
+  pivot: PointMm;
+  angle: readonly MarkPulls[];
+  offset: readonly MarkPulls[];
+}>;
 
-/** 'whole': through the weights too, as the weights really follow the marks. 'fixed': as if the weights stood still. */
+/**
+ * 'whole': through the weights too, as the weights really follow the marks. 'fixed': as if the weights stood
+ * still.
+ */
 export type Through = 'whole' | 'fixed';
 
 /**
- * First-order change of the robust midline with each mark, exact for a fixed cut-off. The fit is where the gradient of
- * Σ ρ(a² + b²) in (θ, c) vanishes, with a = n·(L + R) − 2c across and b = t·(L − R) along the line; so
- * ∂(θ, c)/∂mark = −H⁻¹ ∂gradient/∂mark (implicit function theorem; for an M-estimator, Hampel's influence function).
+ * First-order change of the robust midline with each mark, exact for a fixed cut-off. The fit is where the
+ * gradient of Σ ρ(a² + b²) in (θ, c) vanishes, with a = n·(L + R) − 2c across and b = t·(L − R) along the
+ * line; so ∂(θ, c)/∂mark = −H⁻¹ ∂gradient/∂mark (implicit function theorem; for an M-estimator, Hampel's
+ * influence function).
  * Angles turn about `pivot`, the middle of all marks. A single mark's pulls are the sum of its two sides.
  */
 export function midlineInfluence(
@@ -67,7 +76,10 @@ export function midlineInfluence(
   if (!(determinant > 0 && hcc > 0)) return { ok: false, reason: 'marks-do-not-fix-a-midline' };
   const angleOf = ([ga, gc]: readonly [number, number]) => (hac * gc - hcc * ga) / determinant;
   const offsetOf = ([ga, gc]: readonly [number, number]) => (hac * ga - haa * gc) / determinant;
-  const turned = (alongN: number, alongT: number): Pull => ({ x: n.x * alongN + t.x * alongT, y: n.y * alongN + t.y * alongT });
+  const turned = (alongN: number, alongT: number): Pull => ({
+    x: n.x * alongN + t.x * alongT,
+    y: n.y * alongN + t.y * alongT,
+  });
   return {
     ok: true,
     pivot,

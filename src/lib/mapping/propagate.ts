@@ -11,10 +11,16 @@ import { midlineInfluence, type MidlineInfluence, type Through } from './midline
 import { mirrorMarksOf } from './mirrorMarks.ts';
 
 export type FacePointRows = Readonly<{ u: MarkRow; v: MarkRow }>;
-/** What the marks are uncertain by, one coordinate, mm: for reading a mark, and for what the midline makes of the marks. */
+/**
+ * What the marks are uncertain by, one coordinate, mm: for reading a mark, and for what the midline makes of
+ * the marks.
+ */
 export type MarkUncertainty = Readonly<{ readingMm: number; midlineMm: number }>;
 
-/** What each mark adds to the uncertainty of every number of a face, to first order. Angle in radians, the rest in mm. */
+/**
+ * What each mark adds to the uncertainty of every number of a face, to first order. Angle in radians, the
+ * rest in mm.
+ */
 export type FaceRows = Readonly<{
   ok: true;
   angle: MarkRow;
@@ -24,9 +30,10 @@ export type FaceRows = Readonly<{
 }>;
 
 /**
- * Carries small moves of the marks through the midline (with its weights), the level reference and the frame to each brow
- * coordinate (GUM, JCGM 100:2008, 5.1.2: linear propagation). The root sum of squares of a row is the uncertainty of its
- * number. Leaving the midline out (√2 u) understates by up to a fifth. With both uncertainties 1 the rows are the slopes.
+ * Carries small moves of the marks through the midline (with its weights), the level reference and the frame
+ * to each brow coordinate (GUM, JCGM 100:2008, 5.1.2: linear propagation). The root sum of squares of a row
+ * is the uncertainty of its number. Leaving the midline out (√2 u) understates by up to a fifth. With both
+ * uncertainties 1 the rows are the slopes.
  */
 export function propagate(
   set: MarkSet,
@@ -45,9 +52,12 @@ export function propagate(
   const along = quarterTurn(normal);
   const level = frame.level;
   const up = quarterTurn(level);
-  const levelAngle = reference === 'midline' ? angle : levelRow(reference === 'pupils' ? ['pupil'] : ['innerCorner', 'outerCorner'], set, level, readingMm);
+  const levelAngle =
+    reference === 'midline'
+      ? angle
+      : levelRow(reference === 'pupils' ? ['pupil'] : ['innerCorner', 'outerCorner'], set, level, readingMm);
   const pupils = midpoint(set.pairs.pupil.right, set.pairs.pupil.left);
-  
+
   const rows = (mark: keyof MarkSet['brows'], side: Side): FacePointRows => {
     const point = set.brows[mark][side];
     const out = side === 'left' ? 1 : -1;
@@ -66,8 +76,17 @@ export function propagate(
   const midlineAtBrows = emptyRow();
   addRow(midlineAtBrows, offset, 1 / normal.x);
   const offsetMm = frame.midline.offsetMm - alongMm(pivot, normal);
-  addRow(midlineAtBrows, angle, (offsetMm * normal.y - (browHeightMm(set) - pivot.yMm)) / (normal.x * normal.x));
-  return { ok: true, angle, midlineAtBrows, brows: forBrowMarks((mark) => ({ right: rows(mark, 'right'), left: rows(mark, 'left') })) };
+  addRow(
+    midlineAtBrows,
+    angle,
+    (offsetMm * normal.y - (browHeightMm(set) - pivot.yMm)) / (normal.x * normal.x),
+  );
+  return {
+    ok: true,
+    angle,
+    midlineAtBrows,
+    brows: forBrowMarks((mark) => ({ right: rows(mark, 'right'), left: rows(mark, 'left') })),
+  };
 }
 
 /** The mean height of all brow marks in the picture, mm. */
@@ -94,7 +113,10 @@ function faceRow(pulls: MidlineInfluence['angle'], markMm: number): MarkRow {
 /** How the angle of a level line follows the pairs it is drawn through. */
 function levelRow(names: readonly FacePair[], { pairs }: MarkSet, level: Direction, markMm: number): MarkRow {
   const row = emptyRow();
-  const lengthMm = names.reduce((sum, name) => sum + alongMm(pairs[name].left, level) - alongMm(pairs[name].right, level), 0);
+  const lengthMm = names.reduce(
+    (sum, name) => sum + alongMm(pairs[name].left, level) - alongMm(pairs[name].right, level),
+    0,
+  );
   if (!(lengthMm > 0)) return row;
   for (const name of names) {
     addPull(row, pairPlace(name, 'left'), quarterTurn(level), markMm / lengthMm);

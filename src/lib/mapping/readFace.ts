@@ -29,14 +29,21 @@ export type ReadingChoices = Readonly<{
 }>;
 
 export type Difference = Interval & Readonly<{ band: Band }>;
-export type BrowReading = Readonly<{ right: FacePoint; left: FacePoint; outward: Difference; up: Difference }>;
+export type BrowReading = Readonly<{
+  right: FacePoint;
+  left: FacePoint;
+  outward: Difference;
+  up: Difference;
+}>;
 
 export type FaceReading = Readonly<{
   ok: true;
   frame: FaceFrame;
   /** Lean of the head in the picture, degrees, with its interval at 95 % for itself alone. */
   rollDeg: Interval;
-  /** Picture x of the midline at the mean height of the brows, mm, with its interval at 95 % for itself alone. */
+  /**
+   * Picture x of the midline at the mean height of the brows, mm, with its interval at 95 % for itself alone.
+   */
   midlineAtBrowsMm: Interval;
   /** Weight 0 to 1 and half mismatch of each mark the midline was fitted to. */
   marks: Readonly<Record<MidlineMark, Readonly<{ weight: number; residualMm: number }>>>;
@@ -52,14 +59,21 @@ export type FaceReading = Readonly<{
   /** For changes between two sets. */
   rows: FaceRows;
 }>;
-export type NoFaceReading = Readonly<{ ok: false; reason: 'mark-not-a-number' | 'marks-do-not-fix-a-midline' | 'face-not-upright' }>;
+export type NoFaceReading = Readonly<{
+  ok: false;
+  reason: 'mark-not-a-number' | 'marks-do-not-fix-a-midline' | 'face-not-upright';
+}>;
 
-/** The midline may lean this far in the picture; beyond, the picture is on its side or right and left are exchanged. */
+/**
+ * The midline may lean this far in the picture; beyond, the picture is on its side or right and left are
+ * exchanged.
+ */
 export const greatestRollDeg = 60;
 
 /**
- * Everything the brow calculator says about one face: midline, what was weighed down, both sides in the face's frame,
- * left minus right for ten numbers with intervals and bands. `decomposeBrows(reading.brows)` gives shift, tilt and size.
+ * Everything the brow calculator says about one face: midline, what was weighed down, both sides in the
+ * face's frame, left minus right for ten numbers with intervals and bands. `decomposeBrows(reading.brows)`
+ * gives shift, tilt and size.
  * The intervals hold the error of reading the marks and, for the midline, how far its own marks disagree.
  */
 export function readFace(set: MarkSet, choices: ReadingChoices): FaceReading | NoFaceReading {
@@ -106,7 +120,12 @@ export function readFace(set: MarkSet, choices: ReadingChoices): FaceReading | N
     brows: forBrowMarks((name) => {
       const { right, left, outwardMm, upMm } = sides[name];
       const row = rows.brows[name];
-      return { right, left, outward: difference(outwardMm, row.left.u, row.right.u), up: difference(upMm, row.left.v, row.right.v) };
+      return {
+        right,
+        left,
+        outward: difference(outwardMm, row.left.u, row.right.u),
+        up: difference(upMm, row.left.v, row.right.v),
+      };
     }),
     readingMm,
     midlineMm,

@@ -5,7 +5,10 @@ import { fitMidline, mismatchMm, type MirrorMarks, type NoMidline } from './midl
 export const tukeyConstant = 4.685;
 /** Makes the median of |x| estimate the spread of a normal x. */
 export const medianToSpread = 1.4826;
-/** The spread is never taken to be smaller than this, mm: marks that agree by luck must not throw out a fair one. */
+/**
+ * The spread is never taken to be smaller than this, mm: marks that agree by luck must not throw out a fair
+ * one.
+ */
 export const spreadFloorMm = 0.3;
 /** A mark that counts for less than this is "not trusted". */
 export const trustedFromWeight = 0.25;
@@ -31,31 +34,50 @@ export function biweight(residual: number, cutOff: number): number {
 }
 
 /**
- * The midline with marks that disagree weighed down, in two steps (MM-estimation, Yohai 1987): a start that up to
- * just under half of the marks cannot pull (least trimmed squares), which also fixes the spread; then Tukey's biweight,
- * repeated until it stands still. Marks that move together (a leaning nose: wings and base) are left out together
- * as long as they are fewer than half. A mark only a little off still pulls a little: it cannot be told from chance.
+ * The midline with marks that disagree weighed down, in two steps (MM-estimation, Yohai 1987): a start that
+ * up to just under half of the marks cannot pull (least trimmed squares), which also fixes the spread; then
+ * Tukey's biweight, repeated until it stands still. Marks that move together (a leaning nose: wings and base)
+ * are left out together as long as they are fewer than half. A mark only a little off still pulls a little:
+ * it cannot be told from chance.
  */
-export function fitRobustMidline(marks: readonly MirrorMarks[], floorMm: number = spreadFloorMm): RobustMidline {
+export function fitRobustMidline(
+  marks: readonly MirrorMarks[],
+  floorMm: number = spreadFloorMm,
+): RobustMidline {
   const start = fitTrimmed(marks);
   if (!start.ok) return start;
   let fit = start;
-  const cutOffMm = tukeyConstant * Math.max(floorMm, medianToSpread * median(marks.map((mark) => mismatchMm(mark, start.line))));
+  const cutOffMm =
+    tukeyConstant *
+    Math.max(floorMm, medianToSpread * median(marks.map((mark) => mismatchMm(mark, start.line))));
   for (let round = 0; round < 200; round++) {
     const { line } = fit;
-    const next = fitMidline(marks, marks.map((mark) => biweight(mismatchMm(mark, line), cutOffMm)));
+    const next = fitMidline(
+      marks,
+      marks.map((mark) => biweight(mismatchMm(mark, line), cutOffMm)),
+    );
     if (!next.ok) return next;
     fit = next;
-    const moved = Math.abs(fit.line.offsetMm - line.offsetMm) + 100 * Math.abs(fit.line.normal.x * line.normal.y - fit.line.normal.y * line.normal.x);
+    const moved =
+      Math.abs(fit.line.offsetMm - line.offsetMm) +
+      100 * Math.abs(fit.line.normal.x * line.normal.y - fit.line.normal.y * line.normal.x);
     if (moved < 1e-12) break;
   }
   const { line, eigenGapShare } = fit;
   const residualsMm = marks.map((mark) => mismatchMm(mark, line));
-  return { ok: true, line, weights: residualsMm.map((r) => biweight(r, cutOffMm)), residualsMm, cutOffMm, eigenGapShare };
+  return {
+    ok: true,
+    line,
+    weights: residualsMm.map((r) => biweight(r, cutOffMm)),
+    residualsMm,
+    cutOffMm,
+    eigenGapShare,
+  };
 }
 
 /**
- * Least trimmed squares (Rousseeuw 1984), exact: of all choices of just over half of the marks, the one that mirrors best.
+ * Least trimmed squares (Rousseeuw 1984), exact: of all choices of just over half of the marks, the one that
+ * mirrors best.
  * Tries 2^n choices: meant for the eight marks of a face, not for long lists.
  */
 function fitTrimmed(marks: readonly MirrorMarks[]): ReturnType<typeof fitMidline> {

@@ -1,12 +1,15 @@
 /** Two readings of the same thing, mm. */
 export type Repeat = Readonly<{ firstMm: number; secondMm: number }>;
-export type TechnicalError = Readonly<{ ok: true; temMm: number; pairs: number }> | Readonly<{ ok: false; reason: 'no-repeats' }>;
+export type TechnicalError =
+  | Readonly<{ ok: true; temMm: number; pairs: number }>
+  | Readonly<{ ok: false; reason: 'no-repeats' }>;
 
 /** Bland & Altman's factor: two readings differ by less than 1.96 √2 s_w in 95 of 100 cases. */
 export const repeatabilityFactor = 2.77;
 
 /**
- * Technical error of measurement, √(Σd²/2N) (Dahlberg 1940), d the difference between two readings of one thing, N pairs.
+ * Technical error of measurement, √(Σd²/2N) (Dahlberg 1940), d the difference between two readings of one
+ * thing, N pairs.
  * It is the spread of a single reading. Two or three pairs do not fix it: use a practice sheet of 20 or more.
  */
 export function technicalError(repeats: readonly Repeat[]): TechnicalError {

@@ -2,7 +2,8 @@ import { normalShareBelow, normalUpperPoint } from '../quantities/normal.ts';
 
 /**
  * The spread σ of a difference that is normal around zero, from the mean of its size: mean |d| = σ √(2/π).
- * Half-normal form: assumed. Published intervals are a little wider than it says, so tails are a little longer in life.
+ * Half-normal form: assumed. Published intervals are a little wider than it says, so tails are a little
+ * longer in life.
  */
 export function spreadFromMeanSizeMm(meanSizeMm: number): number {
   return meanSizeMm * Math.sqrt(Math.PI / 2);

@@ -1,10 +1,21 @@
 import { chaseFromMm } from './again/chaseFrom.ts';
 import { archesApartMm, threadLengthMm } from './level/startLengths.ts';
-import { caliperHalfWidthMm, exampleErrorMm, fewSeeMm, mostSeeMm, nostrilMiddleShare, pencilHalfWidthMm, tenComparisons, threadHalfWidthMm, unequalMm } from './startValues.ts';
+import {
+  caliperHalfWidthMm,
+  exampleErrorMm,
+  fewSeeMm,
+  mostSeeMm,
+  nostrilMiddleShare,
+  pencilHalfWidthMm,
+  tenComparisons,
+  threadHalfWidthMm,
+  unequalMm,
+} from './startValues.ts';
 import { irisWidthMm } from './placing/archValues.ts';
 
 /**
- * The bare numbers of mapping that interactive pages compute with: written here once, and given their sources in facts/.
+ * The bare numbers of mapping that interactive pages compute with: written here once, and given their sources
+ * in facts/.
  * Calculators and problems import this file, so that quotes and citations stay out of what a browser loads.
  */
 export const mappingValues = {

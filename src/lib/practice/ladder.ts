@@ -14,7 +14,8 @@ export function stepsShown(rung: Rung, stepCount: number): number {
 }
 
 /**
- * The next rung. A clean answer climbs one, a helped one stays, a wrong one steps down one, never under `last-blank`:
+ * The next rung. A clean answer climbs one, a helped one stays, a wrong one steps down one, never under
+ * `last-blank`:
  * the worked example stays one press away and need not be forced. `mixed` is left only by the review days.
  */
 export function nextRung(rung: Rung, outcome: Outcome): Rung {
@@ -25,7 +26,10 @@ export function nextRung(rung: Rung, outcome: Outcome): Rung {
   return rungs[Math.max(1, Math.min(at - 1, rungs.indexOf('bare')))] ?? rung;
 }
 
-/** Where to begin after the three-item check: none right starts at the worked example, all three start unaided. */
+/**
+ * Where to begin after the three-item check: none right starts at the worked example, all three start
+ * unaided.
+ */
 export function entryRung(rightOfThree: number): Rung {
   if (rightOfThree >= 3) return 'bare';
   if (rightOfThree === 2) return 'two-blank';

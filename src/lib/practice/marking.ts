@@ -6,7 +6,9 @@ export type MarkableAnswer =
   | Readonly<{ kind: 'number'; range: ClosedRange; exact: number }>
   | Readonly<{ kind: 'choice'; correct: string; options: readonly string[] }>;
 
-/** What a named wrong method would have answered for these very givens, and the share of the marks it earns. */
+/**
+ * What a named wrong method would have answered for these very givens, and the share of the marks it earns.
+ */
 export type SlipValue = Readonly<{ id: string; value: number | string; credit: number }>;
 
 export type Marked =
@@ -20,7 +22,8 @@ function isSameNumber(reply: number, value: number, range: ClosedRange): boolean
 }
 
 /**
- * Marks one reply. Right always wins over a slip. Among numeric slips the nearest value wins, the first on a tie.
+ * Marks one reply. Right always wins over a slip. Among numeric slips the nearest value wins, the first on a
+ * tie.
  * A wrong reply that no named method gives earns nothing and names nothing.
  */
 export function mark(answer: MarkableAnswer, slips: readonly SlipValue[], reply: number | string): Marked {

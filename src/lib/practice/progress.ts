@@ -7,8 +7,10 @@ import type { Rung } from './ladder.ts';
 export const progressSchema = 1;
 
 /**
- * One finished problem. Progress is nothing but a set of these, so two devices merge by union and nothing is counted twice.
- * `atMs`: the device's clock, for order only. `credit`: of the first try. `tries` 0: the worked answer was opened instead.
+ * One finished problem. Progress is nothing but a set of these, so two devices merge by union and nothing is
+ * counted twice.
+ * `atMs`: the device's clock, for order only. `credit`: of the first try. `tries` 0: the worked answer was
+ * opened instead.
  */
 export type Answered = Readonly<{
   skill: string;
@@ -50,12 +52,25 @@ function readAnswered(value: unknown): Answered | undefined {
   if (!isObject(value)) return undefined;
   const { skill, seed, day, atMs, credit, tries, hints, solved, slip } = value;
   const rung = rungs.find((name) => name === value['rung']);
-  if (!isCode(skill) || !isCount(seed, seedCount - 1) || !isCount(atMs, Number.MAX_SAFE_INTEGER)) return undefined;
-  if (typeof day !== 'string' || !isIsoDay(day) || rung === undefined || typeof solved !== 'boolean') return undefined;
+  if (!isCode(skill) || !isCount(seed, seedCount - 1) || !isCount(atMs, Number.MAX_SAFE_INTEGER))
+    return undefined;
+  if (typeof day !== 'string' || !isIsoDay(day) || rung === undefined || typeof solved !== 'boolean')
+    return undefined;
   if (typeof credit !== 'number' || !(credit >= 0 && credit <= 1)) return undefined;
   if (!isCount(tries, 1000) || !isCount(hints, 100)) return undefined;
   if (slip !== undefined && !isCode(slip)) return undefined;
-  return { skill, seed, day, atMs, rung, credit, tries, hints, solved, ...(slip === undefined ? {} : { slip }) };
+  return {
+    skill,
+    seed,
+    day,
+    atMs,
+    rung,
+    credit,
+    tries,
+    hints,
+    solved,
+    ...(slip === undefined ? {} : { slip }),
+  };
 }
 
 /**
@@ -66,7 +81,8 @@ export function readProgress(value: unknown): ReadProgress {
   if (!isObject(value) || !isCount(value['schema'], 1_000_000)) return { ok: false, reason: 'not-progress' };
   if (value['schema'] > progressSchema) return { ok: false, reason: 'newer-schema', schema: value['schema'] };
   const { answers } = value;
-  if (value['schema'] !== progressSchema || !Array.isArray(answers)) return { ok: false, reason: 'not-progress' };
+  if (value['schema'] !== progressSchema || !Array.isArray(answers))
+    return { ok: false, reason: 'not-progress' };
   const read = answers.map(readAnswered).filter((answered) => answered !== undefined);
   const progress = mergeProgress(noProgress, { schema: progressSchema, answers: read });
   return { ok: true, progress, dropped: answers.length - read.length };
@@ -75,10 +91,15 @@ export function readProgress(value: unknown): ReadProgress {
 /** One writing for one answer, whatever the order of its keys was: the key of the union. */
 function written(answered: Answered): string {
   const { atMs, skill, seed, day, rung, credit, tries, hints, solved, slip = '' } = answered;
-  return [String(atMs).padStart(16, '0'), skill, seed, day, rung, credit, tries, hints, solved, slip].join(' ');
+  return [String(atMs).padStart(16, '0'), skill, seed, day, rung, credit, tries, hints, solved, slip].join(
+    ' ',
+  );
 }
 
-/** The union of two sets of answers, oldest first. The order of the two does not matter, nor does merging twice. */
+/**
+ * The union of two sets of answers, oldest first. The order of the two does not matter, nor does merging
+ * twice.
+ */
 export function mergeProgress(one: Progress, other: Progress): Progress {
   const byKey = new Map([...one.answers, ...other.answers].map((answered) => [written(answered), answered]));
   const keys = [...byKey.keys()].sort();

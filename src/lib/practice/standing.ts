@@ -13,8 +13,9 @@ function outcomeOf({ credit, hints, solved }: Answered): Outcome {
 }
 
 /**
- * Folds the answers of one skill, oldest first, into a standing. Reviews begin with the first clean answer on an
- * unaided rung. `entry` is where the ladder starts: `worked` for a beginner, `bare` for someone experienced.
+ * Folds the answers of one skill, oldest first, into a standing. Reviews begin with the first clean answer on
+ * an unaided rung. `entry` is where the ladder starts: `worked` for a beginner, `bare` for someone
+ * experienced.
  */
 export function standingIn(progress: Progress, skill: string, entry: Rung = 'last-blank'): Standing {
   let standing: Standing = { rung: entry, done: 0, right: 0 };
@@ -23,7 +24,8 @@ export function standingIn(progress: Progress, skill: string, entry: Rung = 'las
     const outcome = outcomeOf(answered);
     const isUnaided = answered.rung === 'bare' || answered.rung === 'mixed' || answered.rung === 'review';
     const begins = standing.review !== undefined || outcome === 'clean';
-    const review = isUnaided && begins ? nextReview(standing.review, outcome === 'clean', answered.day) : standing.review;
+    const review =
+      isUnaided && begins ? nextReview(standing.review, outcome === 'clean', answered.day) : standing.review;
     standing = {
       rung: nextRung(answered.rung, outcome),
       done: standing.done + 1,

@@ -1,7 +1,9 @@
 import { isObject, mergeProgress, noProgress, progressSchema, readProgress } from './progress.ts';
 import type { Progress } from './progress.ts';
 
-/** What lies in storage. `aside`: earlier contents that could not be read, kept whole so that nothing is lost. */
+/**
+ * What lies in storage. `aside`: earlier contents that could not be read, kept whole so that nothing is lost.
+ */
 export type Stored = Progress & Readonly<{ aside?: readonly unknown[] }>;
 
 export type AddToStored =
@@ -13,8 +15,10 @@ function withoutAside(value: Readonly<Record<string, unknown>>): Readonly<Record
 }
 
 /**
- * Adds answers to whatever storage holds, as one step that two tabs can run one after the other in either order.
- * Contents that cannot be read, whole or in part, move to `aside`. Newer contents are refused and stay untouched.
+ * Adds answers to whatever storage holds, as one step that two tabs can run one after the other in either
+ * order.
+ * Contents that cannot be read, whole or in part, move to `aside`. Newer contents are refused and stay
+ * untouched.
  */
 export function addToStored(found: unknown, added: Progress): AddToStored {
   if (found === undefined || found === null) return { ok: true, stored: mergeProgress(noProgress, added) };

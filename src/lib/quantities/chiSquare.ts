@@ -1,7 +1,8 @@
 import { normalShareBelow } from './normal.ts';
 
 /**
- * Share of a chi-square distribution below x ≥ 0, whole degrees of freedom from 1 to about 300, in closed form:
+ * Share of a chi-square distribution below x ≥ 0, whole degrees of freedom from 1 to about 300, in closed
+ * form:
  * 1 − e^(−x/2) for two, 2Φ(√x) − 1 for one, and for two more each time less (x/2)^(ν/2) e^(−x/2) / Γ(ν/2 + 1)
  * (Abramowitz & Stegun 26.4.8). Absolute error about 1e-13.
  */

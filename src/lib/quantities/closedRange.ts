@@ -1,5 +1,6 @@
 /**
- * The accepted answers, both ends included, as whole numbers of 10^-decimals: 31.4 to 31.6 is { lo: 314, hi: 316, decimals: 1 }.
+ * The accepted answers, both ends included, as whole numbers of 10^-decimals: 31.4 to 31.6 is { lo: 314, hi:
+ * 316, decimals: 1 }.
  * Whole numbers, because |x − a| ≤ tol in floating point rejects answers that lie exactly on the edge.
  */
 export type ClosedRange = Readonly<{ lo: number; hi: number; decimals: number }>;
@@ -21,7 +22,10 @@ export function roundScaled(value: number, decimals: number): number {
   return value < 0 && whole !== 0 ? -whole : whole;
 }
 
-/** The exact value rounded to `decimals`, give or take the tolerance, both ends right. The exact value lies inside. */
+/**
+ * The exact value rounded to `decimals`, give or take the tolerance, both ends right. The exact value lies
+ * inside.
+ */
 export function rangeAround(exact: number, tolerance: number, decimals: number): ClosedRange {
   const middle = roundScaled(exact, decimals);
   const half = scaled(tolerance, decimals);
@@ -36,7 +40,11 @@ export function isInRange({ lo, hi, decimals }: ClosedRange, value: number): boo
 }
 
 /** The two ends and half the width as ordinary numbers, for printing and export. */
-export function rangeEnds({ lo, hi, decimals }: ClosedRange): Readonly<{ lo: number; hi: number; tolerance: number }> {
+export function rangeEnds({
+  lo,
+  hi,
+  decimals,
+}: ClosedRange): Readonly<{ lo: number; hi: number; tolerance: number }> {
   const unit = 10 ** decimals;
   return { lo: lo / unit, hi: hi / unit, tolerance: (hi - lo) / 2 / unit };
 }

@@ -20,7 +20,9 @@ function asciiDigits(text: string): string {
  * Never throws, never gives NaN; at most 12 digits, so every accepted number is held exactly enough.
  */
 export function readDecimal(text: string, unit?: string): ReadDecimal {
-  const typed = asciiDigits(text.slice(0, longestText + 1)).replace(spaces, ' ').trim();
+  const typed = asciiDigits(text.slice(0, longestText + 1))
+    .replace(spaces, ' ')
+    .trim();
   if (typed === '') return { ok: false, reason: 'empty' };
   if (text.length > longestText && text.trim().length > longestText) return { ok: false, reason: 'too-long' };
 

@@ -1,5 +1,11 @@
 /** A closed interval around a value; `k` is the coverage factor that made it. */
-export type Interval = Readonly<{ value: number; lo: number; hi: number; standardUncertainty: number; k: number }>;
+export type Interval = Readonly<{
+  value: number;
+  lo: number;
+  hi: number;
+  standardUncertainty: number;
+  k: number;
+}>;
 
 /** value ± k·u (GUM, JCGM 100:2008, 6.2.1). */
 export function intervalAround(value: number, standardUncertainty: number, k: number): Interval {

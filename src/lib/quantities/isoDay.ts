@@ -27,7 +27,8 @@ export function isIsoDay(text: string): text is IsoDay {
 
 /**
  * Whole days since 1970-01-01 in the proleptic Gregorian calendar, by the civil-calendar count
- * (years start in March, so the leap day is last). Throws on a text that is not a day: a fault in the program.
+ * (years start in March, so the leap day is last). Throws on a text that is not a day: a fault in the
+ * program.
  */
 export function dayNumber(day: IsoDay): number {
   const found = parts(day);
@@ -51,12 +52,19 @@ export function dayFromNumber(number: number): IsoDay {
   const day = inYear - Math.floor((153 * monthFromMarch + 2) / 5) + 1;
   const month = monthFromMarch < 10 ? monthFromMarch + 3 : monthFromMarch - 9;
   const year = yearOfEra + era * 400 + (month <= 2 ? 1 : 0);
-  const text = [String(year).padStart(4, '0'), String(month).padStart(2, '0'), String(day).padStart(2, '0')].join('-');
+  const text = [
+    String(year).padStart(4, '0'),
+    String(month).padStart(2, '0'),
+    String(day).padStart(2, '0'),
+  ].join('-');
   if (!isIsoDay(text)) throw new Error(`Day number ${number} lies outside the years 0000 to 9999.`);
   return text;
 }
 
-/** The day `days` later (earlier when negative). No clock and no time zone: 2026-03-28 + 28 is 2026-04-25 everywhere. */
+/**
+ * The day `days` later (earlier when negative). No clock and no time zone: 2026-03-28 + 28 is 2026-04-25
+ * everywhere.
+ */
 export function addDays(day: IsoDay, days: number): IsoDay {
   return dayFromNumber(dayNumber(day) + days);
 }

@@ -6,7 +6,8 @@ export type Draw = () => number;
 
 /**
  * Hashes any parts to one unsigned 32-bit seed (FNV-1a over UTF-16 units, then MurmurHash3's finaliser).
- * Item seed = seedFrom(assignment, learner, skill, index). Golden vectors pin it: a change re-deals every printed key.
+ * Item seed = seedFrom(assignment, learner, skill, index). Golden vectors pin it: a change re-deals every
+ * printed key.
  */
 export function seedFrom(...parts: readonly (string | number)[]): number {
   let hash = 0x811c9dc5;
@@ -19,7 +20,10 @@ export function seedFrom(...parts: readonly (string | number)[]): number {
   return (hash ^ (hash >>> 16)) >>> 0;
 }
 
-/** A stream of uniform numbers from a seed. The seed is hashed first: neighbouring seeds otherwise start alike. */
+/**
+ * A stream of uniform numbers from a seed. The seed is hashed first: neighbouring seeds otherwise start
+ * alike.
+ */
 export function drawFrom(seed: number): Draw {
   const generator = xoroshiro128plus(seedFrom('draw', seed) | 0);
   return () => uniformFloat64(generator);

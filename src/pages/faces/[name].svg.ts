@@ -14,4 +14,5 @@ export const getStaticPaths = (() =>
     })),
   )) satisfies GetStaticPaths;
 
-export const GET: APIRoute<{ text: string }> = ({ props: { text } }) => new Response(text, { headers: { 'Content-Type': 'image/svg+xml' } });
+export const GET: APIRoute<{ text: string }> = ({ props: { text } }) =>
+  new Response(text, { headers: { 'Content-Type': 'image/svg+xml' } });

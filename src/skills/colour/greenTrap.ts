@@ -27,10 +27,16 @@ function dealOn(l: number, draw: Draw): Given {
 /** Three mixes, none on the edge, and as many below nought as were asked for. */
 function isClear(given: Given, green: number): boolean {
   const afters = given.mixes.map((mix) => aAfter(given, mix));
-  return afters.length === 3 && afters.every((a) => Math.abs(a) >= 0.1) && afters.filter((a) => a < 0).length === green;
+  return (
+    afters.length === 3 &&
+    afters.every((a) => Math.abs(a) >= 0.1) &&
+    afters.filter((a) => a < 0).length === green
+  );
 }
 
-/** Which mix of yellow and black, at which dose, leaves old work green: a* below nought. Sometimes none does. */
+/**
+ * Which mix of yellow and black, at which dose, leaves old work green: a* below nought. Sometimes none does.
+ */
 export const greenTrap: Skill<Given> = {
   id: 'green-trap',
   given: (seed) => {
@@ -42,7 +48,11 @@ export const greenTrap: Skill<Given> = {
       if (isClear(given, green)) return given;
     }
   },
-  answer: (given) => ({ kind: 'choice', correct: right(given), options: [...given.mixes.map(({ id }) => id), 'none'] }),
+  answer: (given) => ({
+    kind: 'choice',
+    correct: right(given),
+    options: [...given.mixes.map(({ id }) => id), 'none'],
+  }),
   slips: [
     { id: 'blamed-yellow', credit: 0.2, value: () => 'yellow' },
     { id: 'blamed-little-black', credit: 0.2, value: () => 'little-black' },

@@ -1,6 +1,13 @@
 import { hueDeg } from '#lib/colour/lch.ts';
 import { drawFrom, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
-import { bothAngles, hueLeanWords, leanAnswers, type HueLeanGiven, type LeanAnswer, type LeanSkin } from '#words/skills/hueLean.ts';
+import {
+  bothAngles,
+  hueLeanWords,
+  leanAnswers,
+  type HueLeanGiven,
+  type LeanAnswer,
+  type LeanSkin,
+} from '#words/skills/hueLean.ts';
 import { skinClients } from '#words/skills/ita.ts';
 import type { Skill } from '../skill.ts';
 
@@ -12,7 +19,10 @@ function right(given: HueLeanGiven): LeanAnswer {
   return hue(given.first) < hue(given.second) === (given.asks === 'red') ? 'first' : 'second';
 }
 
-/** Why somebody would choose a skin wrongly: its number of the asked colour is larger, or it is the deeper, or the lighter one. */
+/**
+ * Why somebody would choose a skin wrongly: its number of the asked colour is larger, or it is the deeper, or
+ * the lighter one.
+ */
 function reasonFor(given: HueLeanGiven, choice: 'first' | 'second'): string {
   const [mine, other] = choice === 'first' ? [given.first, given.second] : [given.second, given.first];
   const axis = given.asks === 'red' ? 'a' : 'b';
@@ -21,7 +31,9 @@ function reasonFor(given: HueLeanGiven, choice: 'first' | 'second'): string {
 }
 
 function wrongBy(given: HueLeanGiven, reason: string): string {
-  const found = (['first', 'second'] as const).find((choice) => choice !== right(given) && reasonFor(given, choice) === reason);
+  const found = (['first', 'second'] as const).find(
+    (choice) => choice !== right(given) && reasonFor(given, choice) === reason,
+  );
   return found ?? '';
 }
 
@@ -29,14 +41,25 @@ function skin(draw: Draw): LeanSkin {
   const hDeg = 44 + 30 * draw();
   const chroma = 15 + 8 * draw();
   const tenth = (value: number) => Math.round(value * 10) / 10;
-  return { client: drawOne(draw, skinClients), l: drawWhole(draw, 35, 72), a: tenth(chroma * Math.cos((hDeg * Math.PI) / 180)), b: tenth(chroma * Math.sin((hDeg * Math.PI) / 180)) };
+  return {
+    client: drawOne(draw, skinClients),
+    l: drawWhole(draw, 35, 72),
+    a: tenth(chroma * Math.cos((hDeg * Math.PI) / 180)),
+    b: tenth(chroma * Math.sin((hDeg * Math.PI) / 180)),
+  };
 }
 
 /** Near the limit nobody has to guess: the difference is clearly inside the doubts or clearly outside. */
 function isClear(given: HueLeanGiven): boolean {
   const share = apartDeg(given) / (2 * given.doubtDeg);
   const { first, second } = given;
-  return (share < 0.75 || share > 1.3) && first.client !== second.client && first.l !== second.l && Math.abs(first.a - second.a) > 0.2 && Math.abs(first.b - second.b) > 0.2;
+  return (
+    (share < 0.75 || share > 1.3) &&
+    first.client !== second.client &&
+    first.l !== second.l &&
+    Math.abs(first.a - second.a) > 0.2 &&
+    Math.abs(first.b - second.b) > 0.2
+  );
 }
 
 /** Which of two skins leans further to red or yellow, by hue angle, or no difference shown. */
@@ -45,7 +68,12 @@ export const hueLean: Skill<HueLeanGiven> = {
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {
-      const given: HueLeanGiven = { first: skin(draw), second: skin(draw), doubtDeg: drawWhole(draw, 2, 5), asks: drawOne(draw, ['red', 'yellow']) };
+      const given: HueLeanGiven = {
+        first: skin(draw),
+        second: skin(draw),
+        doubtDeg: drawWhole(draw, 2, 5),
+        asks: drawOne(draw, ['red', 'yellow']),
+      };
       if (isClear(given)) return given;
     }
   },
@@ -58,7 +86,17 @@ export const hueLean: Skill<HueLeanGiven> = {
   ],
   steps: (given) => [
     { id: 'angles', values: { both: bothAngles(given) } },
-    { id: 'apart', values: { apart: apartDeg(given), doubts: 2 * given.doubtDeg, verdict: right(given) === 'not-shown' ? 'they meet, so no difference is shown' : 'they do not meet, so the difference is shown' } },
+    {
+      id: 'apart',
+      values: {
+        apart: apartDeg(given),
+        doubts: 2 * given.doubtDeg,
+        verdict:
+          right(given) === 'not-shown'
+            ? 'they meet, so no difference is shown'
+            : 'they do not meet, so the difference is shown',
+      },
+    },
     { id: 'decide', values: { answer: hueLeanWords.option(right(given), given) } },
   ],
   facts: ['forehead-hue-deg', 'forearm-hue-deg'],

@@ -8,7 +8,10 @@ import type { Skill } from '../skill.ts';
 const tolerance = 0.3;
 const degrees = (tangent: number) => (Math.atan(tangent) * 180) / Math.PI;
 
-/** The library's sum, written out: a lesson that shows the calculator as well then asks for one file less. A test holds them together. */
+/**
+ * The library's sum, written out: a lesson that shows the calculator as well then asks for one file less. A
+ * test holds them together.
+ */
 const angle = ({ skinL, skinB }: ItaGiven): number => degrees((skinL - 50) / skinB);
 
 const slips: Skill<ItaGiven>['slips'] = [
@@ -25,11 +28,29 @@ export const ita: Skill<ItaGiven> = {
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {
-      const given = { client: drawOne(draw, skinClients), skinL: drawWhole(draw, 68, 148) / 2, skinA: drawWhole(draw, 14, 28) / 2, skinB: drawWhole(draw, 22, 44) / 2 };
-      if (given.skinL !== 50 && areApart(angle(given), slips.map(({ value }) => Number(value(given))), tolerance)) return given;
+      const given = {
+        client: drawOne(draw, skinClients),
+        skinL: drawWhole(draw, 68, 148) / 2,
+        skinA: drawWhole(draw, 14, 28) / 2,
+        skinB: drawWhole(draw, 22, 44) / 2,
+      };
+      if (
+        given.skinL !== 50 &&
+        areApart(
+          angle(given),
+          slips.map(({ value }) => Number(value(given))),
+          tolerance,
+        )
+      )
+        return given;
     }
   },
-  answer: (given) => ({ kind: 'number', range: rangeAround(angle(given), tolerance, 1), exact: angle(given), unit: '°' }),
+  answer: (given) => ({
+    kind: 'number',
+    range: rangeAround(angle(given), tolerance, 1),
+    exact: angle(given),
+    unit: '°',
+  }),
   slips,
   steps: (given) => {
     const { skinL, skinB } = given;

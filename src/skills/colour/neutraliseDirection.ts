@@ -1,6 +1,11 @@
 import { hueCosine } from '#lib/colour/hueCosine.ts';
 import { drawFrom, drawOne, type Draw } from '#lib/quantities/seed.ts';
-import { hueMoveOf, neutraliseDirectionWords, wayBack, type NeutraliseDirectionGiven } from '#words/skills/neutraliseDirection.ts';
+import {
+  hueMoveOf,
+  neutraliseDirectionWords,
+  wayBack,
+  type NeutraliseDirectionGiven,
+} from '#words/skills/neutraliseDirection.ts';
 import { skinClients } from '#words/skills/ita.ts';
 import type { Skill } from '../skill.ts';
 import { hueBottles, oldHueCases } from '#calculators/oldHueCases.ts';
@@ -10,23 +15,40 @@ type Given = NeutraliseDirectionGiven;
 /** How well each bottle's move goes the way back, best first. */
 function ranked(given: Given): readonly Readonly<{ id: string; cosine: number }>[] {
   const way = wayBack(given);
-  return given.bottles.map(({ id, move }) => ({ id, cosine: hueCosine(hueMoveOf(move), hueMoveOf(way)) ?? -2 })).toSorted((one, other) => other.cosine - one.cosine);
+  return given.bottles
+    .map(({ id, move }) => ({ id, cosine: hueCosine(hueMoveOf(move), hueMoveOf(way)) ?? -2 }))
+    .toSorted((one, other) => other.cosine - one.cosine);
 }
 
 function deal(draw: Draw): Given {
   const { old, skin, today, moves } = drawOne(draw, oldHueCases);
   const all = hueBottles.flatMap((id, i) => (moves[i] ? [{ id, move: moves[i] }] : []));
   const leftOut = [drawOne(draw, hueBottles), drawOne(draw, hueBottles)];
-  return { client: drawOne(draw, skinClients), old, skin, today, bottles: all.filter(({ id }) => !leftOut.includes(id)) };
+  return {
+    client: drawOne(draw, skinClients),
+    old,
+    skin,
+    today,
+    bottles: all.filter(({ id }) => !leftOut.includes(id)),
+  };
 }
 
 /** Three bottles, one of which goes the way back clearly better than the next, and well. */
 function isClear(given: Given): boolean {
   const [best, next] = ranked(given);
-  return given.bottles.length === 3 && best !== undefined && next !== undefined && best.cosine > 0.65 && best.cosine - next.cosine > 0.06;
+  return (
+    given.bottles.length === 3 &&
+    best !== undefined &&
+    next !== undefined &&
+    best.cosine > 0.65 &&
+    best.cosine - next.cosine > 0.06
+  );
 }
 
-/** Which bottle takes the old hue away: the one whose move in a* and b* points most nearly back to the bare skin. */
+/**
+ * Which bottle takes the old hue away: the one whose move in a* and b* points most nearly back to the bare
+ * skin.
+ */
 export const neutraliseDirection: Skill<Given> = {
   id: 'neutralise-direction',
   given: (seed) => {
@@ -36,7 +58,11 @@ export const neutraliseDirection: Skill<Given> = {
       if (isClear(given)) return given;
     }
   },
-  answer: (given) => ({ kind: 'choice', correct: ranked(given)[0]?.id ?? '', options: given.bottles.map(({ id }) => id) }),
+  answer: (given) => ({
+    kind: 'choice',
+    correct: ranked(given)[0]?.id ?? '',
+    options: given.bottles.map(({ id }) => id),
+  }),
   slips: [
     { id: 'chose-yellow', credit: 0.2, value: () => 'yellow-oxide-some-white' },
     { id: 'chose-orange', credit: 0.2, value: () => 'orange' },
@@ -49,7 +75,17 @@ export const neutraliseDirection: Skill<Given> = {
     const order = ranked(given);
     return [
       { id: 'way', values: { a, b } },
-      { id: 'cosines', values: { cosines: order.map(({ id, cosine }) => `${neutraliseDirectionWords.option(id, given)} ${cosine.toFixed(2).replace('-', '−')}`).join('; ') } },
+      {
+        id: 'cosines',
+        values: {
+          cosines: order
+            .map(
+              ({ id, cosine }) =>
+                `${neutraliseDirectionWords.option(id, given)} ${cosine.toFixed(2).replace('-', '−')}`,
+            )
+            .join('; '),
+        },
+      },
       { id: 'choose', values: { answer: neutraliseDirectionWords.option(order[0]?.id ?? '', given) } },
     ];
   },

@@ -1,17 +1,27 @@
 import { drawFrom, drawOne, type Draw } from '#lib/quantities/seed.ts';
 import { coverClients } from '#words/skills/doNotCover.ts';
-import { dropsOf, limitOf, simplestRecipeWords, type SimplestRecipeGiven, type SimplestRow } from '#words/skills/simplestRecipe.ts';
+import {
+  dropsOf,
+  limitOf,
+  simplestRecipeWords,
+  type SimplestRecipeGiven,
+  type SimplestRow,
+} from '#words/skills/simplestRecipe.ts';
 import type { Skill } from '../skill.ts';
 import { simplestCases } from './simplestCases.ts';
 
 type Given = SimplestRecipeGiven;
 const code = (row: SimplestRow) => `drops-${dropsOf(row)}`;
-const nearestOf = (rows: readonly SimplestRow[]) => rows.reduce((one, other) => (other.apart < one.apart ? other : one));
+const nearestOf = (rows: readonly SimplestRow[]) =>
+  rows.reduce((one, other) => (other.apart < one.apart ? other : one));
 /** The fewest drops within half a unit of the nearest. */
-const right = (given: Given): SimplestRow => given.rows.find(({ apart }) => apart <= limitOf(given)) ?? nearestOf(given.rows);
+const right = (given: Given): SimplestRow =>
+  given.rows.find(({ apart }) => apart <= limitOf(given)) ?? nearestOf(given.rows);
 /** The row that is neither the right one, nor the nearest, nor the smallest. */
-const other = (given: Given) => given.rows.find((row, i) => i > 0 && row !== right(given) && row !== nearestOf(given.rows));
-const isNear = (row: SimplestRow | undefined, given: Given) => row !== undefined && row.apart <= limitOf(given);
+const other = (given: Given) =>
+  given.rows.find((row, i) => i > 0 && row !== right(given) && row !== nearestOf(given.rows));
+const isNear = (row: SimplestRow | undefined, given: Given) =>
+  row !== undefined && row.apart <= limitOf(given);
 
 function deal(draw: Draw): Given {
   const [first, ...rest] = simplestCases;
@@ -33,8 +43,22 @@ export const simplestRecipe: Skill<Given> = {
   slips: [
     { id: 'most-exact', credit: 0.4, value: (given) => code(nearestOf(given.rows)) },
     { id: 'fewest-drops', credit: 0.2, value: ({ rows: [first] }) => (first ? code(first) : '') },
-    { id: 'not-needed', credit: 0.4, value: (given) => { const row = other(given); return row && isNear(row, given) ? code(row) : ''; } },
-    { id: 'still-too-far', credit: 0.1, value: (given) => { const row = other(given); return row && !isNear(row, given) ? code(row) : ''; } },
+    {
+      id: 'not-needed',
+      credit: 0.4,
+      value: (given) => {
+        const row = other(given);
+        return row && isNear(row, given) ? code(row) : '';
+      },
+    },
+    {
+      id: 'still-too-far',
+      credit: 0.1,
+      value: (given) => {
+        const row = other(given);
+        return row && !isNear(row, given) ? code(row) : '';
+      },
+    },
   ],
   steps: (given) => [
     { id: 'nearest', values: { nearest: nearestOf(given.rows).apart } },

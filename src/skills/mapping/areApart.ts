@@ -1,8 +1,8 @@
 import { isInRange, rangeAround, roundScaled } from '#lib/quantities/closedRange.ts';
 
 /**
- * True when every wrong value lies outside the right range by more than the tolerance, and wrong values differ from each
- * other by at least twice the tolerance: a reply then names one method and no other.
+ * True when every wrong value lies outside the right range by more than the tolerance, and wrong values
+ * differ from each other by at least twice the tolerance: a reply then names one method and no other.
  */
 export function areApart(right: number, wrong: readonly number[], tolerance: number): boolean {
   const twice = rangeAround(right, 2 * tolerance, 1);

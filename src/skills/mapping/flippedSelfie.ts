@@ -1,6 +1,12 @@
 import { isMirroredBy, sideInHalf } from '#lib/mapping/pose/pictureSide.ts';
 import { drawFrom, drawOne, drawWhole } from '#lib/quantities/seed.ts';
-import { flippedSelfieWords, selfieAnswers, selfieClients, selfieSignSays, selfieSigns } from '#words/skills/flippedSelfie.ts';
+import {
+  flippedSelfieWords,
+  selfieAnswers,
+  selfieClients,
+  selfieSignSays,
+  selfieSigns,
+} from '#words/skills/flippedSelfie.ts';
 import type { FlippedSelfieGiven, SelfieAnswer } from '#words/skills/flippedSelfie.ts';
 import type { Skill } from '../skill.ts';
 

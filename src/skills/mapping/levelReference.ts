@@ -13,7 +13,8 @@ const slope = (given: Given) => riseMm(given) / (given.corners.left.alongMm - gi
 const shareMm = (given: Given) => slope(given) * (given.fronts.left.alongMm - given.fronts.right.alongMm);
 const rawMm = ({ fronts }: Given) => fronts.left.upMm - fronts.right.upMm;
 /** Left minus right, turned so that the higher front counts up. */
-const turned = ({ higher }: Given, leftMinusRightMm: number) => (higher === 'left' ? leftMinusRightMm : -leftMinusRightMm);
+const turned = ({ higher }: Given, leftMinusRightMm: number) =>
+  higher === 'left' ? leftMinusRightMm : -leftMinusRightMm;
 const answerMm = (given: Given) => turned(given, rawMm(given) - shareMm(given));
 
 function deal(draw: Draw): Given {
@@ -44,7 +45,8 @@ const slips: Skill<Given>['slips'] = [
 ];
 
 /**
- * Two fronts against a sloping line: heights over the thread minus the line's own change between them, straight up.
+ * Two fronts against a sloping line: heights over the thread minus the line's own change between them,
+ * straight up.
  * The commonest slip is dealt positive, because a phone's number keys may have no minus sign.
  */
 export const levelReference: Skill<Given> = {
@@ -54,20 +56,48 @@ export const levelReference: Skill<Given> = {
     for (;;) {
       const given = deal(draw);
       const wrong = slips.map(({ value }) => Number(value(given)));
-      if (answerMm(given) > 0.35 && (wrong[0] ?? 0) > 0.25 && areApart(answerMm(given), wrong, toleranceMm)) return given;
+      if (answerMm(given) > 0.35 && (wrong[0] ?? 0) > 0.25 && areApart(answerMm(given), wrong, toleranceMm))
+        return given;
     }
   },
-  answer: (given) => ({ kind: 'number', range: rangeAround(answerMm(given), toleranceMm, 1), exact: answerMm(given), unit: 'mm' }),
+  answer: (given) => ({
+    kind: 'number',
+    range: rangeAround(answerMm(given), toleranceMm, 1),
+    exact: answerMm(given),
+    unit: 'mm',
+  }),
   slips,
   steps: (given) => {
     const { corners, fronts, higher } = given;
     return [
-      { id: 'slope', values: { leftMm: corners.left.upMm, rightMm: corners.right.upMm, lengthMm: corners.left.alongMm, slope: slope(given) } },
-      { id: 'share', values: { slope: slope(given), leftAlongMm: fronts.left.alongMm, rightAlongMm: fronts.right.alongMm, shareMm: shareMm(given) } },
+      {
+        id: 'slope',
+        values: {
+          leftMm: corners.left.upMm,
+          rightMm: corners.right.upMm,
+          lengthMm: corners.left.alongMm,
+          slope: slope(given),
+        },
+      },
+      {
+        id: 'share',
+        values: {
+          slope: slope(given),
+          leftAlongMm: fronts.left.alongMm,
+          rightAlongMm: fronts.right.alongMm,
+          shareMm: shareMm(given),
+        },
+      },
       { id: 'raw', values: { leftMm: fronts.left.upMm, rightMm: fronts.right.upMm, rawMm: rawMm(given) } },
       {
         id: 'answer',
-        values: { rawMm: rawMm(given), shareMm: shareMm(given), differenceMm: rawMm(given) - shareMm(given), higher, answerMm: answerMm(given) },
+        values: {
+          rawMm: rawMm(given),
+          shareMm: shareMm(given),
+          differenceMm: rawMm(given) - shareMm(given),
+          higher,
+          answerMm: answerMm(given),
+        },
       },
     ];
   },

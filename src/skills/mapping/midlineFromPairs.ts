@@ -11,7 +11,8 @@ const eyePairs = ['innerCorner', 'pupil', 'outerCorner'] as const;
 
 const middle = ({ rightMm, leftMm }: PairOnRuler) => (rightMm + leftMm) / 2;
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
-const meanMiddle = ({ pairs }: Given, names: readonly RulerPair[]) => mean(names.map((name) => middle(pairs[name])));
+const meanMiddle = ({ pairs }: Given, names: readonly RulerPair[]) =>
+  mean(names.map((name) => middle(pairs[name])));
 const toHalf = (mm: number) => Math.round(mm * 2) / 2;
 
 /** Readings to half a millimetre, as a ruler gives them. */
@@ -31,7 +32,10 @@ function deal(draw: Draw): Given {
     pupil: pairAround(near(), drawNormalWithin(draw, 63, 3.5, 56, 71)),
     outerCorner: pairAround(near(), innerMm + 52 + 6 * draw()),
     noseWing: pairAround(midlineMm + towards * leanMm, innerMm + 1 + 4 * draw()),
-    browFront: pairAround(midlineMm + towards * leanMm * (0.45 + 0.25 * draw()), drawNormalWithin(draw, 28, 3.4, 21, 36)),
+    browFront: pairAround(
+      midlineMm + towards * leanMm * (0.45 + 0.25 * draw()),
+      drawNormalWithin(draw, 28, 3.4, 21, 36),
+    ),
   };
   return { pairs, leans };
 }
@@ -41,15 +45,24 @@ const answerMm = (given: Given) => meanMiddle(given, eyePairs);
 const slips: Skill<Given>['slips'] = [
   { id: 'used-nose', credit: 0.5, value: (given) => meanMiddle(given, [...eyePairs, 'noseWing']) },
   { id: 'used-brows', credit: 0.5, value: (given) => meanMiddle(given, [...eyePairs, 'browFront']) },
-  { id: 'used-all', credit: 0.4, value: (given) => meanMiddle(given, [...eyePairs, 'noseWing', 'browFront']) },
+  {
+    id: 'used-all',
+    credit: 0.4,
+    value: (given) => meanMiddle(given, [...eyePairs, 'noseWing', 'browFront']),
+  },
   { id: 'one-pair', credit: 0.5, value: ({ pairs }) => middle(pairs.innerCorner) },
-  { id: 'half-width', credit: 0.2, value: ({ pairs }) => mean(eyePairs.map((name) => (pairs[name].leftMm - pairs[name].rightMm) / 2)) },
+  {
+    id: 'half-width',
+    credit: 0.2,
+    value: ({ pairs }) => mean(eyePairs.map((name) => (pairs[name].leftMm - pairs[name].rightMm) / 2)),
+  },
   { id: 'brow-middle', credit: 0.2, value: ({ pairs }) => middle(pairs.browFront) },
 ];
 
 /**
- * The midline's place on a level ruler: the mean of the eye pairs' middles. For marks on one level this is the closed
- * form of src/lib/mapping/midline.ts with equal weights. Dealt again until every wrong method gives another answer.
+ * The midline's place on a level ruler: the mean of the eye pairs' middles. For marks on one level this is
+ * the closed form of src/lib/mapping/midline.ts with equal weights. Dealt again until every wrong method
+ * gives another answer.
  */
 export const midlineFromPairs: Skill<Given> = {
   id: 'midline-from-pairs',
@@ -57,10 +70,22 @@ export const midlineFromPairs: Skill<Given> = {
     const draw = drawFrom(seed);
     for (;;) {
       const given = deal(draw);
-      if (areApart(answerMm(given), slips.map(({ value }) => Number(value(given))), toleranceMm)) return given;
+      if (
+        areApart(
+          answerMm(given),
+          slips.map(({ value }) => Number(value(given))),
+          toleranceMm,
+        )
+      )
+        return given;
     }
   },
-  answer: (given) => ({ kind: 'number', range: rangeAround(answerMm(given), toleranceMm, 1), exact: answerMm(given), unit: 'mm' }),
+  answer: (given) => ({
+    kind: 'number',
+    range: rangeAround(answerMm(given), toleranceMm, 1),
+    exact: answerMm(given),
+    unit: 'mm',
+  }),
   slips,
   steps: (given) => {
     const { pairs } = given;

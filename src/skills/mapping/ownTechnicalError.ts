@@ -56,10 +56,22 @@ export const ownTechnicalError: Skill<Given> = {
     const draw = drawFrom(seed);
     for (;;) {
       const given = deal(draw);
-      if (areApart(answerMm(given), slips.map(({ value }) => Number(value(given))), toleranceMm)) return given;
+      if (
+        areApart(
+          answerMm(given),
+          slips.map(({ value }) => Number(value(given))),
+          toleranceMm,
+        )
+      )
+        return given;
     }
   },
-  answer: (given) => ({ kind: 'number', range: rangeAround(answerMm(given), toleranceMm, 1), exact: answerMm(given), unit: 'mm' }),
+  answer: (given) => ({
+    kind: 'number',
+    range: rangeAround(answerMm(given), toleranceMm, 1),
+    exact: answerMm(given),
+    unit: 'mm',
+  }),
   slips,
   steps: (given) => {
     const count = given.pairs.length;

@@ -15,7 +15,10 @@ import { isInRange, rangeAround, type ClosedRange } from '#lib/quantities/closed
 import { drawFrom, seedFrom } from '#lib/quantities/seed.ts';
 import type { Ends, Off, PlacedMark, PlaceMidlineSlip } from '#words/skills/placeMidline.ts';
 
-/** A practice face on the ruler: its 0 is never the midline, so the numbers must be read. Everything in picture millimetres, y up. */
+/**
+ * A practice face on the ruler: its 0 is never the midline, so the numbers must be read. Everything in
+ * picture millimetres, y up.
+ */
 export type PlaceMidlineGiven = Readonly<{
   seed: number;
   level: PracticeLevel;
@@ -28,13 +31,28 @@ export type PlaceMidlineGiven = Readonly<{
   chinHeightMm: number;
 }>;
 
-/** The true midline, how far the head leans (top to the client's right: positive), and what is right at both heights. */
-export type PlaceMidlineAnswer = Readonly<{ kind: 'line'; exact: Ends; leanDeg: number; brows: ClosedRange; chin: ClosedRange }>;
+/**
+ * The true midline, how far the head leans (top to the client's right: positive), and what is right at both
+ * heights.
+ */
+export type PlaceMidlineAnswer = Readonly<{
+  kind: 'line';
+  exact: Ends;
+  leanDeg: number;
+  brows: ClosedRange;
+  chin: ClosedRange;
+}>;
 
 const toleranceMm = mappingValues['placing-tolerance-mm'];
-/** A slip is offered where no line can belong to it and to the right answer: two tolerances away at one end at least. */
+/**
+ * A slip is offered where no line can belong to it and to the right answer: two tolerances away at one end at
+ * least.
+ */
 const leastSlipMm = 2 * toleranceMm;
-/** What a level promises must be there to see. Every level of a seed shows the same person, so all are asked of each. */
+/**
+ * What a level promises must be there to see. Every level of a seed shows the same person, so all are asked
+ * of each.
+ */
 const least = { heightDifferenceMm: 0.8, rollDeg: 1.5, noseLeanMm: 2 } as const;
 
 /** The first seed of this one's own row whose face shows what its levels are called after. */
@@ -42,7 +60,12 @@ function faceSeed(seed: number): number {
   for (let deal = 0; ; deal++) {
     const candidate = deal === 0 ? seed : seedFrom('place-the-midline', seed, deal);
     const { heightDifferenceMm, rollDeg, noseLeanMm } = disturbanceFor(candidate, 3);
-    if (Math.abs(heightDifferenceMm) >= least.heightDifferenceMm && Math.abs(rollDeg) >= least.rollDeg && Math.abs(noseLeanMm) >= least.noseLeanMm) return candidate;
+    if (
+      Math.abs(heightDifferenceMm) >= least.heightDifferenceMm &&
+      Math.abs(rollDeg) >= least.rollDeg &&
+      Math.abs(noseLeanMm) >= least.noseLeanMm
+    )
+      return candidate;
   }
 }
 
@@ -60,11 +83,24 @@ function given(seed: number, level: PracticeLevel): PlaceMidlineGiven {
   const face = level === 4 ? withOldWork(seen, dealt) : seen;
   const shiftMm = shiftFor(seed);
   const shifted = mapMarks(markSet, ({ xMm, yMm }) => ({ xMm: xMm + shiftMm, yMm }));
-  return { seed, level, face, shiftMm, markSet: shifted, browHeightMm: truth.browHeightMm, chinHeightMm: shifted.singles.chin.yMm };
+  return {
+    seed,
+    level,
+    face,
+    shiftMm,
+    markSet: shifted,
+    browHeightMm: truth.browHeightMm,
+    chinHeightMm: shifted.singles.chin.yMm,
+  };
 }
 
 /** Built, not fitted: the midline is x = 0 of the upright face, turned and moved with it. */
-function answer({ face: { rollDeg }, shiftMm, browHeightMm, chinHeightMm }: PlaceMidlineGiven): PlaceMidlineAnswer {
+function answer({
+  face: { rollDeg },
+  shiftMm,
+  browHeightMm,
+  chinHeightMm,
+}: PlaceMidlineGiven): PlaceMidlineAnswer {
   const slope = Math.tan((rollDeg * Math.PI) / 180);
   const exact = { browsMm: shiftMm - browHeightMm * slope, chinMm: shiftMm - chinHeightMm * slope };
   const range = (xMm: number) => rangeAround(xMm, toleranceMm, 1);
@@ -85,7 +121,10 @@ function placed(top: PointMm, foot: PointMm, face: PlaceMidlineGiven): Ends | un
 const wrongWays: Readonly<Record<PlaceMidlineSlip, (marks: MarkSet) => Line | undefined>> = {
   'followed-nose': ({ singles }) => lineThrough(singles.glabella, singles.subnasale),
   'brow-fronts': ({ brows }) => bisectorOf(brows.frontLower.right, brows.frontLower.left),
-  'kept-vertical': ({ pairs }) => ({ normal: { x: 1, y: 0 }, offsetMm: midpoint(pairs.innerCorner.right, pairs.innerCorner.left).xMm }),
+  'kept-vertical': ({ pairs }) => ({
+    normal: { x: 1, y: 0 },
+    offsetMm: midpoint(pairs.innerCorner.right, pairs.innerCorner.left).xMm,
+  }),
   'one-pair': ({ pairs }) => bisectorOf(pairs.noseWing.right, pairs.noseWing.left),
 };
 const slipIds = ['followed-nose', 'brow-fronts', 'kept-vertical', 'one-pair'] as const;
@@ -103,7 +142,10 @@ function slips(face: PlaceMidlineGiven): readonly Readonly<{ id: PlaceMidlineSli
   });
 }
 
-/** Marks a placed line: all for both ends, half for one. A wrong line is named after the nearest slip within the tolerance at both ends. */
+/**
+ * Marks a placed line: all for both ends, half for one. A wrong line is named after the nearest slip within
+ * the tolerance at both ends.
+ */
 function mark(face: PlaceMidlineGiven, ends: Ends): PlacedMark {
   const { exact, brows, chin } = answer(face);
   const off: Off = { browsMm: ends.browsMm - exact.browsMm, chinMm: ends.chinMm - exact.chinMm };
@@ -113,24 +155,36 @@ function mark(face: PlaceMidlineGiven, ends: Ends): PlacedMark {
   const [nearest] = slips(face)
     .filter((slip) => away(slip.ends, ends) <= toleranceMm)
     .toSorted((a, b) => away(a.ends, ends) - away(b.ends, ends));
-  return { right: false, credit: browsAreRight || chinIsRight ? 0.5 : 0, off, browsAreRight, chinIsRight, ...(nearest && { slipId: nearest.id }) };
+  return {
+    right: false,
+    credit: browsAreRight || chinIsRight ? 0.5 : 0,
+    off,
+    browsAreRight,
+    chinIsRight,
+    ...(nearest && { slipId: nearest.id }),
+  };
 }
 
-/** One careful reading of the face's marks, and what the library makes of it: the midline with its interval. */
+/**
+ * One careful reading of the face's marks, and what the library makes of it: the midline with its interval.
+ */
 function libraryReading({ markSet, seed }: PlaceMidlineGiven): FaceReading | NoFaceReading {
   const temMm = mappingValues['example-error-mm'];
   return readFace(readAgain(markSet, seed, temMm), {
     levelReference: 'midline',
     temMm,
     readings: 1,
-    budget: (['pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm'] as const).map((id) => ({ halfWidthMm: mappingValues[id] })),
+    budget: (['pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm'] as const).map(
+      (id) => ({ halfWidthMm: mappingValues[id] }),
+    ),
     comparisons: 'one',
     notice: { fewSeeMm: mappingValues['few-see-mm'], mostSeeMm: mappingValues['most-see-mm'] },
   });
 }
 
 /**
- * Place the midline on a drawn face. Its answer is a line, so it stands beside the skills that ask for a number or a choice.
+ * Place the midline on a drawn face. Its answer is a line, so it stands beside the skills that ask for a
+ * number or a choice.
  * Right within the placing tolerance at brow height and at the chin, measured straight across.
  */
 export const placeMidline = {
@@ -141,5 +195,12 @@ export const placeMidline = {
   slips,
   mark,
   libraryReading,
-  facts: ['placing-tolerance-mm', 'example-error-mm', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm', 'factor-95'],
+  facts: [
+    'placing-tolerance-mm',
+    'example-error-mm',
+    'pencil-half-width-mm',
+    'caliper-half-width-mm',
+    'thread-half-width-mm',
+    'factor-95',
+  ],
 } as const;

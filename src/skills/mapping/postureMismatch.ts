@@ -13,7 +13,11 @@ const tenths = (mm: number) => Math.round(mm * 10) / 10;
 const rest: TakenSide = { pose: 'rest', posture: 'sitting', skin: 'normal' };
 const halfWidths = ['pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm'] as const;
 const exampleBudgetMm = budgetMm(halfWidths.map((id) => ({ halfWidthMm: measuringFacts[id].value })));
-const codeOf: Readonly<Record<Unlike, MismatchCode>> = { 'pose-differs': 'pose', 'posture-differs': 'posture', 'skin-differs': 'skin' };
+const codeOf: Readonly<Record<Unlike, MismatchCode>> = {
+  'pose-differs': 'pose',
+  'posture-differs': 'posture',
+  'skin-differs': 'skin',
+};
 
 const changeMm = ({ thenMm, nowMm }: Given) => tenths(nowMm - thenMm);
 function right(given: Given): MismatchCode {
@@ -26,22 +30,52 @@ function right(given: Given): MismatchCode {
 function other(draw: Draw, base: TakenSide): TakenSide {
   const part = drawOne(draw, ['pose', 'posture', 'posture', 'skin']);
   if (part === 'posture') return { ...base, posture: base.posture === 'sitting' ? 'lying' : 'sitting' };
-  if (part === 'pose') return { ...base, pose: drawOne<TakenSide['pose']>(draw, base.pose === 'rest' ? ['raised', 'frown', 'eyes-closed'] : ['rest', 'raised']) };
-  return { ...base, skin: drawOne<TakenSide['skin']>(draw, base.skin === 'normal' ? ['numb', 'swollen'] : ['normal']) };
+  if (part === 'pose')
+    return {
+      ...base,
+      pose: drawOne<TakenSide['pose']>(
+        draw,
+        base.pose === 'rest' ? ['raised', 'frown', 'eyes-closed'] : ['rest', 'raised'],
+      ),
+    };
+  return {
+    ...base,
+    skin: drawOne<TakenSide['skin']>(draw, base.skin === 'normal' ? ['numb', 'swollen'] : ['normal']),
+  };
 }
 
 function deal(draw: Draw): Given {
-  const base = drawOne<TakenSide>(draw, [rest, rest, { ...rest, posture: 'lying' }, { ...rest, pose: 'eyes-closed' }, { ...rest, skin: 'numb' }]);
+  const base = drawOne<TakenSide>(draw, [
+    rest,
+    rest,
+    { ...rest, posture: 'lying' },
+    { ...rest, pose: 'eyes-closed' },
+    { ...rest, skin: 'numb' },
+  ]);
   const changed = draw() < 0.55 ? other(draw, base) : base;
   const isTurned = draw() < 0.5;
-  const reading = { temMm: drawOne(draw, [0.2, 0.3, 0.4, 0.5]), readings: drawWhole(draw, 1, 4), budgetMm: exampleBudgetMm };
+  const reading = {
+    temMm: drawOne(draw, [0.2, 0.3, 0.4, 0.5]),
+    readings: drawWhole(draw, 1, 4),
+    budgetMm: exampleBudgetMm,
+  };
   const realMm = tenths(smallestRealDifferenceMm(reading, familyCoverageFactor(1)));
   const thenMm = tenths(17 + 6 * draw());
   const byMm = (draw() < 0.5 ? -1 : 1) * realMm * (draw() < 0.5 ? 0.15 + 0.65 * draw() : 1.25 + 1.3 * draw());
-  return { side: drawOne(draw, ['right', 'left']), then: isTurned ? changed : base, now: isTurned ? base : changed, thenMm, nowMm: tenths(thenMm + byMm), realMm };
+  return {
+    side: drawOne(draw, ['right', 'left']),
+    then: isTurned ? changed : base,
+    now: isTurned ? base : changed,
+    thenMm,
+    nowMm: tenths(thenMm + byMm),
+    realMm,
+  };
 }
 
-/** Two readings of one arch: refuse with the reason where they were not taken alike, otherwise real or not shown. */
+/**
+ * Two readings of one arch: refuse with the reason where they were not taken alike, otherwise real or not
+ * shown.
+ */
 export const postureMismatch: Skill<Given> = {
   id: 'posture-mismatch',
   given: (seed) => {
@@ -63,9 +97,24 @@ export const postureMismatch: Skill<Given> = {
     const unlike = mismatchWords(given);
     return [
       { id: 'alike', values: { unlike } },
-      { id: 'change', values: { nowMm: given.nowMm, thenMm: given.thenMm, changeMm: changeMm(given), realMm: given.realMm, use: unlike === 'nothing' ? 'This number decides.' : 'This number may not be used.' } },
+      {
+        id: 'change',
+        values: {
+          nowMm: given.nowMm,
+          thenMm: given.thenMm,
+          changeMm: changeMm(given),
+          realMm: given.realMm,
+          use: unlike === 'nothing' ? 'This number decides.' : 'This number may not be used.',
+        },
+      },
       { id: 'answer', values: { answer: postureMismatchWords.option(right(given), given) } },
     ];
   },
-  facts: ['upright-to-draw', 'side-marks-moved-lying', 'pencil-half-width-mm', 'caliper-half-width-mm', 'thread-half-width-mm'],
+  facts: [
+    'upright-to-draw',
+    'side-marks-moved-lying',
+    'pencil-half-width-mm',
+    'caliper-half-width-mm',
+    'thread-half-width-mm',
+  ],
 };

@@ -6,7 +6,12 @@ import { outlineOf } from '#lib/mapping/outline/outline.ts';
 import { stationMm } from '#lib/mapping/outline/station.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
-import { type BrowLine, type LineName, lineNames, type ThicknessGiven } from '#words/skills/thicknessAlongTheNormal.ts';
+import {
+  type BrowLine,
+  type LineName,
+  lineNames,
+  type ThicknessGiven,
+} from '#words/skills/thicknessAlongTheNormal.ts';
 import type { Skill } from '../skill.ts';
 import { areApart } from './areApart.ts';
 
@@ -16,7 +21,10 @@ const tolerance = 0.1;
 const leastMm = 3;
 const toTenth = (mm: number) => Math.round(mm * 10) / 10;
 const at = (uMm: number, vMm: number): FacePoint => ({ uMm: toTenth(uMm), vMm: toTenth(vMm) });
-const rounded = ({ lower, upper }: BrowLine): BrowLine => ({ lower: at(lower.uMm, lower.vMm), upper: at(upper.uMm, upper.vMm) });
+const rounded = ({ lower, upper }: BrowLine): BrowLine => ({
+  lower: at(lower.uMm, lower.vMm),
+  upper: at(upper.uMm, upper.vMm),
+});
 const sidewaysMm = ({ lower, upper }: BrowLine) => Math.abs(upper.uMm - lower.uMm);
 const upMm = ({ lower, upper }: BrowLine) => upper.vMm - lower.vMm;
 const lengthMm = (line: BrowLine) => Math.hypot(sidewaysMm(line), upMm(line));
@@ -27,7 +35,11 @@ const slips: Skill<Given>['slips'] = [
   { id: 'leaning-wrong', credit: 0.1, value: ({ lines, leaning }) => lengthMm(lines[leaning]) },
   { id: 'height-only', credit: 0.5, value: (given) => upMm(square(given)) },
   { id: 'sum-of-parts', credit: 0.4, value: (given) => sidewaysMm(square(given)) + upMm(square(given)) },
-  { id: 'arch-marks', credit: 0, value: ({ brow }) => lengthMm({ lower: brow.archLower, upper: brow.archTop }) },
+  {
+    id: 'arch-marks',
+    credit: 0,
+    value: ({ brow }) => lengthMm({ lower: brow.archLower, upper: brow.archTop }),
+  },
 ];
 
 /** A brow with a steep front or a steep tail, and a station there; undefined where a line misses an edge. */
@@ -48,8 +60,17 @@ function deal(draw: Draw): Given | undefined {
   const stationPercent = isFront ? drawWhole(draw, 20, 32) : drawWhole(draw, 76, 88);
   const edges = edgesOf(brow);
   const centre = centreAt(edges, stationMm(brow, 'frontLower', stationPercent / 100));
-  const [across, upright, leaning] = centre ? [centre.slope, 0, -centre.slope].map((slope) => acrossAt(edges, centre.point, slope)) : [];
-  const [first, ...others] = drawOne<readonly [LineName, LineName, LineName]>(draw, [['A', 'B', 'C'], ['A', 'C', 'B'], ['B', 'A', 'C'], ['B', 'C', 'A'], ['C', 'A', 'B'], ['C', 'B', 'A']]);
+  const [across, upright, leaning] = centre
+    ? [centre.slope, 0, -centre.slope].map((slope) => acrossAt(edges, centre.point, slope))
+    : [];
+  const [first, ...others] = drawOne<readonly [LineName, LineName, LineName]>(draw, [
+    ['A', 'B', 'C'],
+    ['A', 'C', 'B'],
+    ['B', 'A', 'C'],
+    ['B', 'C', 'A'],
+    ['C', 'A', 'B'],
+    ['C', 'B', 'A'],
+  ]);
   if (!centre || !across || !upright || !leaning || !outlineOf(brow).ok) return undefined;
   const [second, third] = others;
   const named = (name: LineName) => rounded(name === first ? across : name === second ? upright : leaning);
@@ -66,24 +87,52 @@ function deal(draw: Draw): Given | undefined {
   };
 }
 
-/** Thickness of a sloping brow along the line that stands square to its centreline: found among three, then measured. */
+/**
+ * Thickness of a sloping brow along the line that stands square to its centreline: found among three, then
+ * measured.
+ */
 export const thicknessAlongTheNormal: Skill<Given> = {
   id: 'thickness-along-the-normal',
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {
       const given = deal(draw);
-      if (!given || Math.abs(given.climbMm) < 3.5 || Math.abs(given.climbMm) > 6.5 || lengthMm(square(given)) < leastMm) continue;
-      if (areApart(lengthMm(square(given)), slips.map(({ value }) => Number(value(given))), tolerance)) return given;
+      if (
+        !given ||
+        Math.abs(given.climbMm) < 3.5 ||
+        Math.abs(given.climbMm) > 6.5 ||
+        lengthMm(square(given)) < leastMm
+      )
+        continue;
+      if (
+        areApart(
+          lengthMm(square(given)),
+          slips.map(({ value }) => Number(value(given))),
+          tolerance,
+        )
+      )
+        return given;
     }
   },
-  answer: (given) => ({ kind: 'number', range: rangeAround(lengthMm(square(given)), tolerance, 1), exact: lengthMm(square(given)), unit: 'mm' }),
+  answer: (given) => ({
+    kind: 'number',
+    range: rangeAround(lengthMm(square(given)), tolerance, 1),
+    exact: lengthMm(square(given)),
+    unit: 'mm',
+  }),
   slips,
   steps: (given) => {
     const line = square(given);
     const isClimbing = given.climbMm > 0;
     return [
-      { id: 'find', values: { way: isClimbing ? 'climbs' : 'falls', lean: isClimbing ? 'towards the midline' : 'outward', name: given.square } },
+      {
+        id: 'find',
+        values: {
+          way: isClimbing ? 'climbs' : 'falls',
+          lean: isClimbing ? 'towards the midline' : 'outward',
+          name: given.square,
+        },
+      },
       { id: 'parts', values: { name: given.square, acrossMm: sidewaysMm(line), upMm: upMm(line) } },
       { id: 'length', values: { acrossMm: sidewaysMm(line), upMm: upMm(line), thicknessMm: lengthMm(line) } },
     ];

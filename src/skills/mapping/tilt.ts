@@ -17,22 +17,50 @@ function behindDeg(heightMm: number, spanMm: number): number {
 
 /** The answer with `share` of the span: the right one, or half or twice of it. */
 const withShare = (given: Given, share: number): number =>
-  given.asks === 'height' ? fakedHeightMm(given.spanMm * share, given.tiltDeg) : behindDeg(given.heightMm, given.spanMm * share);
+  given.asks === 'height'
+    ? fakedHeightMm(given.spanMm * share, given.tiltDeg)
+    : behindDeg(given.heightMm, given.spanMm * share);
 
 const slips: Skill<Given>['slips'] = [
   { id: 'half-span', credit: 0.5, value: (given) => withShare(given, 0.5) },
   { id: 'doubled', credit: 0.5, value: (given) => withShare(given, 2) },
-  { id: 'per-cent', credit: 0.4, value: (given) => (given.asks === 'height' ? (given.spanMm * given.tiltDeg) / 100 : (100 * given.heightMm) / given.spanMm) },
-  { id: 'as-it-stands', credit: 0, value: (given) => (given.asks === 'height' ? given.tiltDeg : given.heightMm) },
-  { id: 'radians', credit: 0.3, value: (given) => (given.asks === 'height' ? Math.abs(given.spanMm * Math.sin(given.tiltDeg)) : withShare(given, 1) * degree) },
+  {
+    id: 'per-cent',
+    credit: 0.4,
+    value: (given) =>
+      given.asks === 'height' ? (given.spanMm * given.tiltDeg) / 100 : (100 * given.heightMm) / given.spanMm,
+  },
+  {
+    id: 'as-it-stands',
+    credit: 0,
+    value: (given) => (given.asks === 'height' ? given.tiltDeg : given.heightMm),
+  },
+  {
+    id: 'radians',
+    credit: 0.3,
+    value: (given) =>
+      given.asks === 'height'
+        ? Math.abs(given.spanMm * Math.sin(given.tiltDeg))
+        : withShare(given, 1) * degree,
+  },
 ];
 
 function deal(draw: Draw): Given {
   const between = drawOne<Given['between']>(draw, ['fronts', 'arches', 'arches', 'tails']);
-  const spanMm = between === 'fronts' ? drawWhole(draw, 30, 44) : between === 'arches' ? drawWhole(draw, 74, 92) : drawWhole(draw, 104, 122);
+  const spanMm =
+    between === 'fronts'
+      ? drawWhole(draw, 30, 44)
+      : between === 'arches'
+        ? drawWhole(draw, 74, 92)
+        : drawWhole(draw, 104, 122);
   const tiltDeg = drawWhole(draw, 2, 12) / 2;
   if (draw() < 0.6) return { between, spanMm, asks: 'height', tiltDeg };
-  return { between, spanMm, asks: 'tilt', heightMm: Math.round(fakedHeightMm(spanMm, tiltDeg + 0.6 * draw() - 0.3) * 10) / 10 };
+  return {
+    between,
+    spanMm,
+    asks: 'tilt',
+    heightMm: Math.round(fakedHeightMm(spanMm, tiltDeg + 0.6 * draw() - 0.3) * 10) / 10,
+  };
 }
 
 /** What a tilt fakes between two points, or the tilt behind what was read: span × sine, and back. */
@@ -43,10 +71,23 @@ export const tilt: Skill<Given> = {
     for (;;) {
       const given = deal(draw);
       const right = withShare(given, 1);
-      if (right > 0.6 && areApart(right, slips.map(({ value }) => Number(value(given))), tolerance)) return given;
+      if (
+        right > 0.6 &&
+        areApart(
+          right,
+          slips.map(({ value }) => Number(value(given))),
+          tolerance,
+        )
+      )
+        return given;
     }
   },
-  answer: (given) => ({ kind: 'number', range: rangeAround(withShare(given, 1), tolerance, 1), exact: withShare(given, 1), unit: given.asks === 'height' ? 'mm' : '°' }),
+  answer: (given) => ({
+    kind: 'number',
+    range: rangeAround(withShare(given, 1), tolerance, 1),
+    exact: withShare(given, 1),
+    unit: given.asks === 'height' ? 'mm' : '°',
+  }),
   slips,
   steps: (given) => {
     const { spanMm } = given;

@@ -1,4 +1,11 @@
-import { mayRead, photoNumbers, refusals, type PhotoNumber, type PhotoRefusal, type PictureTaken } from '#lib/mapping/pose/mayRead.ts';
+import {
+  mayRead,
+  photoNumbers,
+  refusals,
+  type PhotoNumber,
+  type PhotoRefusal,
+  type PictureTaken,
+} from '#lib/mapping/pose/mayRead.ts';
 import { drawFrom, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import { neededFor, useOrRefuseWords } from '#words/skills/useOrRefuse.ts';
 import type { UseOrRefuseAnswer, UseOrRefuseGiven } from '#words/skills/useOrRefuse.ts';
@@ -42,7 +49,10 @@ function takePicture(draw: Draw, wanted: PhotoNumber): PictureTaken {
 /** "Use", the right refusal and others, four in all, in the rule's own order. */
 function choicesFor(draw: Draw, right: UseOrRefuseAnswer): readonly UseOrRefuseAnswer[] {
   const wrong = refusals.filter((why) => why !== right);
-  const shuffled = wrong.map((why) => ({ why, at: draw() })).sort((a, b) => a.at - b.at).map(({ why }) => why);
+  const shuffled = wrong
+    .map((why) => ({ why, at: draw() }))
+    .sort((a, b) => a.at - b.at)
+    .map(({ why }) => why);
   const kept = new Set<UseOrRefuseAnswer>(['use', right, ...shuffled.slice(0, right === 'use' ? 3 : 2)]);
   return ['use' as const, ...refusals].filter((code) => kept.has(code));
 }
@@ -69,7 +79,20 @@ export const useOrRefuse: Skill<Given> = {
   ],
   steps: (given) => [
     { id: 'needs', values: { needs: neededFor(given.wanted) } },
-    { id: 'has', values: { has: rightAnswer(given) === 'use' ? 'This picture has all of it' : 'Something stands against it', answer: useOrRefuseWords.option(rightAnswer(given), given) } },
+    {
+      id: 'has',
+      values: {
+        has: rightAnswer(given) === 'use' ? 'This picture has all of it' : 'Something stands against it',
+        answer: useOrRefuseWords.option(rightAnswer(given), given),
+      },
+    },
   ],
-  facts: ['turn-3-deg-tail-mm', 'nod-up-tail-mm', 'nod-none-tail-mm', 'brow-from-30-cm-mm', 'brow-straight-mm', 'ask-if-mirrored'],
+  facts: [
+    'turn-3-deg-tail-mm',
+    'nod-up-tail-mm',
+    'nod-none-tail-mm',
+    'brow-from-30-cm-mm',
+    'brow-straight-mm',
+    'ask-if-mirrored',
+  ],
 };

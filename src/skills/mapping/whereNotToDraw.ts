@@ -1,5 +1,11 @@
 import { drawFrom, type Draw } from '#lib/quantities/seed.ts';
-import { outlineParts, partOnNothing, whereNotToDrawWords, type OutlinePart, type WhereNotGiven } from '#words/skills/whereNotToDraw.ts';
+import {
+  outlineParts,
+  partOnNothing,
+  whereNotToDrawWords,
+  type OutlinePart,
+  type WhereNotGiven,
+} from '#words/skills/whereNotToDraw.ts';
 import type { Skill } from '../skill.ts';
 
 type Given = WhereNotGiven;
@@ -11,13 +17,29 @@ function deal(draw: Draw): Given {
   const kind = draw();
   const early = toHalf(outlineMm * (0.62 + 0.08 * draw()));
   const late = toHalf(outlineMm * (0.76 + 0.1 * draw()));
-  const [hairToMm, leavesBoneMm] = kind < 0.32 ? [early, late] : kind < 0.64 ? [late, early] : kind < 0.84 ? [early, outlineMm] : [outlineMm, late];
-  return { outlineMm, hairFromMm: toHalf(1.5 + 2 * draw()), hairToMm, thinFromMm: toHalf(outlineMm * (0.44 + 0.1 * draw())), leavesBoneMm };
+  const [hairToMm, leavesBoneMm] =
+    kind < 0.32
+      ? [early, late]
+      : kind < 0.64
+        ? [late, early]
+        : kind < 0.84
+          ? [early, outlineMm]
+          : [outlineMm, late];
+  return {
+    outlineMm,
+    hairFromMm: toHalf(1.5 + 2 * draw()),
+    hairToMm,
+    thinFromMm: toHalf(outlineMm * (0.44 + 0.1 * draw())),
+    leavesBoneMm,
+  };
 }
 
 /** Parts that exist on this brow; two ends that are the whole length are no part. */
 const offered = ({ outlineMm, hairToMm, leavesBoneMm }: Given): readonly OutlinePart[] =>
-  outlineParts.filter((part) => !(part === 'bare-tail' && hairToMm >= outlineMm) && !(part === 'off-bone' && leavesBoneMm >= outlineMm));
+  outlineParts.filter(
+    (part) =>
+      !(part === 'bare-tail' && hairToMm >= outlineMm) && !(part === 'off-bone' && leavesBoneMm >= outlineMm),
+  );
 
 const inWords = (given: Given, part: 'hair' | 'bone') => {
   const { outlineMm, hairFromMm, hairToMm, leavesBoneMm } = given;

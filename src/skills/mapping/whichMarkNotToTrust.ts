@@ -15,14 +15,27 @@ const marksOf = (suspect: Suspect): readonly ListedMark[] =>
 function deal(draw: Draw): Given {
   const midlineMm = 60 + 8 * draw();
   const chance = draw();
-  const out = chance < 0.22 ? 'none' : chance < 0.52 ? 'nose' : drawOne<Suspect>(draw, ['inner-corner', 'pupil', 'outer-corner', 'nasion', 'chin']);
+  const out =
+    chance < 0.22
+      ? 'none'
+      : chance < 0.52
+        ? 'nose'
+        : drawOne<Suspect>(draw, ['inner-corner', 'pupil', 'outer-corner', 'nasion', 'chin']);
   const offMm = (draw() < 0.5 ? -1 : 1) * (3.2 + 3 * draw());
   const place = (name: ListedMark) => {
     const scatterMm = drawNormalWithin(draw, 0, 0.45, -0.9, 0.9);
     return roundScaled(midlineMm + scatterMm + (marksOf(out).includes(name) ? offMm : 0), 1) / 10;
   };
   const [inner, pupil, outer, nasion, wing, base, chin] = listedMarks.map(place);
-  const placesMm = { 'inner-corner': inner ?? 0, pupil: pupil ?? 0, 'outer-corner': outer ?? 0, nasion: nasion ?? 0, 'nose-wing': wing ?? 0, 'nose-base': base ?? 0, chin: chin ?? 0 };
+  const placesMm = {
+    'inner-corner': inner ?? 0,
+    pupil: pupil ?? 0,
+    'outer-corner': outer ?? 0,
+    nasion: nasion ?? 0,
+    'nose-wing': wing ?? 0,
+    'nose-base': base ?? 0,
+    chin: chin ?? 0,
+  };
   return { placesMm, outerWidthMm: Math.round(2 * (84 + 10 * draw())) / 2, limitMm };
 }
 
@@ -40,7 +53,8 @@ function furthest(given: Given): ListedMark {
 }
 
 /**
- * The mark that stands furthest from the median of all and beyond the limit; the nose's two marks are one answer.
+ * The mark that stands furthest from the median of all and beyond the limit; the nose's two marks are one
+ * answer.
  * The median, because a mean would follow the very mark in question.
  */
 export const whichMarkNotToTrust: Skill<Given> = {
@@ -63,10 +77,22 @@ export const whichMarkNotToTrust: Skill<Given> = {
     { id: 'nearest-to-the-nose', credit: 0, value: () => 'inner-corner' },
   ],
   steps: (given) => [
-    { id: 'order', values: { inOrder: inOrder(given).map((name) => given.placesMm[name].toFixed(1)).join(', '), middleMm: middleMm(given) } },
+    {
+      id: 'order',
+      values: {
+        inOrder: inOrder(given)
+          .map((name) => given.placesMm[name].toFixed(1))
+          .join(', '),
+        middleMm: middleMm(given),
+      },
+    },
     {
       id: 'furthest',
-      values: { furthest: listedMarkWords[furthest(given)].replace(', middle', ''), awayMm: roundScaled(awayMm(given, furthest(given)), 1) / 10, limitMm: given.limitMm },
+      values: {
+        furthest: listedMarkWords[furthest(given)].replace(', middle', ''),
+        awayMm: roundScaled(awayMm(given, furthest(given)), 1) / 10,
+        limitMm: given.limitMm,
+      },
     },
     { id: 'decide', values: { answer: whichMarkWords.option(notTrusted(given), given) } },
   ],

@@ -30,17 +30,33 @@ const slips: Skill<Given>['slips'] = [
   { id: 'no-width', credit: 0, value: (given) => load(given) / given.widthMm },
 ];
 
-/** Share of skin that strokes cover, side by side or crossing. Dealt again until no wrong method gives the right answer. */
+/**
+ * Share of skin that strokes cover, side by side or crossing. Dealt again until no wrong method gives the
+ * right answer.
+ */
 export const coverageFromStrokes: Skill<Given> = {
   id: 'coverage-from-strokes',
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {
       const given = deal(draw);
-      if (load(given) <= 75 && areApart(right(given), slips.map(({ value }) => Number(value(given))), tolerance)) return given;
+      if (
+        load(given) <= 75 &&
+        areApart(
+          right(given),
+          slips.map(({ value }) => Number(value(given))),
+          tolerance,
+        )
+      )
+        return given;
     }
   },
-  answer: (given) => ({ kind: 'number', range: rangeAround(right(given), tolerance, 1), exact: right(given), unit: '%' }),
+  answer: (given) => ({
+    kind: 'number',
+    range: rangeAround(right(given), tolerance, 1),
+    exact: right(given),
+    unit: '%',
+  }),
   slips,
   steps: (given) => {
     const { count, lengthMm, widthMm, areaMm2, crossing } = given;
@@ -48,7 +64,12 @@ export const coverageFromStrokes: Skill<Given> = {
     return [
       { id: 'one', values: { lengthMm, widthMm, one: lengthMm * widthMm } },
       { id: 'all', values: { count, one: lengthMm * widthMm, sum, areaMm2, load: sum / areaMm2 } },
-      crossing ? { id: 'crossing', values: { load: sum / areaMm2, bare: Math.exp(-sum / areaMm2), answer: right(given) } } : { id: 'apart', values: { load: sum / areaMm2, answer: right(given) } },
+      crossing
+        ? {
+            id: 'crossing',
+            values: { load: sum / areaMm2, bare: Math.exp(-sum / areaMm2), answer: right(given) },
+          }
+        : { id: 'apart', values: { load: sum / areaMm2, answer: right(given) } },
     ];
   },
   facts: ['lines-widen'],

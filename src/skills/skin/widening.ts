@@ -19,7 +19,12 @@ const right = (given: Given) => percent(given, given.isCrossing);
 
 function deal(draw: Draw): Given {
   const freshMm = drawWhole(draw, 14, 22) / 100;
-  return { freshPercent: drawWhole(draw, 15, 40), freshMm, healedMm: Number((freshMm + drawWhole(draw, 6, 18) / 100).toFixed(2)), isCrossing: draw() < 0.5 };
+  return {
+    freshPercent: drawWhole(draw, 15, 40),
+    freshMm,
+    healedMm: Number((freshMm + drawWhole(draw, 6, 18) / 100).toFixed(2)),
+    isCrossing: draw() < 0.5,
+  };
 }
 
 const slips: Skill<Given>['slips'] = [
@@ -29,24 +34,48 @@ const slips: Skill<Given>['slips'] = [
   { id: 'gain-only', credit: 0.5, value: (given) => right(given) - given.freshPercent },
 ];
 
-/** Share covered after widening, from the share before. Dealt again until no wrong method gives the right answer. */
+/**
+ * Share covered after widening, from the share before. Dealt again until no wrong method gives the right
+ * answer.
+ */
 export const widening: Skill<Given> = {
   id: 'widening',
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {
       const given = deal(draw);
-      if (percent(given, false) < 95 && areApart(right(given), slips.map(({ value }) => Number(value(given))), tolerance)) return given;
+      if (
+        percent(given, false) < 95 &&
+        areApart(
+          right(given),
+          slips.map(({ value }) => Number(value(given))),
+          tolerance,
+        )
+      )
+        return given;
     }
   },
-  answer: (given) => ({ kind: 'number', range: rangeAround(right(given), tolerance, 1), exact: right(given), unit: '%' }),
+  answer: (given) => ({
+    kind: 'number',
+    range: rangeAround(right(given), tolerance, 1),
+    exact: right(given),
+    unit: '%',
+  }),
   slips,
   steps: (given) => {
     const { freshPercent, freshMm, healedMm, isCrossing } = given;
     const first = { id: 'ratio', values: { healedMm, freshMm, ratio: ratio(given) } };
-    if (!isCrossing) return [first, { id: 'times', values: { freshPercent, ratio: ratio(given), answer: right(given) } }];
+    if (!isCrossing)
+      return [first, { id: 'times', values: { freshPercent, ratio: ratio(given), answer: right(given) } }];
     const bare = 1 - freshPercent / 100;
-    return [first, { id: 'bare', values: { freshPercent, bare } }, { id: 'power', values: { bare, ratio: ratio(given), left: bare ** ratio(given), answer: right(given) } }];
+    return [
+      first,
+      { id: 'bare', values: { freshPercent, bare } },
+      {
+        id: 'power',
+        values: { bare, ratio: ratio(given), left: bare ** ratio(given), answer: right(given) },
+      },
+    ];
   },
   facts: ['lines-widen', 'stroke-spread-mm'],
 };

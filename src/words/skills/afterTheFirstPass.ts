@@ -6,7 +6,10 @@ import { say } from './say.ts';
 
 export type HeightMark = Exclude<BrowMark, 'tail'>;
 
-/** One mark of an approved outline and where the pigment's edge is read after the first pass; `across`: the other edge at the same place. */
+/**
+ * One mark of an approved outline and where the pigment's edge is read after the first pass; `across`: the
+ * other edge at the same place.
+ */
 export type AfterTheFirstPassGiven = Readonly<{
   mark: HeightMark;
   approvedMm: number;
@@ -19,17 +22,33 @@ export type AfterTheFirstPassGiven = Readonly<{
   now: Readonly<{ pose: Pose; posture: Posture; skin: SkinState }>;
 }>;
 
-export const nextSteps = ['add-here', 'stop-not-shown', 'stop-swollen', 'stop-over', 'stop-thicker', 'measure-again', 'hide-it'] as const;
+export const nextSteps = [
+  'add-here',
+  'stop-not-shown',
+  'stop-swollen',
+  'stop-over',
+  'stop-thicker',
+  'measure-again',
+  'hide-it',
+] as const;
 export type NextStepCode = (typeof nextSteps)[number];
 
 const isUpper = (mark: HeightMark) => mark === 'frontTop' || mark === 'archTop';
 const markName = (mark: HeightMark) => browMarkWords[mark].replace(',', '');
-const gapMm = ({ approvedMm, pigmentMm }: Readonly<{ approvedMm: number; pigmentMm: number }>) => Math.abs(approvedMm - pigmentMm);
-const acrossMark: Readonly<Record<HeightMark, HeightMark>> = { frontTop: 'frontLower', frontLower: 'frontTop', archTop: 'archLower', archLower: 'archTop' };
+const gapMm = ({ approvedMm, pigmentMm }: Readonly<{ approvedMm: number; pigmentMm: number }>) =>
+  Math.abs(approvedMm - pigmentMm);
+const acrossMark: Readonly<Record<HeightMark, HeightMark>> = {
+  frontTop: 'frontLower',
+  frontLower: 'frontTop',
+  archTop: 'archLower',
+  archLower: 'archTop',
+};
 
 /** Which way is short at this edge. */
 export function wayInWords(mark: HeightMark): string {
-  return isUpper(mark) ? 'At an upper mark, lower is short and higher is over.' : 'At a lower edge it is the other way round: higher is short and lower is over.';
+  return isUpper(mark)
+    ? 'At an upper mark, lower is short and higher is over.'
+    : 'At a lower edge it is the other way round: higher is short and lower is over.';
 }
 
 /** What the other edge at the same place does: on its line, moved the same way, or otherwise. */
@@ -38,34 +57,51 @@ export function acrossWords({ mark, approvedMm, pigmentMm, across }: AfterTheFir
   const [small = 0, large = 0] = [Math.abs(here), Math.abs(there)].sort((a, b) => a - b);
   const which = there < 0 ? 'lower' : 'higher';
   const name = `the ${markName(acrossMark[mark])}`;
-  if (here * there > 0 && small >= large / 2) return `Both edges read ${which} by nearly the same (${fixed(Math.abs(here))} and ${fixed(Math.abs(there))} mm)`;
-  return Math.abs(there) < 0.35 ? `Its other edge, ${name}, is on its line` : `Its other edge, ${name}, reads ${fixed(Math.abs(there))} mm ${which}`;
+  if (here * there > 0 && small >= large / 2)
+    return `Both edges read ${which} by nearly the same (${fixed(Math.abs(here))} and ${fixed(Math.abs(there))} mm)`;
+  return Math.abs(there) < 0.35
+    ? `Its other edge, ${name}, is on its line`
+    : `Its other edge, ${name}, reads ${fixed(Math.abs(there))} mm ${which}`;
 }
 
 /** True when both edges read off the same way by nearly the same, and by more than the readings can make. */
-const isShifted = (given: AfterTheFirstPassGiven) => acrossWords(given).startsWith('Both') && Math.max(gapMm(given), gapMm(given.across)) > given.realFromMm;
+const isShifted = (given: AfterTheFirstPassGiven) =>
+  acrossWords(given).startsWith('Both') && Math.max(gapMm(given), gapMm(given.across)) > given.realFromMm;
 /** True when the other edge is past its line by more than the readings can make. */
-const isOverAcross = ({ mark, across, realFromMm }: AfterTheFirstPassGiven) => (isUpper(mark) ? across.approvedMm - across.pigmentMm : across.pigmentMm - across.approvedMm) > realFromMm;
+const isOverAcross = ({ mark, across, realFromMm }: AfterTheFirstPassGiven) =>
+  (isUpper(mark) ? across.approvedMm - across.pigmentMm : across.pigmentMm - across.approvedMm) > realFromMm;
 
 /** "at rest, eyes open; sitting; skin swollen" */
 function takenWords({ pose, posture, skin }: AfterTheFirstPassGiven['now']): string {
   return `${poseWords[pose]}; ${postureWords[posture]}; skin ${skinWords[skin]}`;
 }
 
-const carryWords: Readonly<Record<SkinState, string>> = { swollen: 'large enough for swollen skin', numb: 'numb skin is expected after a pass', normal: 'the skin is calm' };
+const carryWords: Readonly<Record<SkinState, string>> = {
+  swollen: 'large enough for swollen skin',
+  numb: 'numb skin is expected after a pass',
+  normal: 'the skin is calm',
+};
 
-/** Which way is out of the outline, and what decides at this mark: the first thing that holds, in the order in which it is asked. */
+/**
+ * Which way is out of the outline, and what decides at this mark: the first thing that holds, in the order in
+ * which it is asked.
+ */
 function whyWords(given: AfterTheFirstPassGiven): string {
   const { mark, approvedMm, pigmentMm, realFromMm, chaseFromMm, now } = given;
   const gap = `${fixed(gapMm(given))} mm`;
   const isLower = pigmentMm < approvedMm;
-  if (now.pose !== 'rest' || now.posture !== 'sitting') return `She is not placed as when she approved (now ${takenWords(now)}), so the two readings are not compared.`;
-  if (isShifted(given)) return `${acrossWords(given)}: the brow or the level has moved, not the pigment. Level first, and read both again.`;
-  if (gapMm(given) < realFromMm) return `The numbers differ by ${gap}, and at these marks a gap is real only from ${fixed(realFromMm)} mm.`;
+  if (now.pose !== 'rest' || now.posture !== 'sitting')
+    return `She is not placed as when she approved (now ${takenWords(now)}), so the two readings are not compared.`;
+  if (isShifted(given))
+    return `${acrossWords(given)}: the brow or the level has moved, not the pigment. Level first, and read both again.`;
+  if (gapMm(given) < realFromMm)
+    return `The numbers differ by ${gap}, and at these marks a gap is real only from ${fixed(realFromMm)} mm.`;
   const way = wayInWords(mark);
   if (isLower !== isUpper(mark)) return `${way} This pigment stands ${gap} over.`;
-  if (isOverAcross(given)) return `${way} It is ${gap} short. ${acrossWords(given)}, past the outline: filled here, the brow would be thicker than she approved.`;
-  if (now.skin === 'swollen' && gapMm(given) < chaseFromMm) return `${way} It is ${gap} short and real, but under ${fixed(chaseFromMm)} mm, and the skin is swollen.`;
+  if (isOverAcross(given))
+    return `${way} It is ${gap} short. ${acrossWords(given)}, past the outline: filled here, the brow would be thicker than she approved.`;
+  if (now.skin === 'swollen' && gapMm(given) < chaseFromMm)
+    return `${way} It is ${gap} short and real, but under ${fixed(chaseFromMm)} mm, and the skin is swollen.`;
   return `${way} It is ${gap} short: real, inside the outline, and ${carryWords[now.skin]}. ${acrossWords(given)}.`;
 }
 
@@ -120,13 +156,37 @@ export const afterTheFirstPassWords: ProblemWords<AfterTheFirstPassGiven> = {
   },
   right: (given, reply) => `${reply}. ${whyWords(given)}`,
   slips: {
-    'added-it': (given, reply) => ({ title: 'Pigment cannot be taken out again', text: `You chose “${reply}”. ${whyWords(given)}` }),
-    'called-not-shown': (given, reply) => ({ title: 'Look at the size of the gap again', text: `You chose “${reply}”. ${whyWords(given)}` }),
-    'blamed-swelling': (given, reply) => ({ title: 'Swelling does not decide this one', text: `You chose “${reply}”. ${whyWords(given)}` }),
-    'called-over': (given, reply) => ({ title: 'Is it past the outline?', text: `You chose “${reply}”. ${whyWords(given)}` }),
-    'called-thicker': (given, reply) => ({ title: 'Is the other edge past its line?', text: `You chose “${reply}”. ${whyWords(given)}` }),
-    'read-again': (given, reply) => ({ title: 'The readings can be compared', text: `You chose “${reply}”. Pose and position are those of the approval, and the two edges did not move alike; swollen or numb skin is expected after a pass. ${whyWords(given)}` }),
-    'hid-it': (_, reply) => ({ title: 'Never hide pigment under skin colour', text: `You chose “${reply}”. It is a second tattoo, heals to another colour and cannot be matched for years. Leave the edge, or let it be lightened later.` }),
+    'added-it': (given, reply) => ({
+      title: 'Pigment cannot be taken out again',
+      text: `You chose “${reply}”. ${whyWords(given)}`,
+    }),
+    'called-not-shown': (given, reply) => ({
+      title: 'Look at the size of the gap again',
+      text: `You chose “${reply}”. ${whyWords(given)}`,
+    }),
+    'blamed-swelling': (given, reply) => ({
+      title: 'Swelling does not decide this one',
+      text: `You chose “${reply}”. ${whyWords(given)}`,
+    }),
+    'called-over': (given, reply) => ({
+      title: 'Is it past the outline?',
+      text: `You chose “${reply}”. ${whyWords(given)}`,
+    }),
+    'called-thicker': (given, reply) => ({
+      title: 'Is the other edge past its line?',
+      text: `You chose “${reply}”. ${whyWords(given)}`,
+    }),
+    'read-again': (given, reply) => ({
+      title: 'The readings can be compared',
+      text: `You chose “${reply}”. Pose and position are those of the approval, and the two edges did not move alike; swollen or numb skin is expected after a pass. ${whyWords(given)}`,
+    }),
+    'hid-it': (_, reply) => ({
+      title: 'Never hide pigment under skin colour',
+      text: `You chose “${reply}”. It is a second tattoo, heals to another colour and cannot be matched for years. Leave the edge, or let it be lightened later.`,
+    }),
   },
-  other: (_, reply) => ({ title: 'Not that one', text: `You chose “${reply}”. Ask in this order: taken alike? did both edges move? which way is out? real? swollen?` }),
+  other: (_, reply) => ({
+    title: 'Not that one',
+    text: `You chose “${reply}”. Ask in this order: taken alike? did both edges move? which way is out? real? swollen?`,
+  }),
 };

@@ -30,14 +30,21 @@ const isEye = ({ asked }: ArchByRuleGiven) => asked === 'women';
 const startName = (given: ArchByRuleGiven) => (isEye(given) ? 'inner eye corner' : 'front');
 const endName = (given: ArchByRuleGiven) => (isEye(given) ? 'outer eye corner' : 'tail');
 const spanName = (given: ArchByRuleGiven) => (isEye(given) ? 'eye’s width' : 'brow’s length');
-const shareText = ({ asked }: ArchByRuleGiven) => ({ 'golden-from-front': '0.618', 'two-thirds': 'two thirds', women: '0.929' })[asked];
+const shareText = ({ asked }: ArchByRuleGiven) =>
+  ({ 'golden-from-front': '0.618', 'two-thirds': 'two thirds', women: '0.929' })[asked];
 
 /** Where the rule starts and how long its line is, settled: the mean of both sides. */
 export function settledLine(given: ArchByRuleGiven): Readonly<{ startMm: number; endMm: number }> {
   const { brows, eyes } = given;
   return isEye(given)
-    ? { startMm: (eyes.right.innerMm + eyes.left.innerMm) / 2, endMm: (eyes.right.outerMm + eyes.left.outerMm) / 2 }
-    : { startMm: (brows.right.frontMm + brows.left.frontMm) / 2, endMm: (brows.right.tailMm + brows.left.tailMm) / 2 };
+    ? {
+        startMm: (eyes.right.innerMm + eyes.left.innerMm) / 2,
+        endMm: (eyes.right.outerMm + eyes.left.outerMm) / 2,
+      }
+    : {
+        startMm: (brows.right.frontMm + brows.left.frontMm) / 2,
+        endMm: (brows.right.tailMm + brows.left.tailMm) / 2,
+      };
 }
 
 /** "Settled: front 14.2, tail 57.0 mm." */
@@ -76,11 +83,13 @@ export const archByRuleWords: ProblemWords<ArchByRuleGiven> = {
   steps: {
     settle: {
       hint: 'Which two marks does the rule count between? Take the mean of right and left for each.',
-      done: (v) => `Settle: ${say(v, 'startName')} (${say(v, 'startRightMm', 1)} + ${say(v, 'startLeftMm', 1)}) ÷ 2 = ${say(v, 'startMm')}, ${say(v, 'endName')} (${say(v, 'endRightMm', 1)} + ${say(v, 'endLeftMm', 1)}) ÷ 2 = ${say(v, 'endMm')} mm.`,
+      done: (v) =>
+        `Settle: ${say(v, 'startName')} (${say(v, 'startRightMm', 1)} + ${say(v, 'startLeftMm', 1)}) ÷ 2 = ${say(v, 'startMm')}, ${say(v, 'endName')} (${say(v, 'endRightMm', 1)} + ${say(v, 'endLeftMm', 1)}) ÷ 2 = ${say(v, 'endMm')} mm.`,
     },
     length: {
       hint: 'How far is it from the first mark to the second?',
-      done: (v) => `Length of the line: ${say(v, 'endMm')} − ${say(v, 'startMm')} = ${say(v, 'lengthMm')} mm.`,
+      done: (v) =>
+        `Length of the line: ${say(v, 'endMm')} − ${say(v, 'startMm')} = ${say(v, 'lengthMm')} mm.`,
     },
     share: {
       hint: 'Take the rule’s share of that length.',
@@ -88,10 +97,12 @@ export const archByRuleWords: ProblemWords<ArchByRuleGiven> = {
     },
     answer: {
       hint: 'The share counts from the first mark, and your answer counts from the midline.',
-      done: (v) => `Add where the line starts: ${say(v, 'startMm')} + ${say(v, 'partMm')} = ${sayTenths(v, 'answerMm')} mm, on both sides.`,
+      done: (v) =>
+        `Add where the line starts: ${say(v, 'startMm')} + ${say(v, 'partMm')} = ${sayTenths(v, 'answerMm')} mm, on both sides.`,
     },
   },
-  right: (given, reply) => `${reply}, on both sides. ${settledText(given)} Another rule would put it elsewhere: write down which one you used.`,
+  right: (given, reply) =>
+    `${reply}, on both sides. ${settledText(given)} Another rule would put it elsewhere: write down which one you used.`,
   slips: {
     'from-the-far-end': (given, reply) => ({
       title: `That counts from the ${endName(given)}`,

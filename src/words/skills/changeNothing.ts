@@ -10,10 +10,21 @@ export type ComparedThing = (typeof comparedThings)[number];
 /** Left minus right, with the two ends of what the readings allow. */
 export type Compared = Readonly<{ differenceMm: number; loMm: number; hiMm: number }>;
 export type TakenSide = Readonly<{ pose: Pose; posture: Posture; skin: SkinState }>;
-export const nextMoves = ['change-nothing', 'ask-first', 'raise-right-arch', 'raise-left-arch', 'bring-in-right-front', 'bring-in-left-front', 'measure-again'] as const;
+export const nextMoves = [
+  'change-nothing',
+  'ask-first',
+  'raise-right-arch',
+  'raise-left-arch',
+  'bring-in-right-front',
+  'bring-in-left-front',
+  'measure-again',
+] as const;
 export type NextMove = (typeof nextMoves)[number];
 
-/** What she has said of her two sides: nothing, that she would like them more alike, or yes to a change drawn in pencil. */
+/**
+ * What she has said of her two sides: nothing, that she would like them more alike, or yes to a change drawn
+ * in pencil.
+ */
 export const wishes = ['quiet', 'asks', 'said-yes'] as const;
 export type Wish = (typeof wishes)[number];
 
@@ -26,7 +37,8 @@ export type ChangeNothingGiven = Readonly<{
 const wishWords: Readonly<Record<Wish, string>> = {
   quiet: 'She came for colour and has not spoken of her two sides.',
   asks: 'She would like her two sides more alike. Nothing is drawn yet.',
-  'said-yes': 'She asked for more equal brows. You drew the change in pencil, and she looked in the mirror and said yes.',
+  'said-yes':
+    'She asked for more equal brows. You drew the change in pencil, and she looked in the mirror and said yes.',
 };
 
 const thingWords: Readonly<Record<ComparedThing, string>> = {
@@ -50,13 +62,18 @@ const isMove = (code: string): code is NextMove => nextMoves.some((name) => name
 /** "−0.4 to +1.6" */
 const rangeOf = ({ loMm, hiMm }: Compared) => `${signed(loMm)} to ${signed(hiMm)} mm`;
 const includesZero = ({ loMm, hiMm }: Compared) => loMm <= 0 && hiMm >= 0;
-const takenWords = ({ pose, posture, skin }: TakenSide) => `${postureWords[posture]}, ${poseWords[pose]}, skin ${skinWords[skin]}`;
+const takenWords = ({ pose, posture, skin }: TakenSide) =>
+  `${postureWords[posture]}, ${poseWords[pose]}, skin ${skinWords[skin]}`;
 
 /** What is unlike about how the two sides were read; empty when they were read alike. */
 function unlike({ taken: { right, left } }: ChangeNothingGiven): string {
-  if (right.posture !== left.posture) return `The right side was read ${postureWords[right.posture]}, the left side ${postureWords[left.posture]}`;
-  if (right.pose !== left.pose) return `The right side was read ${poseWords[right.pose]}, the left side ${poseWords[left.pose]}`;
-  return right.skin === left.skin ? '' : `The skin was ${skinWords[right.skin]} on the right and ${skinWords[left.skin]} on the left`;
+  if (right.posture !== left.posture)
+    return `The right side was read ${postureWords[right.posture]}, the left side ${postureWords[left.posture]}`;
+  if (right.pose !== left.pose)
+    return `The right side was read ${poseWords[right.pose]}, the left side ${poseWords[left.pose]}`;
+  return right.skin === left.skin
+    ? ''
+    : `The skin was ${skinWords[right.skin]} on the right and ${skinWords[left.skin]} on the left`;
 }
 
 /** The way out: what the table really allows. */
@@ -66,7 +83,10 @@ function truth(given: ChangeNothingGiven): string {
   const real = comparedThings.find((thing) => !includesZero(given.compared[thing]));
   if (!real) return 'Every range holds 0, so no difference is shown to be real. Leave the brows as they are.';
   const { differenceMm } = given.compared[real];
-  const what = real === 'front-place' ? `the ${differenceMm > 0 ? 'left' : 'right'} front stands further out` : `the ${differenceMm > 0 ? 'right' : 'left'} arch is lower`;
+  const what =
+    real === 'front-place'
+      ? `the ${differenceMm > 0 ? 'left' : 'right'} front stands further out`
+      : `the ${differenceMm > 0 ? 'right' : 'left'} arch is lower`;
   const shown = `Only one range leaves 0 out: ${thingWords[real]}, ${rangeOf(given.compared[real])}. So ${what}.`;
   return given.wish === 'said-yes'
     ? `${shown} She has seen the change in pencil and said yes to it, so that one may be changed.`
@@ -75,27 +95,44 @@ function truth(given: ChangeNothingGiven): string {
 
 function wishDone(wish: number | string): string {
   if (wish === 'said-yes') return 'She has seen a change drawn in pencil and said yes to it.';
-  return wish === 'asks' ? 'She would like more equal sides. Nothing is drawn yet, so she has said yes to nothing.' : 'She has not asked for any change.';
+  return wish === 'asks'
+    ? 'She would like more equal sides. Nothing is drawn yet, so she has said yes to nothing.'
+    : 'She has not asked for any change.';
 }
 
 function chased(given: ChangeNothingGiven, thing: ComparedThing, reply: string) {
   const row = given.compared[thing];
-  if (!unlike(given) && !includesZero(row)) return { title: 'Real, but it is her brow', text: `You chose “${reply}”. ${truth(given)} Pencil can be wiped, pigment cannot.` };
+  if (!unlike(given) && !includesZero(row))
+    return {
+      title: 'Real, but it is her brow',
+      text: `You chose “${reply}”. ${truth(given)} Pencil can be wiped, pigment cannot.`,
+    };
   return unlike(given)
-    ? { title: 'These two sides cannot be compared', text: `You chose “${reply}”. The number for ${thingWords[thing]} is ${signed(row.differenceMm)} mm, but it may come from how the sides were read. ${truth(given)}` }
-    : { title: 'That difference is not shown to be real', text: `You chose “${reply}”. For ${thingWords[thing]} the readings allow ${rangeOf(row)}, and 0 lies inside. ${truth(given)}` };
+    ? {
+        title: 'These two sides cannot be compared',
+        text: `You chose “${reply}”. The number for ${thingWords[thing]} is ${signed(row.differenceMm)} mm, but it may come from how the sides were read. ${truth(given)}`,
+      }
+    : {
+        title: 'That difference is not shown to be real',
+        text: `You chose “${reply}”. For ${thingWords[thing]} the readings allow ${rangeOf(row)}, and 0 lies inside. ${truth(given)}`,
+      };
 }
 
 function wrongSide(given: ChangeNothingGiven, thing: ComparedThing, reply: string) {
   const { differenceMm } = given.compared[thing];
   const which = differenceMm > 0 ? 'left' : 'right';
-  const what = thing === 'front-place' ? `the ${which} front reads further out` : `the ${which} arch reads higher`;
-  return { title: 'Mind the side: the table is left minus right', text: `You chose “${reply}”. The difference is ${signed(differenceMm)} mm, so ${what}. ${truth(given)}` };
+  const what =
+    thing === 'front-place' ? `the ${which} front reads further out` : `the ${which} arch reads higher`;
+  return {
+    title: 'Mind the side: the table is left minus right',
+    text: `You chose “${reply}”. The difference is ${signed(differenceMm)} mm, so ${what}. ${truth(given)}`,
+  };
 }
 
 export const changeNothingWords: ProblemWords<ChangeNothingGiven> = {
   name: 'Change nothing',
-  summary: 'Read a small table of differences with their ranges, and say what to do next. Often the answer is nothing, or a word with her.',
+  summary:
+    'Read a small table of differences with their ranges, and say what to do next. Often the answer is nothing, or a word with her.',
   question: () => 'What do you do next?',
   givens: ({ wish, taken: { right, left } }) => [
     'You measured her two brows as they are now, in the skin. Each range is what your readings allow, with all four comparisons counted. A pencil line can be wiped; pigment can be added, not taken out.',
@@ -105,14 +142,21 @@ export const changeNothingWords: ProblemWords<ChangeNothingGiven> = {
   table: ({ compared }) => ({
     caption: 'Left minus right, as they are in the skin, mm',
     head: ['What', 'Difference', 'Range'],
-    rows: comparedThings.map((thing) => [thingWords[thing], signed(compared[thing].differenceMm), `${signed(compared[thing].loMm)} to ${signed(compared[thing].hiMm)}`]),
+    rows: comparedThings.map((thing) => [
+      thingWords[thing],
+      signed(compared[thing].differenceMm),
+      `${signed(compared[thing].loMm)} to ${signed(compared[thing].hiMm)}`,
+    ]),
   }),
   label: 'Next',
   option: (code) => (isMove(code) ? moveWords[code] : code),
   steps: {
     alike: {
       hint: 'Before any number: were both sides read in the same pose and posture, with the skin in the same state?',
-      done: (v) => (say(v, 'unlike') === 'no' ? 'Both sides were read alike, so they may be compared.' : `The sides were not read alike: ${say(v, 'unlike')}.`),
+      done: (v) =>
+        say(v, 'unlike') === 'no'
+          ? 'Both sides were read alike, so they may be compared.'
+          : `The sides were not read alike: ${say(v, 'unlike')}.`,
     },
     ranges: {
       hint: 'Look for 0 in each range. A difference whose range holds 0 is not shown to be real, however large it looks.',
@@ -129,9 +173,16 @@ export const changeNothingWords: ProblemWords<ChangeNothingGiven> = {
   },
   right: (given, reply) => `${reply}. ${truth(given)}`,
   slips: {
-    'left-untold': (given, reply) => ({ title: 'Right to leave it, if she has heard of it', text: `You chose “${reply}”. ${truth(given)} If she then likes it as it is, change nothing, and write down that she said so.` }),
+    'left-untold': (given, reply) => ({
+      title: 'Right to leave it, if she has heard of it',
+      text: `You chose “${reply}”. ${truth(given)} If she then likes it as it is, change nothing, and write down that she said so.`,
+    }),
     'asked-first': (given, reply) => ({
-      title: unlike(given) ? 'Nothing is known yet' : given.wish === 'said-yes' ? 'She has said yes already' : 'No difference is shown to be real',
+      title: unlike(given)
+        ? 'Nothing is known yet'
+        : given.wish === 'said-yes'
+          ? 'She has said yes already'
+          : 'No difference is shown to be real',
       text: `You chose “${reply}”. ${truth(given)}`,
     }),
     'left-it': (given, reply) => ({
@@ -151,9 +202,14 @@ export const changeNothingWords: ProblemWords<ChangeNothingGiven> = {
 };
 
 /** The unlike part in a step, "no" when there is none. */
-export const unlikeWords = (given: ChangeNothingGiven): string => unlike(given).replace(/^The/, 'the') || 'no';
+export const unlikeWords = (given: ChangeNothingGiven): string =>
+  unlike(given).replace(/^The/, 'the') || 'no';
 /** "none", or the things whose ranges leave 0 out. */
 export function realWords({ compared }: ChangeNothingGiven): string {
   const real = comparedThings.filter((thing) => !includesZero(compared[thing]));
-  return real.length === 0 ? 'none' : real.map((thing) => `${thingWords[thing]} (${fixed(Math.abs(compared[thing].differenceMm))} mm)`).join('; ');
+  return real.length === 0
+    ? 'none'
+    : real
+        .map((thing) => `${thingWords[thing]} (${fixed(Math.abs(compared[thing].differenceMm))} mm)`)
+        .join('; ');
 }

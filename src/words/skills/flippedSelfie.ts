@@ -6,7 +6,14 @@ import { say } from './say.ts';
 
 export const selfieSigns = ['nose', 'scar', 'mole', 'stud', 'parting'] as const;
 export type SelfieSign = (typeof selfieSigns)[number];
-export const selfieClients = ['ferry pilot', 'baker', 'violinist', 'bell-ringer', 'choir leader', 'potter'] as const;
+export const selfieClients = [
+  'ferry pilot',
+  'baker',
+  'violinist',
+  'bell-ringer',
+  'choir leader',
+  'potter',
+] as const;
 
 export type FlippedSelfieGiven = Readonly<{
   client: (typeof selfieClients)[number];
@@ -45,7 +52,13 @@ const seenWords: Readonly<Record<SelfieSign, (half: Half) => string>> = {
   parting: (half) => `the parting lies in the ${half} half`,
 };
 /** The sign as a thing: for a label. */
-export const signNames: Readonly<Record<SelfieSign, string>> = { nose: 'nose leans', scar: 'scar', mole: 'mole', stud: 'stud', parting: 'parting' };
+export const signNames: Readonly<Record<SelfieSign, string>> = {
+  nose: 'nose leans',
+  scar: 'scar',
+  mole: 'mole',
+  stud: 'stud',
+  parting: 'parting',
+};
 
 const answerWords: Readonly<Record<SelfieAnswer, (given: FlippedSelfieGiven) => string>> = {
   left: ({ thing }) => `Her left brow is ${thing}`,
@@ -57,12 +70,14 @@ const isAnswer = (code: string): code is SelfieAnswer => selfieAnswers.some((ans
 
 /** What the sign says about the picture. */
 function signSays({ sign, signSide, signHalf }: FlippedSelfieGiven): string {
-  if (signSide === 'not-written') return `${unwrittenWords[sign]}: nothing tells whether the picture is mirrored.`;
+  if (signSide === 'not-written')
+    return `${unwrittenWords[sign]}: nothing tells whether the picture is mirrored.`;
   const isMirrored = signSide === signHalf;
   return `In her record ${recordWords[sign](signSide)}. In the picture ${seenWords[sign](signHalf)}. So the ${signHalf} half is her ${signSide}: the picture is ${isMirrored ? 'mirrored' : 'not mirrored'}.`;
 }
 
-const widthSays = 'Which brow is longer is a width. A head turned by three degrees makes one brow longer and the other shorter, and no picture shows its turn.';
+const widthSays =
+  'Which brow is longer is a width. A head turned by three degrees makes one brow longer and the other shorter, and no picture shows its turn.';
 
 function truth(given: FlippedSelfieGiven): string {
   return given.thing === 'longer' ? widthSays : signSays(given);
@@ -81,7 +96,8 @@ export const flippedSelfieWords: ProblemWords<FlippedSelfieGiven> = {
   steps: {
     kind: {
       hint: 'Is it a height or a width that was read? Only heights may be read from a picture.',
-      done: (v) => `${say(v, 'thing') === 'longer' ? widthSays : 'A brow that is higher: that is a height. At rest and with a level from the face, it may be read.'}`,
+      done: (v) =>
+        `${say(v, 'thing') === 'longer' ? widthSays : 'A brow that is higher: that is a height. At rest and with a level from the face, it may be read.'}`,
     },
     sign: {
       hint: 'Is there something on her face whose side you know? Where does it lie in the picture?',
@@ -103,7 +119,8 @@ export const flippedSelfieWords: ProblemWords<FlippedSelfieGiven> = {
       text: `You chose “${reply}”, as if you stood before her. A front camera may have flipped it. ${truth(given)}`,
     }),
     'sign-unread': (given, reply) => ({
-      title: given.thing === 'longer' ? 'The side is not the trouble here' : 'Something on her face does tell',
+      title:
+        given.thing === 'longer' ? 'The side is not the trouble here' : 'Something on her face does tell',
       text: `You chose “${reply}”. ${truth(given)}`,
     }),
     'refused-too-much': (given, reply) => ({

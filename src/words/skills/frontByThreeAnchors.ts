@@ -18,16 +18,27 @@ export const rulerAnchorWords: Readonly<Record<FrontAnchor, string>> = {
   'inner-corner': 'inner eye corner',
 };
 /** The anchor that is mistaken for the one asked for. */
-export const otherAnchor: Readonly<Record<FrontAnchor, FrontAnchor>> = { 'nose-wing': 'inner-corner', 'inner-corner': 'nose-wing', 'nostril-middle': 'nose-wing' };
-export const rulerRows = ['nose-wing', 'nostril-middle', 'inner-corner'] as const satisfies readonly FrontAnchor[];
+export const otherAnchor: Readonly<Record<FrontAnchor, FrontAnchor>> = {
+  'nose-wing': 'inner-corner',
+  'inner-corner': 'nose-wing',
+  'nostril-middle': 'nose-wing',
+};
+export const rulerRows = [
+  'nose-wing',
+  'nostril-middle',
+  'inner-corner',
+] as const satisfies readonly FrontAnchor[];
 
-const distance = ({ anchor, midlineMm, placesMm }: FrontByThreeAnchorsGiven, side: Side) => Math.abs(placesMm[anchor][side] - midlineMm);
-const both = (given: FrontByThreeAnchorsGiven) => `${fixed(distance(given, 'right'))} mm on the right and ${fixed(distance(given, 'left'))} mm on the left`;
+const distance = ({ anchor, midlineMm, placesMm }: FrontByThreeAnchorsGiven, side: Side) =>
+  Math.abs(placesMm[anchor][side] - midlineMm);
+const both = (given: FrontByThreeAnchorsGiven) =>
+  `${fixed(distance(given, 'right'))} mm on the right and ${fixed(distance(given, 'left'))} mm on the left`;
 
 export const frontByThreeAnchorsWords: ProblemWords<FrontByThreeAnchorsGiven> = {
   name: 'Front by three anchors',
   summary: 'Find the one distance at which both fronts start, by a named anchor, on a nose that leans.',
-  question: ({ anchor }) => `By the ${rulerAnchorWords[anchor]}, how far from the midline does each front start?`,
+  question: ({ anchor }) =>
+    `By the ${rulerAnchorWords[anchor]}, how far from the midline does each front start?`,
   givens: ({ midlineMm, tipMm, anchor }) => [
     `A ruler lies level across the face. The midline crosses it at ${fixed(midlineMm)} mm. The tip of the nose stands at ${fixed(tipMm)} mm.`,
     `The client chose the ${rulerAnchorWords[anchor]} as her anchor. Both fronts start equally far from the midline.`,
@@ -35,25 +46,33 @@ export const frontByThreeAnchorsWords: ProblemWords<FrontByThreeAnchorsGiven> = 
   table: ({ placesMm }) => ({
     caption: 'Readings on the ruler, mm',
     head: ['Mark', 'Right', 'Left'],
-    rows: rulerRows.map((name) => [rulerAnchorWords[name], fixed(placesMm[name].right), fixed(placesMm[name].left)]),
+    rows: rulerRows.map((name) => [
+      rulerAnchorWords[name],
+      fixed(placesMm[name].right),
+      fixed(placesMm[name].left),
+    ]),
   }),
   label: 'Distance of each front from the midline',
   option: (code) => code,
   steps: {
     right: {
       hint: 'How far is the anchor from the midline on the client’s right?',
-      done: (v) => `On the right: ${sayTenths(v, 'midlineMm')} − ${sayTenths(v, 'readingMm')} = ${sayTenths(v, 'rightMm')} mm.`,
+      done: (v) =>
+        `On the right: ${sayTenths(v, 'midlineMm')} − ${sayTenths(v, 'readingMm')} = ${sayTenths(v, 'rightMm')} mm.`,
     },
     left: {
       hint: 'How far is it on her left?',
-      done: (v) => `On the left: ${sayTenths(v, 'readingMm')} − ${sayTenths(v, 'midlineMm')} = ${sayTenths(v, 'leftMm')} mm.`,
+      done: (v) =>
+        `On the left: ${sayTenths(v, 'readingMm')} − ${sayTenths(v, 'midlineMm')} = ${sayTenths(v, 'leftMm')} mm.`,
     },
     answer: {
       hint: 'One distance for both sides: the mean of the two.',
-      done: (v) => `Both fronts by the ${say(v, 'anchor')}: (${sayTenths(v, 'rightMm')} + ${sayTenths(v, 'leftMm')}) ÷ 2 = ${sayTenths(v, 'answerMm')} mm.`,
+      done: (v) =>
+        `Both fronts by the ${say(v, 'anchor')}: (${sayTenths(v, 'rightMm')} + ${sayTenths(v, 'leftMm')}) ÷ 2 = ${sayTenths(v, 'answerMm')} mm.`,
     },
   },
-  right: (given, reply) => `Both fronts start ${reply} from the midline. The anchor itself stands ${both(given)}; the lean drops out of the mean.`,
+  right: (given, reply) =>
+    `Both fronts start ${reply} from the midline. The anchor itself stands ${both(given)}; the lean drops out of the mean.`,
   slips: {
     'right-only': (given, reply) => ({
       title: 'Close: that is the right side alone',

@@ -7,7 +7,12 @@ type Client = (typeof skinClients)[number];
 export type LeanSkin = Readonly<{ client: Client; l: number; a: number; b: number }>;
 
 /** Two skins, each from three readings; each hue angle is known to so many degrees either way. */
-export type HueLeanGiven = Readonly<{ first: LeanSkin; second: LeanSkin; doubtDeg: number; asks: 'red' | 'yellow' }>;
+export type HueLeanGiven = Readonly<{
+  first: LeanSkin;
+  second: LeanSkin;
+  doubtDeg: number;
+  asks: 'red' | 'yellow';
+}>;
 export const leanAnswers = ['first', 'second', 'not-shown'] as const;
 export type LeanAnswer = (typeof leanAnswers)[number];
 
@@ -18,11 +23,13 @@ const words: Readonly<Record<LeanAnswer, (given: HueLeanGiven) => string>> = {
 };
 const isAnswer = (code: string): code is LeanAnswer => leanAnswers.some((answer) => answer === code);
 const angle = ({ a, b }: LeanSkin) => fixed((Math.atan2(b, a) * 180) / Math.PI);
-const both = ({ first, second, doubtDeg }: HueLeanGiven) => `Yellow over red, as an angle: the ${first.client} ${angle(first)}°, the ${second.client} ${angle(second)}°, each to ${fixed(doubtDeg, 0)}° either way.`;
+const both = ({ first, second, doubtDeg }: HueLeanGiven) =>
+  `Yellow over red, as an angle: the ${first.client} ${angle(first)}°, the ${second.client} ${angle(second)}°, each to ${fixed(doubtDeg, 0)}° either way.`;
 
 export const hueLeanWords: ProblemWords<HueLeanGiven> = {
   name: 'Which way a skin leans',
-  summary: 'Tell by the hue angle which of two skins leans further to red or to yellow, or say that no difference is shown.',
+  summary:
+    'Tell by the hue angle which of two skins leans further to red or to yellow, or say that no difference is shown.',
   question: ({ asks }) => `Whose skin leans further to ${asks}?`,
   givens: ({ doubtDeg }) => [
     'Two clients, read in one lamp’s light before anything touched the skin. The table has the means of three readings.',
@@ -36,12 +43,19 @@ export const hueLeanWords: ProblemWords<HueLeanGiven> = {
   label: 'Your answer',
   option: (code, given) => (isAnswer(code) ? words[code](given) : code),
   steps: {
-    angles: { hint: 'Divide b* by a* for each, and ask for the angles. Lightness does not come in.', done: (v) => say(v, 'both') },
+    angles: {
+      hint: 'Divide b* by a* for each, and ask for the angles. Lightness does not come in.',
+      done: (v) => say(v, 'both'),
+    },
     apart: {
       hint: 'How far apart are the two angles? Both have a doubt, so add the two doubts.',
-      done: (v) => `They are ${say(v, 'apart', 1)}° apart. The two doubts together make ${say(v, 'doubts', 0)}°: ${say(v, 'verdict')}.`,
+      done: (v) =>
+        `They are ${say(v, 'apart', 1)}° apart. The two doubts together make ${say(v, 'doubts', 0)}°: ${say(v, 'verdict')}.`,
     },
-    decide: { hint: 'If it is shown: smaller is redder, larger is yellower.', done: (v) => `${say(v, 'answer')}.` },
+    decide: {
+      hint: 'If it is shown: smaller is redder, larger is yellower.',
+      done: (v) => `${say(v, 'answer')}.`,
+    },
   },
   right: (given, reply) => `${reply}. ${both(given)}`,
   slips: {

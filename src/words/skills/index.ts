@@ -29,9 +29,21 @@ import { doNotCoverWords } from './doNotCover.ts';
 import { inkLabelWords } from './inkLabel.ts';
 import { readBeforeNumbingWords } from './readBeforeNumbing.ts';
 
-const listedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Mapping', name, summary });
-const colourListedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Colour theory', name, summary });
-const skinListedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({ strand: 'Skin healing', name, summary });
+const listedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({
+  strand: 'Mapping',
+  name,
+  summary,
+});
+const colourListedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({
+  strand: 'Colour theory',
+  name,
+  summary,
+});
+const skinListedAs = ({ name, summary }: Readonly<{ name: string; summary: string }>) => ({
+  strand: 'Skin healing',
+  name,
+  summary,
+});
 
 /** Name, one sentence and strand of every skill, by id, in teaching order: for lists. */
 export const skillList = [

@@ -2,10 +2,31 @@ import type { InkLabel, LabelFault } from '#lib/colour/label/labelFault.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say } from './say.ts';
 
-const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'] as const;
-export const labelBadges = ['“Compliant”', '“Vegan”', '“Premium, salon quality”', '“Dermatologically tested”'] as const;
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+export const labelBadges = [
+  '“Compliant”',
+  '“Vegan”',
+  '“Premium, salon quality”',
+  '“Dermatologically tested”',
+] as const;
 
-/** One invented label: what it says, what else is printed on it, and the day. At most one of the four things is missing. */
+/**
+ * One invented label: what it says, what else is printed on it, and the day. At most one of the four things
+ * is missing.
+ */
 export type InkLabelGiven = Readonly<{
   label: InkLabel;
   today: Readonly<{ year: number; month: number; day: number }>;
@@ -35,17 +56,30 @@ export function labelLines(given: InkLabelGiven): readonly Readonly<{ name: stri
   const { label, number, pigments, badge } = given;
   return [
     { name: 'Front', text: `Brow brown, 15 ml, ${badge}` },
-    { name: 'Use', text: label.saysUse ? 'Mixture for use in tattoos or permanent make-up' : 'Colour concentrate for professionals' },
+    {
+      name: 'Use',
+      text: label.saysUse
+        ? 'Mixture for use in tattoos or permanent make-up'
+        : 'Colour concentrate for professionals',
+    },
     { name: 'Number', text: label.hasLot ? `Lot ${number}` : `Item no. ${number}` },
-    { name: 'Inside', text: label.listsIngredients ? `Ingredients: water, glycerol, ${pigments.map((pigment) => `CI ${pigment}`).join(', ')}` : `Rich in mineral pigments, with CI ${pigments[0]}` },
+    {
+      name: 'Inside',
+      text: label.listsIngredients
+        ? `Ingredients: water, glycerol, ${pigments.map((pigment) => `CI ${pigment}`).join(', ')}`
+        : `Rich in mineral pigments, with CI ${pigments[0]}`,
+    },
     { name: 'Lasts', text: `To be used before the ${lastWords(given)}` },
   ];
 }
 
 const whyWords: Readonly<Record<LabelFault, (given: InkLabelGiven) => string>> = {
-  'no-use': () => '“Colour concentrate for professionals” does not say that it is meant for skin. A label must say that the mixture is for tattoos or permanent make-up.',
-  'no-lot': ({ number }) => `“Item no. ${number}” is the number of the product: every filling has the same. A lot names one filling.`,
-  'no-list': ({ pigments: [first] }) => `One pigment is named, CI ${first}. A list gives all that was put in. “Rich in” is advertising.`,
+  'no-use': () =>
+    '“Colour concentrate for professionals” does not say that it is meant for skin. A label must say that the mixture is for tattoos or permanent make-up.',
+  'no-lot': ({ number }) =>
+    `“Item no. ${number}” is the number of the product: every filling has the same. A lot names one filling.`,
+  'no-list': ({ pigments: [first] }) =>
+    `One pigment is named, CI ${first}. A list gives all that was put in. “Rich in” is advertising.`,
   past: (given) => `It lasts to the ${lastWords(given)}, and today is ${dayWords(given.today)}.`,
 };
 
@@ -62,29 +96,56 @@ const thereWords: Readonly<Record<LabelFault, string>> = {
   past: 'Its last month is not over.',
 };
 /** What is said where a thing is called missing that is there. */
-const called = (fault: LabelFault) => (given: InkLabelGiven, reply: string) => ({ title: 'Look again: that one is there', text: `You chose “${reply}”. ${thereWords[fault]} ${labelBecause(given)}` });
+const called = (fault: LabelFault) => (given: InkLabelGiven, reply: string) => ({
+  title: 'Look again: that one is there',
+  text: `You chose “${reply}”. ${thereWords[fault]} ${labelBecause(given)}`,
+});
 
 export const inkLabelWords: ProblemWords<InkLabelGiven> = {
   name: 'Read an ink label',
   summary: 'One bottle, one day: find what keeps it shut, or that none of four things is missing.',
   question: () => 'May this bottle be opened? Look for the use, the lot, the ingredients and the last day.',
-  givens: (given) => [`Today is ${dayWords(given.today)}. The label is invented, and at most one of the four is wrong. This is what it says:`, ...labelLines(given).map(({ name, text }) => `${name}: ${text}.`)],
+  givens: (given) => [
+    `Today is ${dayWords(given.today)}. The label is invented, and at most one of the four is wrong. This is what it says:`,
+    ...labelLines(given).map(({ name, text }) => `${name}: ${text}.`),
+  ],
   label: 'Your answer',
   option: (code) => (isAnswer(code) ? answerWords[code] : code),
   steps: {
-    use: { hint: 'Does it say that it is for tattoos or permanent make-up?', done: (v) => `Use: ${say(v, 'use')}.` },
-    lot: { hint: 'Is the number a lot, or the number of the product?', done: (v) => `Lot: ${say(v, 'lot')}.` },
-    list: { hint: 'Are all ingredients listed, or is one only praised?', done: (v) => `Ingredients: ${say(v, 'list')}.` },
-    last: { hint: 'Is the last month over?', done: (v) => `It lasts to the ${say(v, 'last')}; today is ${say(v, 'today')}.` },
-    decide: { hint: 'One missing is enough to put it away. A badge counts for nothing.', done: (v) => `${say(v, 'answer')}. ${say(v, 'because')}` },
+    use: {
+      hint: 'Does it say that it is for tattoos or permanent make-up?',
+      done: (v) => `Use: ${say(v, 'use')}.`,
+    },
+    lot: {
+      hint: 'Is the number a lot, or the number of the product?',
+      done: (v) => `Lot: ${say(v, 'lot')}.`,
+    },
+    list: {
+      hint: 'Are all ingredients listed, or is one only praised?',
+      done: (v) => `Ingredients: ${say(v, 'list')}.`,
+    },
+    last: {
+      hint: 'Is the last month over?',
+      done: (v) => `It lasts to the ${say(v, 'last')}; today is ${say(v, 'today')}.`,
+    },
+    decide: {
+      hint: 'One missing is enough to put it away. A badge counts for nothing.',
+      done: (v) => `${say(v, 'answer')}. ${say(v, 'because')}`,
+    },
   },
   right: (given, reply) => `${reply}. ${labelBecause(given)}`,
   slips: {
-    'trusted-the-badge': (given, reply) => ({ title: 'Something is missing', text: `You chose “${reply}”. ${labelBecause(given)} The badge ${given.badge} is not one of the four.` }),
+    'trusted-the-badge': (given, reply) => ({
+      title: 'Something is missing',
+      text: `You chose “${reply}”. ${labelBecause(given)} The badge ${given.badge} is not one of the four.`,
+    }),
     'use-is-there': called('no-use'),
     'lot-is-there': called('no-lot'),
     'list-is-there': called('no-list'),
-    'not-past': (given, reply) => ({ title: 'Close: it lasts to the end of that month', text: `You chose “${reply}”. Today is ${dayWords(given.today)} and it lasts to the ${lastWords(given)}. ${given.fault === 'none' ? '' : labelBecause(given)}`.trim() }),
+    'not-past': (given, reply) => ({
+      title: 'Close: it lasts to the end of that month',
+      text: `You chose “${reply}”. Today is ${dayWords(given.today)} and it lasts to the ${lastWords(given)}. ${given.fault === 'none' ? '' : labelBecause(given)}`.trim(),
+    }),
   },
   other: (given, reply) => ({ title: 'Not that one', text: `You chose “${reply}”. ${labelBecause(given)}` }),
 };

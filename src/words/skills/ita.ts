@@ -2,10 +2,24 @@ import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say, sayTenths } from './say.ts';
 
-export const skinClients = ['ferry pilot', 'baker', 'choir leader', 'cyclist', 'violinist', 'bell-ringer', 'potter', 'net mender'] as const;
+export const skinClients = [
+  'ferry pilot',
+  'baker',
+  'choir leader',
+  'cyclist',
+  'violinist',
+  'bell-ringer',
+  'potter',
+  'net mender',
+] as const;
 
 /** One reading of one skin. */
-export type ItaGiven = Readonly<{ client: (typeof skinClients)[number]; skinL: number; skinA: number; skinB: number }>;
+export type ItaGiven = Readonly<{
+  client: (typeof skinClients)[number];
+  skinL: number;
+  skinA: number;
+  skinB: number;
+}>;
 
 const over = ({ skinL, skinB }: ItaGiven) => fixed((skinL - 50) / skinB, 2);
 
@@ -33,13 +47,32 @@ export const itaWords: ProblemWords<ItaGiven> = {
       done: (v) => `The arctangent of ${say(v, 'over', 3)}: ${sayTenths(v, 'angle')} °.`,
     },
   },
-  right: ({ skinA }, reply) => `${reply}. Redness, a* ${fixed(skinA)}, did not come in: the angle says nothing about it. Write the hue angle beside it.`,
+  right: ({ skinA }, reply) =>
+    `${reply}. Redness, a* ${fixed(skinA)}, did not come in: the angle says nothing about it. Write the hue angle beside it.`,
   slips: {
-    'forgot-fifty': (_, reply) => ({ title: 'Close: 50 is missing', text: `${reply} divides the whole lightness by the yellow. Take 50 away first: the angle is counted from middle grey.` }),
-    'used-red': (given, reply) => ({ title: 'That divides by the red', text: `${reply} divides by a*. The typology angle takes lightness and yellow, b* ${fixed(given.skinB)}, and leaves red out.` }),
-    'upside-down': (given, reply) => ({ title: 'Close: the fraction stands on its head', text: `${reply} divides the yellow by the lightness above 50. It goes the other way round: ${over(given)}.` }),
-    'no-angle': (given, reply) => ({ title: 'One step short', text: `${reply} is the fraction itself, ${over(given)}. Ask for the angle with that tangent.` }),
-    'hue-angle': (_, reply) => ({ title: 'That is the hue angle', text: `${reply} compares yellow with red. It belongs beside the typology angle, but the question asks for lightness against yellow.` }),
+    'forgot-fifty': (_, reply) => ({
+      title: 'Close: 50 is missing',
+      text: `${reply} divides the whole lightness by the yellow. Take 50 away first: the angle is counted from middle grey.`,
+    }),
+    'used-red': (given, reply) => ({
+      title: 'That divides by the red',
+      text: `${reply} divides by a*. The typology angle takes lightness and yellow, b* ${fixed(given.skinB)}, and leaves red out.`,
+    }),
+    'upside-down': (given, reply) => ({
+      title: 'Close: the fraction stands on its head',
+      text: `${reply} divides the yellow by the lightness above 50. It goes the other way round: ${over(given)}.`,
+    }),
+    'no-angle': (given, reply) => ({
+      title: 'One step short',
+      text: `${reply} is the fraction itself, ${over(given)}. Ask for the angle with that tangent.`,
+    }),
+    'hue-angle': (_, reply) => ({
+      title: 'That is the hue angle',
+      text: `${reply} compares yellow with red. It belongs beside the typology angle, but the question asks for lightness against yellow.`,
+    }),
   },
-  other: (_, reply) => ({ title: 'Not there yet', text: `${reply} does not follow from any way of working we know. Take 50 from L*, divide by b*, then ask for the angle in degrees.` }),
+  other: (_, reply) => ({
+    title: 'Not there yet',
+    text: `${reply} does not follow from any way of working we know. Take 50 from L*, divide by b*, then ask for the angle in degrees.`,
+  }),
 };

@@ -8,7 +8,12 @@ type Three = readonly [number, number, number];
 type Mix = Readonly<{ id: string; D65: Three; A: Three }>;
 
 /** A wanted colour read under one lamp, and three mixes as predicted in that skin under two. */
-export type LampGiven = Readonly<{ client: (typeof skinClients)[number]; lamp: 'D65' | 'A'; wanted: Three; mixes: readonly [Mix, Mix, Mix] }>;
+export type LampGiven = Readonly<{
+  client: (typeof skinClients)[number];
+  lamp: 'D65' | 'A';
+  wanted: Three;
+  mixes: readonly [Mix, Mix, Mix];
+}>;
 
 const isBottle = (code: string): code is keyof typeof bottleWords => Object.hasOwn(bottleWords, code);
 const nameOf = (code: string) => (isBottle(code) ? bottleWords[code] : code);
@@ -19,8 +24,10 @@ const read = (given: LampGiven, code: string, lamp = given.lamp) => {
   const mix = given.mixes.find(({ id }) => id === code);
   return mix ? three(mix[lamp]) : '';
 };
-const both = (given: LampGiven, code: string) => `The wanted colour is ${three(given.wanted)} ${inLight(given.lamp)}; this mix is ${read(given, code)} in the same light`;
-const codeOf = (given: LampGiven, reply: string) => given.mixes.find(({ id }) => nameOf(id) === reply)?.id ?? '';
+const both = (given: LampGiven, code: string) =>
+  `The wanted colour is ${three(given.wanted)} ${inLight(given.lamp)}; this mix is ${read(given, code)} in the same light`;
+const codeOf = (given: LampGiven, reply: string) =>
+  given.mixes.find(({ id }) => nameOf(id) === reply)?.id ?? '';
 
 export const lampWords: ProblemWords<LampGiven> = {
   name: 'One lamp for both readings',
@@ -41,9 +48,18 @@ export const lampWords: ProblemWords<LampGiven> = {
   label: 'The mix',
   option: (code) => nameOf(code),
   steps: {
-    lamp: { hint: 'Under which lamp was the wanted colour read? Use the numbers of that lamp only.', done: (v) => `The wanted colour was read ${say(v, 'light')}. The other column says nothing about it.` },
-    distances: { hint: 'For each mix: how far apart in L*, a* and b*? Square the three, add them, take the root.', done: (v) => `Distance from the wanted colour: ${say(v, 'distances')}.` },
-    choose: { hint: 'The smallest distance is the nearest mix.', done: (v) => `Nearest: ${say(v, 'answer')}.` },
+    lamp: {
+      hint: 'Under which lamp was the wanted colour read? Use the numbers of that lamp only.',
+      done: (v) => `The wanted colour was read ${say(v, 'light')}. The other column says nothing about it.`,
+    },
+    distances: {
+      hint: 'For each mix: how far apart in L*, a* and b*? Square the three, add them, take the root.',
+      done: (v) => `Distance from the wanted colour: ${say(v, 'distances')}.`,
+    },
+    choose: {
+      hint: 'The smallest distance is the nearest mix.',
+      done: (v) => `Nearest: ${say(v, 'answer')}.`,
+    },
   },
   right: (given, reply) => `${reply}. ${both(given, codeOf(given, reply))}.`,
   slips: {
@@ -51,8 +67,17 @@ export const lampWords: ProblemWords<LampGiven> = {
       title: 'That compares two lamps',
       text: `You chose “${reply}”. Its numbers ${inLight(other(given.lamp))}, ${read(given, codeOf(given, reply), other(given.lamp))}, do look like the wanted ones. But the wanted ones were read ${inLight(given.lamp)}. ${both(given, codeOf(given, reply))}.`,
     }),
-    'too-red': (given, reply) => ({ title: 'That mix is redder', text: `You chose “${reply}”. ${both(given, codeOf(given, reply))}: its a* is too high, and another mix is nearer.` }),
-    'too-little-red': (given, reply) => ({ title: 'That mix is less red', text: `You chose “${reply}”. ${both(given, codeOf(given, reply))}: its a* is too low, and another mix is nearer.` }),
+    'too-red': (given, reply) => ({
+      title: 'That mix is redder',
+      text: `You chose “${reply}”. ${both(given, codeOf(given, reply))}: its a* is too high, and another mix is nearer.`,
+    }),
+    'too-little-red': (given, reply) => ({
+      title: 'That mix is less red',
+      text: `You chose “${reply}”. ${both(given, codeOf(given, reply))}: its a* is too low, and another mix is nearer.`,
+    }),
   },
-  other: (given, reply) => ({ title: 'Not that one', text: `You chose “${reply}”. ${both(given, codeOf(given, reply))}.` }),
+  other: (given, reply) => ({
+    title: 'Not that one',
+    text: `You chose “${reply}”. ${both(given, codeOf(given, reply))}.`,
+  }),
 };

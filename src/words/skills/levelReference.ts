@@ -45,22 +45,27 @@ export const levelReferenceWords: ProblemWords<LevelReferenceGiven> = {
   steps: {
     slope: {
       hint: 'How much does the eye-corner line rise for each millimetre along? Take its whole rise and its whole length.',
-      done: (v) => `Slope of the eye-corner line, right to left: (${say(v, 'leftMm', 1)} − ${say(v, 'rightMm', 1)}) ÷ ${say(v, 'lengthMm', 1)} = ${say(v, 'slope', 4)} mm for each mm.`,
+      done: (v) =>
+        `Slope of the eye-corner line, right to left: (${say(v, 'leftMm', 1)} − ${say(v, 'rightMm', 1)}) ÷ ${say(v, 'lengthMm', 1)} = ${say(v, 'slope', 4)} mm for each mm.`,
     },
     share: {
       hint: 'The fronts stand much closer together than the corners. Only that share of the rise counts.',
-      done: (v) => `Between the fronts the line changes by ${bracketed(say(v, 'slope', 4))} × (${say(v, 'leftAlongMm', 1)} − ${say(v, 'rightAlongMm', 1)}) = ${say(v, 'shareMm')} mm, right to left.`,
+      done: (v) =>
+        `Between the fronts the line changes by ${bracketed(say(v, 'slope', 4))} × (${say(v, 'leftAlongMm', 1)} − ${say(v, 'rightAlongMm', 1)}) = ${say(v, 'shareMm')} mm, right to left.`,
     },
     raw: {
       hint: 'How much higher is the left front over the thread?',
-      done: (v) => `Over the thread, left minus right: ${say(v, 'leftMm', 1)} − ${say(v, 'rightMm', 1)} = ${say(v, 'rawMm')} mm.`,
+      done: (v) =>
+        `Over the thread, left minus right: ${say(v, 'leftMm', 1)} − ${say(v, 'rightMm', 1)} = ${say(v, 'rawMm')} mm.`,
     },
     answer: {
       hint: 'Take the line’s own change away from the difference over the thread.',
-      done: (v) => `Over the eye-corner line, left minus right: ${say(v, 'rawMm')} − ${bracketed(say(v, 'shareMm'))} = ${say(v, 'differenceMm')} mm. So the ${say(v, 'higher')} front is higher by ${sayTenths(v, 'answerMm')} mm.`,
+      done: (v) =>
+        `Over the eye-corner line, left minus right: ${say(v, 'rawMm')} − ${bracketed(say(v, 'shareMm'))} = ${say(v, 'differenceMm')} mm. So the ${say(v, 'higher')} front is higher by ${sayTenths(v, 'answerMm')} mm.`,
     },
   },
-  right: ({ higher }, reply) => `The ${higher} front is ${reply} higher than the other one, once the slope of the eyes is taken off.`,
+  right: ({ higher }, reply) =>
+    `The ${higher} front is ${reply} higher than the other one, once the slope of the eyes is taken off.`,
   slips: {
     'forgot-the-slope': (given, reply) => ({
       title: 'Close: that is over the thread',

@@ -7,7 +7,10 @@ import { say, sayTenths, short } from './say.ts';
 export type PairOnRuler = Readonly<{ rightMm: number; leftMm: number }>;
 export type RulerPair = 'innerCorner' | 'outerCorner' | 'pupil' | 'noseWing' | 'browFront';
 
-export type MidlineFromPairsGiven = Readonly<{ pairs: Readonly<Record<RulerPair, PairOnRuler>>; leans: Side }>;
+export type MidlineFromPairsGiven = Readonly<{
+  pairs: Readonly<Record<RulerPair, PairOnRuler>>;
+  leans: Side;
+}>;
 
 export const rulerPairWords: Readonly<Record<RulerPair, string>> = {
   innerCorner: 'inner eye corners',
@@ -41,11 +44,13 @@ export const midlineFromPairsWords: ProblemWords<MidlineFromPairsGiven> = {
   steps: {
     'leave-out': {
       hint: 'First decide which pairs may speak. A leaning nose takes its wings with it, and brows follow the nose.',
-      done: (v) => `Leave out the nose wings (middle ${say(v, 'noseMm')}) and the brow fronts (middle ${say(v, 'browMm')}): the nose leans and the brows follow it.`,
+      done: (v) =>
+        `Leave out the nose wings (middle ${say(v, 'noseMm')}) and the brow fronts (middle ${say(v, 'browMm')}): the nose leans and the brows follow it.`,
     },
     inner: {
       hint: 'The middle of a pair is its right reading plus its left reading, halved.',
-      done: (v) => `Inner eye corners: (${say(v, 'rightMm')} + ${say(v, 'leftMm')}) ÷ 2 = ${say(v, 'middleMm')} mm.`,
+      done: (v) =>
+        `Inner eye corners: (${say(v, 'rightMm')} + ${say(v, 'leftMm')}) ÷ 2 = ${say(v, 'middleMm')} mm.`,
     },
     pupil: {
       hint: 'Do the same for the pupils.',
@@ -53,11 +58,13 @@ export const midlineFromPairsWords: ProblemWords<MidlineFromPairsGiven> = {
     },
     outer: {
       hint: 'Do the same for the outer eye corners.',
-      done: (v) => `Outer eye corners: (${say(v, 'rightMm')} + ${say(v, 'leftMm')}) ÷ 2 = ${say(v, 'middleMm')} mm.`,
+      done: (v) =>
+        `Outer eye corners: (${say(v, 'rightMm')} + ${say(v, 'leftMm')}) ÷ 2 = ${say(v, 'middleMm')} mm.`,
     },
     mean: {
       hint: 'The three middles differ a little. Take their mean.',
-      done: (v) => `Mean of the three middles: (${say(v, 'innerMm')} + ${say(v, 'pupilMm')} + ${say(v, 'outerMm')}) ÷ 3 = ${sayTenths(v, 'answerMm')} mm.`,
+      done: (v) =>
+        `Mean of the three middles: (${say(v, 'innerMm')} + ${say(v, 'pupilMm')} + ${say(v, 'outerMm')}) ÷ 3 = ${sayTenths(v, 'answerMm')} mm.`,
     },
   },
   right: (_, reply) => `The three eye pairs agree on ${reply}. You left out the nose and the brows.`,

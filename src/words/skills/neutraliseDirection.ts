@@ -6,7 +6,9 @@ import { say } from './say.ts';
 
 type Three = readonly [number, number, number];
 
-/** L*, a*, b* of the bare skin and of the old work, and the change that one small dose of each bottle makes. */
+/**
+ * L*, a*, b* of the bare skin and of the old work, and the change that one small dose of each bottle makes.
+ */
 export type NeutraliseDirectionGiven = Readonly<{
   client: (typeof skinClients)[number];
   old: string;
@@ -28,7 +30,8 @@ export function hueMoveOf([l, a, b]: Three): Readonly<{ l: number; a: number; b:
 const isBottle = (code: string): code is keyof typeof hueBottleWords => Object.hasOwn(hueBottleWords, code);
 const nameOf = (code: string) => (isBottle(code) ? hueBottleWords[code] : code);
 const signed = (value: number) => (value > 0 ? `+${fixed(value)}` : fixed(value));
-const toward = (a: number, b: number) => `${a >= 0 ? 'redder' : 'less red'} by ${fixed(Math.abs(a))} and ${b >= 0 ? 'yellower' : 'less yellow'} by ${fixed(Math.abs(b))}`;
+const toward = (a: number, b: number) =>
+  `${a >= 0 ? 'redder' : 'less red'} by ${fixed(Math.abs(a))} and ${b >= 0 ? 'yellower' : 'less yellow'} by ${fixed(Math.abs(b))}`;
 const wayWords = (given: NeutraliseDirectionGiven) => {
   const [, a, b] = wayBack(given);
   return `The way back to her skin is ${toward(a, b)}.`;
@@ -37,11 +40,15 @@ const moveWords = (given: NeutraliseDirectionGiven, code: string) => {
   const [l = 0, a = 0, b = 0] = given.bottles.find(({ id }) => id === code)?.move ?? [];
   return `This bottle goes ${toward(a, b)}, at a price of ${signed(l)} in L*.`;
 };
-const slip = (code: string, title: string) => (given: NeutraliseDirectionGiven, reply: string) => ({ title, text: `You chose “${reply}”. ${moveWords(given, code)} ${wayWords(given)} Another bottle points that way more nearly.` });
+const slip = (code: string, title: string) => (given: NeutraliseDirectionGiven, reply: string) => ({
+  title,
+  text: `You chose “${reply}”. ${moveWords(given, code)} ${wayWords(given)} Another bottle points that way more nearly.`,
+});
 
 export const neutraliseDirectionWords: ProblemWords<NeutraliseDirectionGiven> = {
   name: 'Which bottle takes the old hue away',
-  summary: 'Choose the bottle whose small dose moves old pigment most nearly towards the hue of the bare skin.',
+  summary:
+    'Choose the bottle whose small dose moves old pigment most nearly towards the hue of the bare skin.',
   question: ({ client, old }) => `Which bottle takes the ${client}’s ${old} away?`,
   givens: () => [
     'The table has the bare skin, the old work today, and how one small dose of each bottle would change it at six weeks, in this model.',
@@ -59,14 +66,21 @@ export const neutraliseDirectionWords: ProblemWords<NeutraliseDirectionGiven> = 
   label: 'The bottle',
   option: (code) => nameOf(code),
   steps: {
-    way: { hint: 'Take the old work from the bare skin, in a* and in b*. That is the way back.', done: (v) => `The way back: a* ${signed(Number(v.a))}, b* ${signed(Number(v.b))}.` },
+    way: {
+      hint: 'Take the old work from the bare skin, in a* and in b*. That is the way back.',
+      done: (v) => `The way back: a* ${signed(Number(v.a))}, b* ${signed(Number(v.b))}.`,
+    },
     cosines: {
       hint: 'Which move has nearly the same share of a* to b*, with the same signs? The cosine of the angle says it in one number: one is the same way, nought is square to it.',
       done: (v) => `Cosine with the way back: ${say(v, 'cosines')}.`,
     },
-    choose: { hint: 'The largest cosine points back most nearly.', done: (v) => `Nearest to the way back: ${say(v, 'answer')}.` },
+    choose: {
+      hint: 'The largest cosine points back most nearly.',
+      done: (v) => `Nearest to the way back: ${say(v, 'answer')}.`,
+    },
   },
-  right: (given, reply) => `${reply}. ${wayWords(given)} Hue is half of the question: look at what it costs in L* before you mix.`,
+  right: (given, reply) =>
+    `${reply}. ${wayWords(given)} Hue is half of the question: look at what it costs in L* before you mix.`,
   slips: {
     'chose-yellow': slip('yellow-oxide-some-white', 'Yellow is not the whole way here'),
     'chose-orange': slip('orange', 'Orange is not the way here'),

@@ -3,7 +3,9 @@ import type { ProblemWords } from './problemWords.ts';
 import { say, sayTenths } from './say.ts';
 
 /** Heights on one practice sheet, each read twice. */
-export type OwnTechnicalErrorGiven = Readonly<{ pairs: readonly Readonly<{ firstMm: number; secondMm: number }>[] }>;
+export type OwnTechnicalErrorGiven = Readonly<{
+  pairs: readonly Readonly<{ firstMm: number; secondMm: number }>[];
+}>;
 
 export const ownTechnicalErrorWords: ProblemWords<OwnTechnicalErrorGiven> = {
   name: 'Own technical error',
@@ -31,14 +33,16 @@ export const ownTechnicalErrorWords: ProblemWords<OwnTechnicalErrorGiven> = {
     },
     halve: {
       hint: 'Each difference holds the error of two readings: divide by twice the number of pairs.',
-      done: (v) => `Divide by 2 × ${say(v, 'count')}: ${say(v, 'sum')} ÷ ${say(v, 'twice')} = ${say(v, 'square')}.`,
+      done: (v) =>
+        `Divide by 2 × ${say(v, 'count')}: ${say(v, 'sum')} ÷ ${say(v, 'twice')} = ${say(v, 'square')}.`,
     },
     root: {
       hint: 'Take the root.',
       done: (v) => `The root of ${say(v, 'square')} is ${sayTenths(v, 'answerMm')} mm.`,
     },
   },
-  right: (_, reply) => `${reply}: two readings of one thing differ by chance, and this is the spread of a single one.`,
+  right: (_, reply) =>
+    `${reply}: two readings of one thing differ by chance, and this is the spread of a single one.`,
   slips: {
     'forgot-two': ({ pairs }, reply) => ({
       title: 'Close: that is the spread of a difference',
@@ -61,5 +65,8 @@ export const ownTechnicalErrorWords: ProblemWords<OwnTechnicalErrorGiven> = {
       text: `${reply} is still a square. Take its root, and the number is in millimetres again.`,
     }),
   },
-  other: ({ pairs }, reply) => ({ title: 'Not yet', text: `You have ${reply}. Start with the differences, ${pairs.map(({ firstMm, secondMm }) => signed(secondMm - firstMm)).join(', ')}. Square, add, divide by ${2 * pairs.length}, root.` }),
+  other: ({ pairs }, reply) => ({
+    title: 'Not yet',
+    text: `You have ${reply}. Start with the differences, ${pairs.map(({ firstMm, secondMm }) => signed(secondMm - firstMm)).join(', ')}. Square, add, divide by ${2 * pairs.length}, root.`,
+  }),
 };

@@ -7,16 +7,29 @@ export type Ends = Readonly<{ browsMm: number; chinMm: number }>;
 export type Off = Ends;
 export type PlaceMidlineSlip = 'followed-nose' | 'brow-fronts' | 'kept-vertical' | 'one-pair';
 type BothEnds = Readonly<{ off: Off; browsAreRight: boolean; chinIsRight: boolean }>;
-export type PlacedMark = BothEnds & Readonly<{ right: true; credit: 1 } | { right: false; credit: number; slipId?: PlaceMidlineSlip }>;
+export type PlacedMark = BothEnds &
+  Readonly<{ right: true; credit: 1 } | { right: false; credit: number; slipId?: PlaceMidlineSlip }>;
 
-/** What the sentences speak of. Lean: the top of the head towards the client's right is positive. Nose: its base towards the client's left. */
-export type PlacedOn = Readonly<{ level: number; yours: Ends; exact: Ends; leanDeg: number; noseLeanMm: number; higherMm: number }>;
+/**
+ * What the sentences speak of. Lean: the top of the head towards the client's right is positive. Nose: its
+ * base towards the client's left.
+ */
+export type PlacedOn = Readonly<{
+  level: number;
+  yours: Ends;
+  exact: Ends;
+  leanDeg: number;
+  noseLeanMm: number;
+  higherMm: number;
+}>;
 
 export const placeMidlineWords = {
   name: 'Place the midline',
-  summary: 'Stretch the thread down the middle of a drawn face. The nose, the brows and the picture’s edge may all mislead you.',
+  summary:
+    'Stretch the thread down the middle of a drawn face. The nose, the brows and the picture’s edge may all mislead you.',
   question: 'Where does the midline run?',
-  pictureLabel: 'A drawn face on millimetre paper with a ruler above and below, and a thread between two pins',
+  pictureLabel:
+    'A drawn face on millimetre paper with a ruler above and below, and a thread between two pins',
   pins: { top: 'Top pin', foot: 'Foot pin' },
   across: { top: 'Across at the top', foot: 'Across at the foot' },
   arrows: 'Arrow keys move',
@@ -39,7 +52,8 @@ export const placeMidlineWords = {
     'Look for what disagrees. Nose wings and nose base that lie to one side are left out. Brows are left out always.',
     'Lay the thread through the middles that agree and through the chin. If the head leans, the thread leans with it.',
   ],
-  noScript: 'The thread is moved and checked in your browser, which needs JavaScript. You can still read this face on the ruler.',
+  noScript:
+    'The thread is moved and checked in your browser, which needs JavaScript. You can still read this face on the ruler.',
 } as const;
 
 /** What a screen reader hears at a pin. */

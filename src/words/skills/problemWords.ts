@@ -4,13 +4,22 @@ export type Feedback = Readonly<{ title: string; text: string }>;
 /** The values a step speaks of. */
 export type StepValues = Readonly<Record<string, number | string>>;
 
-/** One step of the worked answer: what to do, without numbers (a hint), and the same done with the numbers. */
+/**
+ * One step of the worked answer: what to do, without numbers (a hint), and the same done with the numbers.
+ */
 export type StepWords = Readonly<{ hint: string; done: (values: StepValues) => string }>;
 
 /** The numbers of a problem as a table: first cell of a row is its head. */
-export type GivenTable = Readonly<{ caption: string; head: readonly string[]; rows: readonly (readonly string[])[] }>;
+export type GivenTable = Readonly<{
+  caption: string;
+  head: readonly string[];
+  rows: readonly (readonly string[])[];
+}>;
 
-/** Every sentence of one skill. `reply` is the learner's answer as it was read: "19.5 mm", or the option's own words. */
+/**
+ * Every sentence of one skill. `reply` is the learner's answer as it was read: "19.5 mm", or the option's own
+ * words.
+ */
 export type ProblemWords<G> = Readonly<{
   name: string;
   summary: string;

@@ -26,7 +26,10 @@ const bandWords: Readonly<Record<Band, (neededMm: string) => string>> = {
   'most-see': (needed) => `Real, and most people would see it: more than ${needed} mm is real`,
 };
 
-/** An option's code: the verdict, and the smallest real difference behind it to a hundredth. "few-see@1.07" or "equal". */
+/**
+ * An option's code: the verdict, and the smallest real difference behind it to a hundredth. "few-see@1.07" or
+ * "equal".
+ */
 export function verdictCode(band: Band, neededMm: number): string {
   return `${band}@${neededMm.toFixed(2)}`;
 }
@@ -39,7 +42,8 @@ export function neededIn(code: number | string | undefined): number | undefined 
 
 export const realOrNotWords: ProblemWords<RealOrNotGiven> = {
   name: 'Real or not shown',
-  summary: 'Decide whether a left–right difference is real, from your own reading error and the number of comparisons.',
+  summary:
+    'Decide whether a left–right difference is real, from your own reading error and the number of comparisons.',
   question: ({ differenceMm }) => `The left arch reads ${fixed(differenceMm)} mm higher. Is that real?`,
   givens: ({ temMm, readings, budgetMm, comparisons, kOne, kAll, mostSeeMm }) => [
     `Your technical error is ${fixed(temMm)} mm for one reading. Each side is the mean of ${readings} readings. Pencil, caliper and thread add ${short(budgetMm, 3)} mm that reading again does not shrink.`,
@@ -56,7 +60,8 @@ export const realOrNotWords: ProblemWords<RealOrNotGiven> = {
   steps: {
     'one-side': {
       hint: 'First one side. Averaging shrinks the reading error only: divide its square by the number of readings, add the square of the rest, take the root.',
-      done: (v) => `One side: √(${say(v, 'temMm')}² ÷ ${say(v, 'readings')} + ${say(v, 'budgetMm', 3)}²) = ${say(v, 'sideMm', 3)} mm.`,
+      done: (v) =>
+        `One side: √(${say(v, 'temMm')}² ÷ ${say(v, 'readings')} + ${say(v, 'budgetMm', 3)}²) = ${say(v, 'sideMm', 3)} mm.`,
     },
     'two-sides': {
       hint: 'A difference has two sides, and both are uncertain: multiply by the root of 2.',
@@ -64,7 +69,8 @@ export const realOrNotWords: ProblemWords<RealOrNotGiven> = {
     },
     factor: {
       hint: 'Multiply by the factor for as many comparisons as you really make.',
-      done: (v) => `Smallest real difference for ${say(v, 'comparisons')} comparisons: ${say(v, 'k')} × ${say(v, 'bothMm', 3)} = ${say(v, 'neededMm')} mm.`,
+      done: (v) =>
+        `Smallest real difference for ${say(v, 'comparisons')} comparisons: ${say(v, 'k')} × ${say(v, 'bothMm', 3)} = ${say(v, 'neededMm')} mm.`,
     },
     verdict: {
       hint: 'Compare: is the difference larger than the smallest real one? If so, is it large enough for most people to see?',
@@ -72,8 +78,11 @@ export const realOrNotWords: ProblemWords<RealOrNotGiven> = {
     },
   },
   right: ({ differenceMm, mostSeeMm }, reply) => {
-    if (reply.startsWith('Not')) return `${reply}. That does not make the sides equal: these readings cannot tell ${fixed(differenceMm)} mm from chance.`;
-    return differenceMm < mostSeeMm ? `${reply}. Real does not mean that most people see it, nor that she wants it changed.` : `${reply}. It stands clear of your reading error, and it shows.`;
+    if (reply.startsWith('Not'))
+      return `${reply}. That does not make the sides equal: these readings cannot tell ${fixed(differenceMm)} mm from chance.`;
+    return differenceMm < mostSeeMm
+      ? `${reply}. Real does not mean that most people see it, nor that she wants it changed.`
+      : `${reply}. It stands clear of your reading error, and it shows.`;
   },
   slips: {
     'k-of-one': ({ comparisons, kOne, kAll }, reply) => ({
@@ -97,5 +106,8 @@ export const realOrNotWords: ProblemWords<RealOrNotGiven> = {
       text: `You chose “${reply}”. From ${short(mostSeeMm)} mm most people notice. Whether a difference is real depends on your reading error, and that bar is much lower.`,
     }),
   },
-  other: (_, reply) => ({ title: 'Not that one', text: `You chose “${reply}”. Work out the smallest real difference first: one side, two sides, then the factor.` }),
+  other: (_, reply) => ({
+    title: 'Not that one',
+    text: `You chose “${reply}”. Work out the smallest real difference first: one side, two sides, then the factor.`,
+  }),
 };

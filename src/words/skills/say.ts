@@ -17,7 +17,8 @@ export function say(values: StepValues, key: string, most = 2): string {
 /** A step's number with exactly one decimal, as the answer is asked for. */
 export function sayTenths(values: StepValues, key: string): string {
   const value = values[key];
-  if (typeof value !== 'number') throw new Error(`A step speaks of the number "${key}", which it was not given.`);
+  if (typeof value !== 'number')
+    throw new Error(`A step speaks of the number "${key}", which it was not given.`);
   return fixed(value, 1);
 }
 

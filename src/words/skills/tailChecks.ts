@@ -33,15 +33,18 @@ const option = (code: string) => (isVerdict(code) ? verdictWords[code] : code);
 const otherSide = (side: Side): Side => (side === 'right' ? 'left' : 'right');
 
 /** How far out the line stands at the height of the tip, mm. Told here; the library marks it. */
-const limitAt = ({ wing, corner, tail }: TailChecksGiven) => wing.outMm + ((corner.outMm - wing.outMm) * (tail.upMm - wing.upMm)) / (corner.upMm - wing.upMm);
+const limitAt = ({ wing, corner, tail }: TailChecksGiven) =>
+  wing.outMm + ((corner.outMm - wing.outMm) * (tail.upMm - wing.upMm)) / (corner.upMm - wing.upMm);
 const lengthOf = ({ tail, frontLower }: TailChecksGiven) => tail.outMm - frontLower.outMm;
 
 function line(given: TailChecksGiven): string {
   const room = limitAt(given) - given.tail.outMm;
   return `At ${fixed(given.tail.upMm)} mm up the line stands ${fixed(limitAt(given))} mm out, and the tip at ${fixed(given.tail.outMm)}: ${fixed(Math.abs(room))} mm ${room > 0 ? 'inside' : 'past it'}.`;
 }
-const level = ({ tail, frontLower, frontTop }: TailChecksGiven) => `The tip lies ${fixed(tail.upMm)} mm up; its front runs from ${fixed(frontLower.upMm)} to ${fixed(frontTop.upMm)}.`;
-const lengths = (given: TailChecksGiven) => `This brow is ${fixed(lengthOf(given))} mm long, the ${otherSide(given.side)} one ${fixed(given.otherLengthMm)}.`;
+const level = ({ tail, frontLower, frontTop }: TailChecksGiven) =>
+  `The tip lies ${fixed(tail.upMm)} mm up; its front runs from ${fixed(frontLower.upMm)} to ${fixed(frontTop.upMm)}.`;
+const lengths = (given: TailChecksGiven) =>
+  `This brow is ${fixed(lengthOf(given))} mm long, the ${otherSide(given.side)} one ${fixed(given.otherLengthMm)}.`;
 
 /** What is really the matter, from the numbers. */
 function truth(given: TailChecksGiven): string {
@@ -63,24 +66,38 @@ export const tailChecksWords: ProblemWords<TailChecksGiven> = {
   table: ({ wing, corner, frontLower, frontTop, tail }) => ({
     caption: 'Readings, mm',
     head: ['Mark', 'Out', 'Up'],
-    rows: ([['nose wing', wing], ['outer eye corner', corner], ['front, lower', frontLower], ['front, top', frontTop], ['tail tip', tail]] as const).map(([name, { outMm, upMm }]) => [name, fixed(outMm), fixed(upMm)]),
+    rows: (
+      [
+        ['nose wing', wing],
+        ['outer eye corner', corner],
+        ['front, lower', frontLower],
+        ['front, top', frontTop],
+        ['tail tip', tail],
+      ] as const
+    ).map(([name, { outMm, upMm }]) => [name, fixed(outMm), fixed(upMm)]),
   }),
   label: 'The tail fails this check',
   option,
   steps: {
     line: {
       hint: 'How far out does the line go for each millimetre up? Follow it from the corner to the height of the tip.',
-      done: (v) => `The line goes out ${say(v, 'slope', 3)} mm for each mm up. At ${sayTenths(v, 'upMm')} mm it stands at ${sayTenths(v, 'limitMm')}; the tip is at ${sayTenths(v, 'outMm')}.`,
+      done: (v) =>
+        `The line goes out ${say(v, 'slope', 3)} mm for each mm up. At ${sayTenths(v, 'upMm')} mm it stands at ${sayTenths(v, 'limitMm')}; the tip is at ${sayTenths(v, 'outMm')}.`,
     },
     level: {
       hint: 'Is the tip between the front’s lower edge and its top?',
-      done: (v) => `The tip at ${sayTenths(v, 'upMm')} mm against the front’s ${sayTenths(v, 'lowerMm')} to ${sayTenths(v, 'topMm')} mm.`,
+      done: (v) =>
+        `The tip at ${sayTenths(v, 'upMm')} mm against the front’s ${sayTenths(v, 'lowerMm')} to ${sayTenths(v, 'topMm')} mm.`,
     },
     length: {
       hint: 'How long is this brow, straight across? Compare with the other one.',
-      done: (v) => `Length: ${sayTenths(v, 'outMm')} − ${sayTenths(v, 'frontMm')} = ${sayTenths(v, 'lengthMm')} mm; the other brow ${sayTenths(v, 'otherMm')} mm.`,
+      done: (v) =>
+        `Length: ${sayTenths(v, 'outMm')} − ${sayTenths(v, 'frontMm')} = ${sayTenths(v, 'lengthMm')} mm; the other brow ${sayTenths(v, 'otherMm')} mm.`,
     },
-    decide: { hint: 'Which of the four is off by a millimetre or more?', done: (v) => `Answer: ${say(v, 'answer')}.` },
+    decide: {
+      hint: 'Which of the four is off by a millimetre or more?',
+      done: (v) => `Answer: ${say(v, 'answer')}.`,
+    },
   },
   right: (given, reply) => `${reply}. ${truth(given)}`,
   slips: {

@@ -24,7 +24,8 @@ export type ThicknessGiven = Readonly<{
   leaning: LineName;
 }>;
 
-const slopeWords = ({ climbMm }: ThicknessGiven) => `${climbMm > 0 ? 'climbs' : 'falls'} ${fixed(Math.abs(climbMm))} mm`;
+const slopeWords = ({ climbMm }: ThicknessGiven) =>
+  `${climbMm > 0 ? 'climbs' : 'falls'} ${fixed(Math.abs(climbMm))} mm`;
 /** A line square to a climbing brow leans towards the midline at its top. */
 const leanWords = ({ climbMm }: ThicknessGiven) => (climbMm > 0 ? 'towards the midline' : 'outward');
 const lengthOf = ({ lower, upper }: BrowLine) => Math.hypot(upper.uMm - lower.uMm, upper.vMm - lower.vMm);
@@ -32,7 +33,8 @@ const lengthOf = ({ lower, upper }: BrowLine) => Math.hypot(upper.uMm - lower.uM
 export const thicknessAlongTheNormalWords: ProblemWords<ThicknessGiven> = {
   name: 'Thickness straight across',
   summary: 'Find the line that stands square to a sloping brow and read the thickness along it.',
-  question: ({ side, stationPercent }) => `How thick is the ${side} brow at ${stationPercent} % of its length, straight across?`,
+  question: ({ side, stationPercent }) =>
+    `How thick is the ${side} brow at ${stationPercent} % of its length, straight across?`,
   givens: (given) => [
     `At this station the centreline ${slopeWords(given)} over 10 mm outward. Three lines cross the brow through the same point of the centreline.`,
     'The table says where each line meets the edges: out from the midline, and up from the pupils. The last row is the two arch marks.',
@@ -40,25 +42,38 @@ export const thicknessAlongTheNormalWords: ProblemWords<ThicknessGiven> = {
   table: ({ lines, brow }) => ({
     caption: 'Where the lines meet the edges, mm',
     head: ['Line', 'Lower, out', 'Lower, up', 'Upper, out', 'Upper, up'],
-    rows: [...lineNames.map((name) => [name, lines[name]] as const), ['Arch marks', { lower: brow.archLower, upper: brow.archTop }] as const].map(([name, { lower, upper }]) => [name, fixed(lower.uMm), fixed(lower.vMm), fixed(upper.uMm), fixed(upper.vMm)]),
+    rows: [
+      ...lineNames.map((name) => [name, lines[name]] as const),
+      ['Arch marks', { lower: brow.archLower, upper: brow.archTop }] as const,
+    ].map(([name, { lower, upper }]) => [
+      name,
+      fixed(lower.uMm),
+      fixed(lower.vMm),
+      fixed(upper.uMm),
+      fixed(upper.vMm),
+    ]),
   }),
   label: 'Thickness straight across',
   option: (code) => code,
   steps: {
     find: {
       hint: 'Which line stands square to the centreline? Where the brow climbs outward, the line’s top leans towards the midline; where it falls, outward.',
-      done: (v) => `The brow ${say(v, 'way')}, so the square line’s top leans ${say(v, 'lean')}: line ${say(v, 'name')}.`,
+      done: (v) =>
+        `The brow ${say(v, 'way')}, so the square line’s top leans ${say(v, 'lean')}: line ${say(v, 'name')}.`,
     },
     parts: {
       hint: 'How far does that line go out or in, and how far up? Subtract its two ends.',
-      done: (v) => `Line ${say(v, 'name')} goes ${sayTenths(v, 'acrossMm')} mm sideways and ${sayTenths(v, 'upMm')} mm up.`,
+      done: (v) =>
+        `Line ${say(v, 'name')} goes ${sayTenths(v, 'acrossMm')} mm sideways and ${sayTenths(v, 'upMm')} mm up.`,
     },
     length: {
       hint: 'Square both, add, and take the root.',
-      done: (v) => `√(${sayTenths(v, 'acrossMm')}² + ${sayTenths(v, 'upMm')}²): ${sayTenths(v, 'thicknessMm')} mm.`,
+      done: (v) =>
+        `√(${sayTenths(v, 'acrossMm')}² + ${sayTenths(v, 'upMm')}²): ${sayTenths(v, 'thicknessMm')} mm.`,
     },
   },
-  right: (given, reply) => `${reply}, along line ${given.square}. Straight up, line ${given.upright} would have said ${fixed(lengthOf(given.lines[given.upright]))}.`,
+  right: (given, reply) =>
+    `${reply}, along line ${given.square}. Straight up, line ${given.upright} would have said ${fixed(lengthOf(given.lines[given.upright]))}.`,
   slips: {
     'straight-up': (given, reply) => ({
       title: 'Close: that is straight up',

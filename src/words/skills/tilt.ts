@@ -2,7 +2,9 @@ import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say, sayTenths, short } from './say.ts';
 
-/** Two points a span apart, and either the tilt of the line over them or the height difference that was read. */
+/**
+ * Two points a span apart, and either the tilt of the line over them or the height difference that was read.
+ */
 export type TiltGiven = Readonly<{
   between: 'fronts' | 'arches' | 'tails';
   spanMm: number;
@@ -14,7 +16,8 @@ const span = ({ spanMm }: TiltGiven) => short(spanMm, 1);
 
 export const tiltWords: ProblemWords<TiltGiven> = {
   name: 'Tilt of a level line',
-  summary: 'Say how many millimetres a tilted line fakes between two points, or which tilt would explain what was read.',
+  summary:
+    'Say how many millimetres a tilted line fakes between two points, or which tilt would explain what was read.',
   question: (given) =>
     given.asks === 'height'
       ? `What height difference does a tilt of ${fixed(given.tiltDeg)}° fake between the ${given.between}?`
@@ -30,7 +33,8 @@ export const tiltWords: ProblemWords<TiltGiven> = {
   steps: {
     sine: {
       hint: 'A tilt is a slope: so many millimetres up for each millimetre along. That is the sine of the angle.',
-      done: (v) => `Sine of ${sayTenths(v, 'tiltDeg')}° = ${say(v, 'sine', 4)}: millimetres up for each millimetre along.`,
+      done: (v) =>
+        `Sine of ${sayTenths(v, 'tiltDeg')}° = ${say(v, 'sine', 4)}: millimetres up for each millimetre along.`,
     },
     height: {
       hint: 'Multiply by the whole distance from one point to the other.',
@@ -38,7 +42,8 @@ export const tiltWords: ProblemWords<TiltGiven> = {
     },
     slope: {
       hint: 'How many millimetres up for each millimetre along? Divide the height by the whole distance.',
-      done: (v) => `Slope: ${sayTenths(v, 'heightMm')} ÷ ${say(v, 'spanMm', 1)} = ${say(v, 'sine', 4)}. That is the sine of the tilt.`,
+      done: (v) =>
+        `Slope: ${sayTenths(v, 'heightMm')} ÷ ${say(v, 'spanMm', 1)} = ${say(v, 'sine', 4)}. That is the sine of the tilt.`,
     },
     angle: {
       hint: 'Which angle has that sine? Divide by the sine of one degree.',
@@ -46,7 +51,9 @@ export const tiltWords: ProblemWords<TiltGiven> = {
     },
   },
   right: (given, reply) =>
-    given.asks === 'height' ? `${reply}, from a line that looks almost level. Hold the line first, then believe the height.` : `${reply} is enough to make all of it. A thread can be that far off and look straight.`,
+    given.asks === 'height'
+      ? `${reply}, from a line that looks almost level. Hold the line first, then believe the height.`
+      : `${reply} is enough to make all of it. A thread can be that far off and look straight.`,
   slips: {
     'half-span': (given, reply) => ({
       title: 'Close: that is half the distance',

@@ -6,14 +6,26 @@ import { say } from './say.ts';
 export const outlineParts = ['bare-tail', 'off-bone', 'thin-on', 'bare-front', 'none'] as const;
 export type OutlinePart = (typeof outlineParts)[number];
 
-/** Millimetres from the outline's front. Where `leavesBoneMm` or `hairToMm` is the whole length, there is no such end. */
-export type WhereNotGiven = Readonly<{ outlineMm: number; hairFromMm: number; hairToMm: number; thinFromMm: number; leavesBoneMm: number }>;
+/**
+ * Millimetres from the outline's front. Where `leavesBoneMm` or `hairToMm` is the whole length, there is no
+ * such end.
+ */
+export type WhereNotGiven = Readonly<{
+  outlineMm: number;
+  hairFromMm: number;
+  hairToMm: number;
+  thinFromMm: number;
+  leavesBoneMm: number;
+}>;
 
 const isPart = (code: string): code is OutlinePart => outlineParts.some((part) => part === code);
 const reachesEnd = (given: WhereNotGiven, mm: number) => mm >= given.outlineMm;
 
 /** Where a part begins and ends. */
-export function partEnds(given: WhereNotGiven, part: Exclude<OutlinePart, 'none'>): readonly [number, number] {
+export function partEnds(
+  given: WhereNotGiven,
+  part: Exclude<OutlinePart, 'none'>,
+): readonly [number, number] {
   const { outlineMm, hairFromMm, hairToMm, thinFromMm, leavesBoneMm } = given;
   if (part === 'bare-front') return [0, hairFromMm];
   const from = { 'bare-tail': hairToMm, 'off-bone': leavesBoneMm, 'thin-on': thinFromMm }[part];
@@ -27,17 +39,23 @@ export function partOnNothing(given: WhereNotGiven): OutlinePart {
 }
 
 /** "30.0 to 42.0 mm" */
-const ends = (given: WhereNotGiven, part: Exclude<OutlinePart, 'none'>) => partEnds(given, part).map((mm) => fixed(mm)).join(' to ');
+const ends = (given: WhereNotGiven, part: Exclude<OutlinePart, 'none'>) =>
+  partEnds(given, part)
+    .map((mm) => fixed(mm))
+    .join(' to ');
 
 function truth(given: WhereNotGiven): string {
   const { hairToMm, leavesBoneMm } = given;
   const hair = reachesEnd(given, hairToMm) ? 'Hair runs to the end' : `Hair ends at ${fixed(hairToMm)} mm`;
-  const bone = reachesEnd(given, leavesBoneMm) ? 'the lower edge stays on the bone' : `the lower edge leaves the bone at ${fixed(leavesBoneMm)} mm`;
+  const bone = reachesEnd(given, leavesBoneMm)
+    ? 'the lower edge stays on the bone'
+    : `the lower edge leaves the bone at ${fixed(leavesBoneMm)} mm`;
   const part = partOnNothing(given);
   return `${hair}, and ${bone}. ${part === 'none' ? 'So every part has one or the other under it.' : `Both are gone only from ${ends(given, part)} mm.`}`;
 }
 
-const bone = ({ leavesBoneMm, outlineMm }: WhereNotGiven) => (leavesBoneMm >= outlineMm ? 'nowhere' : fixed(leavesBoneMm));
+const bone = ({ leavesBoneMm, outlineMm }: WhereNotGiven) =>
+  leavesBoneMm >= outlineMm ? 'nowhere' : fixed(leavesBoneMm);
 
 export const whereNotToDrawWords: ProblemWords<WhereNotGiven> = {
   name: 'Where not to draw',
@@ -59,7 +77,8 @@ export const whereNotToDrawWords: ProblemWords<WhereNotGiven> = {
     ],
   }),
   label: 'Sits on nothing',
-  option: (code, given) => (isPart(code) && code !== 'none' ? `From ${ends(given, code)} mm` : 'No part of it'),
+  option: (code, given) =>
+    isPart(code) && code !== 'none' ? `From ${ends(given, code)} mm` : 'No part of it',
   steps: {
     hair: {
       hint: 'Where is there no hair at all? Thin hair is hair.',

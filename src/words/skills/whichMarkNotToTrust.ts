@@ -2,7 +2,15 @@ import type { ProblemWords } from './problemWords.ts';
 import { say, short } from './say.ts';
 import { fixed } from '../number.ts';
 
-export const listedMarks = ['inner-corner', 'pupil', 'outer-corner', 'nasion', 'nose-wing', 'nose-base', 'chin'] as const;
+export const listedMarks = [
+  'inner-corner',
+  'pupil',
+  'outer-corner',
+  'nasion',
+  'nose-wing',
+  'nose-base',
+  'chin',
+] as const;
 export type ListedMark = (typeof listedMarks)[number];
 /** What can be blamed. The nose wings and the nose base move together: one answer. */
 export const suspects = ['inner-corner', 'pupil', 'outer-corner', 'nasion', 'nose', 'chin', 'none'] as const;
@@ -48,10 +56,14 @@ function stands(given: WhichMarkGiven, name: ListedMark): string {
 
 /** What really stands out, or that nothing does. */
 function truth(given: WhichMarkGiven): string {
-  const out = listedMarks.filter((name) => Math.abs(given.placesMm[name] - middleMark(given)) > given.limitMm);
+  const out = listedMarks.filter(
+    (name) => Math.abs(given.placesMm[name] - middleMark(given)) > given.limitMm,
+  );
   if (out.length === 0) return 'On this face no mark is out.';
   const name = out[0] ?? 'chin';
-  return out.length === 2 ? `The nose stands out: its wings are ${stands(given, 'nose-wing')}, and the base goes with them.` : `What stands out is the ${listedMarkWords[name].replace(', middle', '')}, ${stands(given, name)}.`;
+  return out.length === 2
+    ? `The nose stands out: its wings are ${stands(given, 'nose-wing')}, and the base goes with them.`
+    : `What stands out is the ${listedMarkWords[name].replace(', middle', '')}, ${stands(given, name)}.`;
 }
 
 export const whichMarkWords: ProblemWords<WhichMarkGiven> = {
@@ -76,7 +88,8 @@ export const whichMarkWords: ProblemWords<WhichMarkGiven> = {
     },
     furthest: {
       hint: 'How far is each from the middle one? Only the distance counts, not the size of the reading.',
-      done: (v) => `Furthest from it: ${say(v, 'furthest')}, ${say(v, 'awayMm', 1)} mm away. The most that counts as ordinary is ${say(v, 'limitMm')} mm.`,
+      done: (v) =>
+        `Furthest from it: ${say(v, 'furthest')}, ${say(v, 'awayMm', 1)} mm away. The most that counts as ordinary is ${say(v, 'limitMm')} mm.`,
     },
     decide: {
       hint: 'Is the furthest one beyond the limit? If the nose is, its wings and base go together.',

@@ -10,9 +10,14 @@ const lab = fc.record({ l: real(0, 100), a: real(-90, 90), b: real(-90, 90) });
 test('[table] the 34 printed pairs, both ways round', () => {
   expect(sharmaPairs).toHaveLength(34);
   for (const [l1, a1, b1, l2, a2, b2, printed] of sharmaPairs) {
-    const [one, other] = [{ l: l1, a: a1, b: b1 }, { l: l2, a: a2, b: b2 }];
+    const [one, other] = [
+      { l: l1, a: a1, b: b1 },
+      { l: l2, a: a2, b: b2 },
+    ];
     expect(Math.abs(ciede2000(one, other) - printed), `${l1} ${a1} ${b1}`).toBeLessThanOrEqual(5e-5);
-    expect(Math.abs(ciede2000(other, one) - printed), `${l1} ${a1} ${b1} turned round`).toBeLessThanOrEqual(5e-5);
+    expect(Math.abs(ciede2000(other, one) - printed), `${l1} ${a1} ${b1} turned round`).toBeLessThanOrEqual(
+      5e-5,
+    );
   }
 });
 
@@ -20,9 +25,13 @@ test('[library] culori in lab65 says the same for 20,000 pairs', () => {
   const theirs = differenceCiede2000();
   fc.assert(
     fc.property(lab, lab, (one, other) => {
-      // Where two hues lie half a turn apart to the last digit, rounding decides which way round the mean lies: both are right.
+      // Where two hues lie half a turn apart to the last digit, rounding decides which way round the mean
+      // lies: both are right.
       fc.pre(Math.abs(one.a * other.b - one.b * other.a) > 1e-6 || one.a * other.a + one.b * other.b >= 0);
-      expect(ciede2000(one, other)).toBeCloseTo(theirs({ mode: 'lab65', ...one }, { mode: 'lab65', ...other }), 9);
+      expect(ciede2000(one, other)).toBeCloseTo(
+        theirs({ mode: 'lab65', ...one }, { mode: 'lab65', ...other }),
+        9,
+      );
     }),
     { numRuns: 20_000 },
   );

@@ -9,8 +9,12 @@ const sixty = { count: 60, lengthMm: 8, widthMm: 0.18, areaMm2: 287.625 };
 test('[hand] 60 strokes of 8 by 0.18 mm on 287.625 mm²: 86.4/287.625 apart, 1 − e^−0.3004 at random; spread to 0.35 mm; 90 strokes', () => {
   const percent = (share: number) => Number((100 * share).toFixed(1));
   expect([shareApart(sixty), shareAtRandom(sixty)].map(percent)).toEqual([30, 25.9]);
-  expect([shareApart({ ...sixty, widthMm: 0.35 }), shareAtRandom({ ...sixty, widthMm: 0.35 })].map(percent)).toEqual([58.4, 44.2]);
-  expect([shareApart({ ...sixty, count: 90 }), shareAtRandom({ ...sixty, count: 90 })].map(percent)).toEqual([45.1, 36.3]);
+  expect(
+    [shareApart({ ...sixty, widthMm: 0.35 }), shareAtRandom({ ...sixty, widthMm: 0.35 })].map(percent),
+  ).toEqual([58.4, 44.2]);
+  expect([shareApart({ ...sixty, count: 90 }), shareAtRandom({ ...sixty, count: 90 })].map(percent)).toEqual([
+    45.1, 36.3,
+  ]);
   const both = { ...sixty, count: 90, widthMm: 0.35 };
   expect([shareApart(both), shareAtRandom(both)].map(percent)).toEqual([87.6, 58.4]);
 });
@@ -36,12 +40,18 @@ test('[library] dots thrown at random by a seed cover what the sum says', () => 
 
 test('[property] between nothing and all; crossing never covers more than lying apart; wider never covers less', () => {
   fc.assert(
-    fc.property(fc.integer({ min: 0, max: 400 }), real(1, 15), real(0.05, 0.8), real(20, 600), (count, lengthMm, widthMm, areaMm2) => {
-      const strokes = { count, lengthMm, widthMm, areaMm2 };
-      const [apart, random] = [shareApart(strokes), shareAtRandom(strokes)];
-      expect(random >= 0 && random <= apart + 1e-12 && apart <= 1).toBe(true);
-      expect(shareAtRandom({ ...strokes, widthMm: widthMm * 1.2 })).toBeGreaterThanOrEqual(random);
-    }),
+    fc.property(
+      fc.integer({ min: 0, max: 400 }),
+      real(1, 15),
+      real(0.05, 0.8),
+      real(20, 600),
+      (count, lengthMm, widthMm, areaMm2) => {
+        const strokes = { count, lengthMm, widthMm, areaMm2 };
+        const [apart, random] = [shareApart(strokes), shareAtRandom(strokes)];
+        expect(random >= 0 && random <= apart + 1e-12 && apart <= 1).toBe(true);
+        expect(shareAtRandom({ ...strokes, widthMm: widthMm * 1.2 })).toBeGreaterThanOrEqual(random);
+      },
+    ),
   );
   expect(shareApart({ ...sixty, areaMm2: 0 })).toBe(0);
   expect(shareAtRandom({ ...sixty, areaMm2: 0 })).toBe(0);

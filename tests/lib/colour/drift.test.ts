@@ -9,7 +9,13 @@ import { plainPrediction, type Plan } from '#lib/colour/uncertainHealing.ts';
 
 const skin = skinOptics({ l: 63, a: 10, b: 19 });
 if (!skin.ok) throw new Error(skin.reason);
-const plan: Plan = { shares: sharesOf([1, 0, 1, 0, 0, 3, 0, 0, 0, 1, 0, 1], bottles), dose: 0.3, setting: { depthMm: 0.1, coverage: 0.6, veilShare: 0.35 }, ageing: startAgeing, doubts: startDoubts };
+const plan: Plan = {
+  shares: sharesOf([1, 0, 1, 0, 0, 3, 0, 0, 0, 1, 0, 1], bottles),
+  dose: 0.3,
+  setting: { depthMm: 0.1, coverage: 0.6, veilShare: 0.35 },
+  ageing: startAgeing,
+  doubts: startDoubts,
+};
 const times = [0, 1, 2];
 const sure = { strength: 0, dose: 0, depth: 0, kept: 0, lost: 0, veilLo: 0.35, veilHi: 0.35 };
 
@@ -29,13 +35,19 @@ test('[property] it begins with all pigment there and goes on as the plain predi
 test('[property] the intervals are those of the same seeded healings: L* as in the outlook, under the lamp', () => {
   for (const lamp of ['D65', 'A'] as const) {
     const outlook = mixOutlook(skin, plan, times, 60, 3, lamp);
-    drift(skin, plan, times, 60, 3, lamp).slice(1).forEach(({ l }, i) => expect(l).toEqual(outlook.times[i]?.lightness));
+    drift(skin, plan, times, 60, 3, lamp)
+      .slice(1)
+      .forEach(({ l }, i) => expect(l).toEqual(outlook.times[i]?.lightness));
   }
 });
 
 test('[property] with no doubt every interval is its own middle, L*, a* and b* each', () => {
   for (const { plain, l, a, b } of drift(skin, { ...plan, doubts: sure }, times, 3, 1)) {
-    for (const [middle, [lo, hi]] of [[plain.l, l], [plain.a, a], [plain.b, b]] as const) {
+    for (const [middle, [lo, hi]] of [
+      [plain.l, l],
+      [plain.a, a],
+      [plain.b, b],
+    ] as const) {
       expect(lo).toBeCloseTo(middle, 9);
       expect(hi).toBeCloseTo(middle, 9);
     }

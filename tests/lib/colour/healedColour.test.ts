@@ -27,7 +27,14 @@ const opticsOf = (lab: Lab): SkinOptics => {
 };
 const optics = skins.map(opticsOf);
 const anySkin = fc.constantFrom(...optics);
-const only = (id: PigmentId): Shares => ({ '77891': 0, '77492': 0, '77491': 0, '77499': 0, '77266': 0, [id]: 1 });
+const only = (id: PigmentId): Shares => ({
+  '77891': 0,
+  '77492': 0,
+  '77491': 0,
+  '77499': 0,
+  '77266': 0,
+  [id]: 1,
+});
 const at = (depthMm: number, coverage = 1) => ({ depthMm, coverage, veilShare: modelValues.veilShare });
 const brown: Shares = { '77891': 0.05, '77492': 0.45, '77491': 0.25, '77499': 0.25, '77266': 0 };
 
@@ -35,10 +42,16 @@ describe('skin', () => {
   test('[property] bare skin is unchanged by depth, veil and coverage', () => {
     const none = mixLayer(brown, 0);
     fc.assert(
-      fc.property(fc.constantFrom(...skins), real(0, 0.3), real(0.25, 0.45), real(0, 1), (lab, depthMm, veilShare, coverage) => {
-        const seen = healedColour(opticsOf(lab), none, { depthMm, veilShare, coverage });
-        expect(Math.hypot(seen.l - lab.l, seen.a - lab.a, seen.b - lab.b)).toBeLessThan(1e-6);
-      }),
+      fc.property(
+        fc.constantFrom(...skins),
+        real(0, 0.3),
+        real(0.25, 0.45),
+        real(0, 1),
+        (lab, depthMm, veilShare, coverage) => {
+          const seen = healedColour(opticsOf(lab), none, { depthMm, veilShare, coverage });
+          expect(Math.hypot(seen.l - lab.l, seen.a - lab.a, seen.b - lab.b)).toBeLessThan(1e-6);
+        },
+      ),
       { numRuns: 60 },
     );
   });
@@ -67,20 +80,38 @@ describe('pigment in skin', () => {
   test('[property] more black never makes skin lighter', () => {
     const black = fc.constantFrom<PigmentId>('77266', '77499');
     fc.assert(
-      fc.property(anySkin, black, real(0, 1), real(0.001, 0.5), real(0.03, 0.2), (skin, id, dose, more, depthMm) => {
-        const lighter = healedColour(skin, mixLayer(only(id), dose), at(depthMm)).l;
-        expect(healedColour(skin, mixLayer(only(id), dose + more), at(depthMm)).l).toBeLessThanOrEqual(lighter + 1e-9);
-      }),
+      fc.property(
+        anySkin,
+        black,
+        real(0, 1),
+        real(0.001, 0.5),
+        real(0.03, 0.2),
+        (skin, id, dose, more, depthMm) => {
+          const lighter = healedColour(skin, mixLayer(only(id), dose), at(depthMm)).l;
+          expect(healedColour(skin, mixLayer(only(id), dose + more), at(depthMm)).l).toBeLessThanOrEqual(
+            lighter + 1e-9,
+          );
+        },
+      ),
       { numRuns: 200 },
     );
   });
 
   test('[property] the same pigment deeper in the dermis never looks darker', () => {
     fc.assert(
-      fc.property(anySkin, fc.constantFrom<PigmentId>('77266', '77499', '77491'), real(0.05, 0.6), real(modelValues.epidermisMm, 0.2), real(0.005, 0.1), (skin, id, dose, depthMm, deeper) => {
-        const layer = mixLayer(only(id), dose);
-        expect(healedColour(skin, layer, at(depthMm + deeper)).l).toBeGreaterThanOrEqual(healedColour(skin, layer, at(depthMm)).l - 1e-9);
-      }),
+      fc.property(
+        anySkin,
+        fc.constantFrom<PigmentId>('77266', '77499', '77491'),
+        real(0.05, 0.6),
+        real(modelValues.epidermisMm, 0.2),
+        real(0.005, 0.1),
+        (skin, id, dose, depthMm, deeper) => {
+          const layer = mixLayer(only(id), dose);
+          expect(healedColour(skin, layer, at(depthMm + deeper)).l).toBeGreaterThanOrEqual(
+            healedColour(skin, layer, at(depthMm)).l - 1e-9,
+          );
+        },
+      ),
       { numRuns: 200 },
     );
   });
@@ -89,8 +120,12 @@ describe('pigment in skin', () => {
     const [skin] = optics;
     if (!skin) throw new Error('no skin');
     const layer = mixLayer(brown, 0.15);
-    const [none, half, whole] = [0, 0.5, 1].map((coverage) => pigmentedReflectance(skin, layer, at(0.1, coverage)));
-    half?.forEach((value, band) => expect(value).toBeCloseTo(((none?.[band] ?? NaN) + (whole?.[band] ?? NaN)) / 2, 14));
+    const [none, half, whole] = [0, 0.5, 1].map((coverage) =>
+      pigmentedReflectance(skin, layer, at(0.1, coverage)),
+    );
+    half?.forEach((value, band) =>
+      expect(value).toBeCloseTo(((none?.[band] ?? NaN) + (whole?.[band] ?? NaN)) / 2, 14),
+    );
     expect(none).toEqual(skin.reflectance);
     expect(throughParts(skin, partedAt(skin, 0.1), layer, 1)).toEqual(whole);
   });
@@ -108,7 +143,9 @@ describe('pigment in skin', () => {
     const [, skin] = optics;
     if (!skin) throw new Error('no skin');
     const layer = mixLayer(brown, 0.15);
-    expect(healedColour(skin, layer, at(0.1), 'A').a).toBeGreaterThan(healedColour(skin, layer, at(0.1)).a + 2);
+    expect(healedColour(skin, layer, at(0.1), 'A').a).toBeGreaterThan(
+      healedColour(skin, layer, at(0.1)).a + 2,
+    );
   });
 });
 
@@ -125,7 +162,13 @@ describe('pigments', () => {
   });
 
   test('[hand] a mix adds its parts, each by share, dose and its own factor', () => {
-    const mix = mixLayer({ ...brown, '77891': 0, '77491': 0, '77499': 0.55 }, 2, { '77492': 0.5, '77499': 1, '77891': 1, '77491': 1, '77266': 1 });
+    const mix = mixLayer({ ...brown, '77891': 0, '77491': 0, '77499': 0.55 }, 2, {
+      '77492': 0.5,
+      '77499': 1,
+      '77891': 1,
+      '77491': 1,
+      '77266': 1,
+    });
     for (const band of [0, 17, 35]) {
       const [yellow, black] = [pigmentLayers['77492'][band], pigmentLayers['77499'][band]];
       expect(mix[band]?.k).toBeCloseTo(0.45 * (yellow?.k ?? NaN) + 1.1 * (black?.k ?? NaN), 10);
@@ -136,7 +179,13 @@ describe('pigments', () => {
 });
 
 describe('old pigment', () => {
-  const olds: readonly Lab[] = [{ l: 46, a: 1, b: 4 }, { l: 44, a: 0, b: -3 }, { l: 50, a: 20, b: 18 }, { l: 48, a: 16, b: 8 }, { l: 42, a: -2, b: 8 }];
+  const olds: readonly Lab[] = [
+    { l: 46, a: 1, b: 4 },
+    { l: 44, a: 0, b: -3 },
+    { l: 50, a: 20, b: 18 },
+    { l: 48, a: 16, b: 8 },
+    { l: 42, a: -2, b: 8 },
+  ];
   test('[property] skin and old pigment together are exactly the colour seen, for five hues on fair to tan skin', () => {
     for (const skin of skins.slice(0, 3))
       for (const old of olds) {
@@ -167,28 +216,48 @@ describe('old pigment', () => {
     const skin = { l: 63, a: 10, b: 19 };
     const [bare, over] = [opticsOf(skin), overOldPigment(skin, { l: 44, a: 0, b: -3 })];
     if (!over.ok) throw new Error(over.reason);
-    const differences = (values: readonly number[]) => values.slice(1).map((value, i) => value - (values[i] ?? NaN));
-    const bends = differences(differences(over.reflectance.map((value, band) => Math.log(value / (bare.reflectance[band] ?? NaN)))));
+    const differences = (values: readonly number[]) =>
+      values.slice(1).map((value, i) => value - (values[i] ?? NaN));
+    const bends = differences(
+      differences(over.reflectance.map((value, band) => Math.log(value / (bare.reflectance[band] ?? NaN)))),
+    );
     for (const step of differences(bends)) expect(Math.abs(step)).toBeLessThan(1e-9);
     expect(Math.abs(bends[0] ?? NaN)).toBeGreaterThan(1e-5);
   });
 
   test('[property] what lies within its surface shows the old work again, and no surface takes more than its part of a dark band', () => {
-    for (const [skin, old] of [[{ l: 63, a: 10, b: 19 }, { l: 24, a: 8, b: 12 }], [{ l: 36, a: 11, b: 15 }, { l: 60, a: 4, b: 8 }]] as const) {
+    for (const [skin, old] of [
+      [
+        { l: 63, a: 10, b: 19 },
+        { l: 24, a: 8, b: 12 },
+      ],
+      [
+        { l: 36, a: 11, b: 15 },
+        { l: 60, a: 4, b: 8 },
+      ],
+    ] as const) {
       const [bare, over] = [opticsOf(skin), overOldPigment(skin, old)];
       if (!over.ok) throw new Error(over.reason);
       expect(over.surfaces).toHaveLength(36);
       over.surfaces.forEach((surface, band) => {
         const shown = over.reflectance[band] ?? NaN;
         expect(seenThroughSurface(over.inside[band] ?? NaN, surface)).toBeCloseTo(shown, 12);
-        // Four fifths of a dark band, else the surface of the bare skin beside it: 0.028, or less where that is dark.
-        expect(surface).toEqual({ outside: Math.min(0.8 * shown, 0.8 * (bare.reflectance[band] ?? NaN), 0.028), inside: 0.53 });
+        // Four fifths of a dark band, else the surface of the bare skin beside it: 0.028, or less where that
+        // is dark.
+        expect(surface).toEqual({
+          outside: Math.min(0.8 * shown, 0.8 * (bare.reflectance[band] ?? NaN), 0.028),
+          inside: 0.53,
+        });
       });
       expect(over.fractions).toEqual(bare.fractions);
     }
     // The first of them holds both kinds of band.
     const dark = overOldPigment({ l: 63, a: 10, b: 19 }, { l: 24, a: 8, b: 12 });
-    expect(dark.ok && dark.surfaces.some(({ outside }) => outside < 0.028) && dark.surfaces.some(({ outside }) => outside === 0.028)).toBe(true);
+    expect(
+      dark.ok &&
+        dark.surfaces.some(({ outside }) => outside < 0.028) &&
+        dark.surfaces.some(({ outside }) => outside === 0.028),
+    ).toBe(true);
   });
 
   test('[property] light old work on fair skin never throws back more light than falls on it', () => {
@@ -198,8 +267,17 @@ describe('old pigment', () => {
   });
 
   test('[property] a colour out of reach of any smooth ratio is refused, never NaN', () => {
-    expect(overOldPigment({ l: 63, a: 10, b: 19 }, { l: 60, a: -100, b: 100 })).toEqual({ ok: false, reason: 'old-pigment-not-reached' });
-    expect(overOldPigment({ l: 63, a: 10, b: 19 }, { l: NaN, a: 0, b: 0 })).toEqual({ ok: false, reason: 'old-pigment-not-reached' });
-    expect(overOldPigment({ l: NaN, a: 0, b: 0 }, { l: 60, a: 0, b: 0 })).toEqual({ ok: false, reason: 'no-skin-like-spectrum' });
+    expect(overOldPigment({ l: 63, a: 10, b: 19 }, { l: 60, a: -100, b: 100 })).toEqual({
+      ok: false,
+      reason: 'old-pigment-not-reached',
+    });
+    expect(overOldPigment({ l: 63, a: 10, b: 19 }, { l: NaN, a: 0, b: 0 })).toEqual({
+      ok: false,
+      reason: 'old-pigment-not-reached',
+    });
+    expect(overOldPigment({ l: NaN, a: 0, b: 0 }, { l: 60, a: 0, b: 0 })).toEqual({
+      ok: false,
+      reason: 'no-skin-like-spectrum',
+    });
   });
 });

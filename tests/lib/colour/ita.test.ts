@@ -3,7 +3,9 @@ import { ita, itaClasses, itaEdgesDeg, lightnessAtIta } from '#lib/colour/ita.ts
 import { labToLch } from '#lib/colour/lch.ts';
 
 test('[table] at b* 15 the classes part at L* 71.4222, 63.0393, 57.9756, 52.6449 and 41.3397', () => {
-  expect(itaEdgesDeg.map((deg) => Number(lightnessAtIta(deg, 15).toFixed(4)))).toEqual([71.4222, 63.0393, 57.9756, 52.6449, 41.3397]);
+  expect(itaEdgesDeg.map((deg) => Number(lightnessAtIta(deg, 15).toFixed(4)))).toEqual([
+    71.4222, 63.0393, 57.9756, 52.6449, 41.3397,
+  ]);
 });
 
 test('[hand] every class, and its edges: above an edge lighter, on it darker', () => {
@@ -23,7 +25,10 @@ test('[table] the mean of 600 faces: L* 61.7462, b* 17.0778 is 34.52°', () => {
 });
 
 test('[table] two measured people: 3° apart in this angle, 22° apart in hue', () => {
-  const [one, other] = [{ l: 62.82, a: 12.69, b: 10.91 }, { l: 67.37, a: 8.71, b: 16.6 }];
+  const [one, other] = [
+    { l: 62.82, a: 12.69, b: 10.91 },
+    { l: 67.37, a: 8.71, b: 16.6 },
+  ];
   const angle = (lab: typeof one) => {
     const reading = ita(lab);
     return reading.ok ? reading.deg : NaN;

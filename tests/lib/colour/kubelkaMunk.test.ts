@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { absorptionRatio, layerOver, layerTransmittance, mixedLayer, thickReflectance, underLayer } from '#lib/colour/kubelkaMunk.ts';
+import {
+  absorptionRatio,
+  layerOver,
+  layerTransmittance,
+  mixedLayer,
+  thickReflectance,
+  underLayer,
+} from '#lib/colour/kubelkaMunk.ts';
 import { seenThroughSurface, withinSurface } from '#lib/colour/saunderson.ts';
 import { real } from '#tests/tools/real.ts';
 
@@ -30,8 +37,14 @@ describe('layers', () => {
         const a = 1 + k / s;
         const b = Math.sqrt(a * a - 1);
         const coth = 1 / Math.tanh(b * s);
-        expect(layerOver({ k, s }, under)).toBeCloseTo((1 - under * (a - b * coth)) / (a - under + b * coth), 10);
-        expect(layerTransmittance({ k, s })).toBeCloseTo(b / (a * Math.sinh(b * s) + b * Math.cosh(b * s)), 10);
+        expect(layerOver({ k, s }, under)).toBeCloseTo(
+          (1 - under * (a - b * coth)) / (a - under + b * coth),
+          10,
+        );
+        expect(layerTransmittance({ k, s })).toBeCloseTo(
+          b / (a * Math.sinh(b * s) + b * Math.cosh(b * s)),
+          10,
+        );
       }),
     );
   });
@@ -48,7 +61,10 @@ describe('layers', () => {
     fc.assert(
       fc.property(layer, real(0, 1), real(0, 1), ({ k, s }, share, under) => {
         const part = (of: number) => ({ k: k * of, s: s * of });
-        expect(layerOver(part(share), layerOver(part(1 - share), under))).toBeCloseTo(layerOver({ k, s }, under), 12);
+        expect(layerOver(part(share), layerOver(part(1 - share), under))).toBeCloseTo(
+          layerOver({ k, s }, under),
+          12,
+        );
       }),
     );
     expect(layerOver({ k: 25, s: 100 }, 0)).toBeCloseTo(thickReflectance(0.25), 12);
@@ -77,7 +93,12 @@ describe('layers', () => {
   });
 
   test('[hand] drops add in K and in S', () => {
-    expect(mixedLayer([{ layer: { k: 4, s: 1 }, share: 0.25 }, { layer: { k: 2, s: 3 }, share: 0.5 }])).toEqual({ k: 2, s: 1.75 });
+    expect(
+      mixedLayer([
+        { layer: { k: 4, s: 1 }, share: 0.25 },
+        { layer: { k: 2, s: 3 }, share: 0.5 },
+      ]),
+    ).toEqual({ k: 2, s: 1.75 });
     expect(mixedLayer([])).toEqual({ k: 0, s: 0 });
   });
 });
@@ -92,10 +113,19 @@ describe('surface', () => {
 
   test('[property] in and out again, with the shine and without', () => {
     fc.assert(
-      fc.property(real(0, 1), real(0, 0.1), real(0, 0.7), fc.constantFrom('included', 'excluded'), (within, outside, inside, shine) => {
-        const surface = { outside, inside };
-        expect(withinSurface(seenThroughSurface(within, surface, shine), surface, shine)).toBeCloseTo(within, 12);
-      }),
+      fc.property(
+        real(0, 1),
+        real(0, 0.1),
+        real(0, 0.7),
+        fc.constantFrom('included', 'excluded'),
+        (within, outside, inside, shine) => {
+          const surface = { outside, inside };
+          expect(withinSurface(seenThroughSurface(within, surface, shine), surface, shine)).toBeCloseTo(
+            within,
+            12,
+          );
+        },
+      ),
     );
   });
 });

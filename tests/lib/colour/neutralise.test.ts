@@ -13,7 +13,13 @@ import { leftOf } from '#lib/colour/uncertainHealing.ts';
 
 const setting = { depthMm: 0.1, coverage: 0.6, veilShare: 0.35 };
 const left = leftOf(startAgeing, 0);
-const skins: readonly Lab[] = [{ l: 72, a: 8, b: 16 }, { l: 63, a: 10, b: 19 }, { l: 54, a: 11, b: 18 }, { l: 45, a: 11, b: 17 }, { l: 36, a: 10, b: 14 }];
+const skins: readonly Lab[] = [
+  { l: 72, a: 8, b: 16 },
+  { l: 63, a: 10, b: 19 },
+  { l: 54, a: 11, b: 18 },
+  { l: 45, a: 11, b: 17 },
+  { l: 36, a: 10, b: 14 },
+];
 
 function oldIn(bare: Lab, old: Lab) {
   const skin = overOldPigment(bare, old);
@@ -61,7 +67,9 @@ describe.each(skins)('over skin of L* $l', (bare) => {
       const bottle = bottles.find((one) => one.id === id);
       if (!bottle) throw new Error(id);
       const healed = healedColour(oldIn(bare, old), mixLayer(bottle.shares, 0.02, left), setting);
-      expect([move.l, move.a, move.b]).toEqual([healed.l - old.l, healed.a - old.a, healed.b - old.b].map((value) => expect.closeTo(value, 6)));
+      expect([move.l, move.a, move.b]).toEqual(
+        [healed.l - old.l, healed.a - old.a, healed.b - old.b].map((value) => expect.closeTo(value, 6)),
+      );
       expect(cosine).toBeLessThanOrEqual(moves[i - 1]?.cosine ?? 1.0000001);
     });
   });
@@ -73,7 +81,10 @@ describe.each(skins)('over skin of L* $l', (bare) => {
   });
 
   test('[property] over old pink and old orange, iron black goes cooler (a*, b* down) and is the darkest: the price', () => {
-    for (const [a, b] of [[19, 12], [17, 25]] as const) {
+    for (const [a, b] of [
+      [19, 12],
+      [17, 25],
+    ] as const) {
       const moves = movesOver(bare, { l: bare.l * 0.84, a, b });
       const black = named(moves, 'black-iron');
       expect(black.a).toBeLessThan(0);
@@ -98,26 +109,46 @@ test('[hand] a bottle that moves nothing comes last, behind those that go the wr
   const [bare] = skins;
   if (!bare) throw new Error('a skin');
   const empty = { id: 'empty', shares: { '77891': 0, '77492': 0, '77491': 0, '77499': 0, '77266': 0 } };
-  const moves = bottleMoves(oldIn(bare, { l: bare.l * 0.84, a: 19, b: 12 }), bare, [empty, ...bottles], 0.02, setting, left);
+  const moves = bottleMoves(
+    oldIn(bare, { l: bare.l * 0.84, a: 19, b: 12 }),
+    bare,
+    [empty, ...bottles],
+    0.02,
+    setting,
+    left,
+  );
   expect(moves.at(-1)).toMatchObject({ id: 'empty', cosine: undefined });
   expect(Math.min(...moves.slice(0, -1).map(({ cosine }) => cosine ?? NaN))).toBeLessThan(0);
 });
 
-test.each(skins.slice(0, 3))('[property] over skin of L* $l, violet wants yellow to orange: mostly yellow, some red has a cosine of .95 or more', (bare) => {
-  expect(named(movesOver(bare, { l: bare.l * 0.74, a: 7, b: -1 }), 'mostly-yellow-some-red').cosine).toBeGreaterThan(0.95);
-});
+test.each(skins.slice(0, 3))(
+  '[property] over skin of L* $l, violet wants yellow to orange: mostly yellow, some red has a cosine of .95 or more',
+  (bare) => {
+    expect(
+      named(movesOver(bare, { l: bare.l * 0.74, a: 7, b: -1 }), 'mostly-yellow-some-red').cosine,
+    ).toBeGreaterThan(0.95);
+  },
+);
 
-test.each(skins.slice(0, 3))('[property] the green trap over grey-blue on L* $l: equal drops of yellow and iron black fall below zero, three yellow to one black do not', (bare) => {
-  const skin = oldIn(bare, { l: bare.l * 0.74, a: 0, b: -2 });
-  const from = (yellow: number, black: number) => {
-    const shares = sharesOf(bottles.map(({ id }) => (id === 'yellow-oxide-some-white' ? yellow : id === 'black-iron' ? black : 0)), bottles);
-    return greenFrom((dose) => healedColour(skin, mixLayer(shares, dose, left), setting).a, 0.8);
-  };
-  const even = from(1, 1);
-  const blacker = from(1, 2);
-  if (!even.ok || !blacker.ok) throw new Error('no trap');
-  expect(even.dose).toBeGreaterThan(0.35);
-  expect(even.dose).toBeLessThan(0.5);
-  expect(blacker.dose).toBeLessThan(even.dose);
-  expect(from(3, 1).ok).toBe(false);
-});
+test.each(skins.slice(0, 3))(
+  '[property] the green trap over grey-blue on L* $l: equal drops of yellow and iron black fall below zero, three yellow to one black do not',
+  (bare) => {
+    const skin = oldIn(bare, { l: bare.l * 0.74, a: 0, b: -2 });
+    const from = (yellow: number, black: number) => {
+      const shares = sharesOf(
+        bottles.map(({ id }) =>
+          id === 'yellow-oxide-some-white' ? yellow : id === 'black-iron' ? black : 0,
+        ),
+        bottles,
+      );
+      return greenFrom((dose) => healedColour(skin, mixLayer(shares, dose, left), setting).a, 0.8);
+    };
+    const even = from(1, 1);
+    const blacker = from(1, 2);
+    if (!even.ok || !blacker.ok) throw new Error('no trap');
+    expect(even.dose).toBeGreaterThan(0.35);
+    expect(even.dose).toBeLessThan(0.5);
+    expect(blacker.dose).toBeLessThan(even.dose);
+    expect(from(3, 1).ok).toBe(false);
+  },
+);

@@ -15,8 +15,14 @@ function around(root: Triple) {
 }
 
 test('[hand] three equations that bend: x² = 2, xy = 3 and z + y = 1 from x = y = z = 1', () => {
-  const found = newton3(([x, y, z]) => [(1 + x) ** 2 - 2, (1 + x) * (1 + y) - 3, z + y + 1], { step: 1e-7, longestMove: 1, nearEnough: 1e-12 });
-  [Math.SQRT2 - 1, 3 / Math.SQRT2 - 1, -3 / Math.SQRT2].forEach((value, i) => expect(found?.[i]).toBeCloseTo(value, 9));
+  const found = newton3(([x, y, z]) => [(1 + x) ** 2 - 2, (1 + x) * (1 + y) - 3, z + y + 1], {
+    step: 1e-7,
+    longestMove: 1,
+    nearEnough: 1e-12,
+  });
+  [Math.SQRT2 - 1, 3 / Math.SQRT2 - 1, -3 / Math.SQRT2].forEach((value, i) =>
+    expect(found?.[i]).toBeCloseTo(value, 9),
+  );
 });
 
 test('[hand] straight misses: one look where it begins at the goal, five where a single move gets there, and exactly', () => {
@@ -36,7 +42,13 @@ test('[hand] no number moves more than half at once, and the others keep their s
     return [at[0] - root[0], at[1] - root[1], at[2] - root[2]];
   }, exact);
   // Four looks a round, the first where it stands: a quarter of the way each time.
-  expect(seen.filter((_, look) => look % 4 === 0)).toEqual([[0, 0, 0], [0.25, -0.5, 0.125], [0.5, -1, 0.25], [0.75, -1.5, 0.375], [1, -2, 0.5]]);
+  expect(seen.filter((_, look) => look % 4 === 0)).toEqual([
+    [0, 0, 0],
+    [0.25, -0.5, 0.125],
+    [0.5, -1, 0.25],
+    [0.75, -1.5, 0.375],
+    [1, -2, 0.5],
+  ]);
 });
 
 test('[hand] 59 moves of half reach 29.5 and no more', () => {
@@ -48,7 +60,11 @@ test('[hand] 59 moves of half reach 29.5 and no more', () => {
 
 test('[hand] a limit is not to be touched, either side of 0', () => {
   for (const sign of [1, -1]) {
-    expect(newton3(around([0, 0, sign * 3.75]).missOf, { ...exact, farthest: 4 })).toEqual([0, 0, sign * 3.75]);
+    expect(newton3(around([0, 0, sign * 3.75]).missOf, { ...exact, farthest: 4 })).toEqual([
+      0,
+      0,
+      sign * 3.75,
+    ]);
     expect(newton3(around([0, 0, sign * 4]).missOf, { ...exact, farthest: 4 })).toBeUndefined();
     expect(newton3(around([sign * 5, 0, 0]).missOf, { ...exact, farthest: 4 })).toBeUndefined();
     expect(newton3(around([sign * 5, 0, 0]).missOf, exact)).toEqual([sign * 5, 0, 0]);

@@ -20,7 +20,11 @@ test('[property] the weights that pages carry are the CIE tables folded again, t
     const again = foldWeights({ firstNm, matchingFunctions, power: illuminantPower[lamp], powerStepNm: 5 });
     for (const axis of ['x', 'y', 'z'] as const) {
       expect(foldedWeights[lamp][axis]).toHaveLength(36);
-      foldedWeights[lamp][axis].forEach((kept, band) => expect(Math.abs(kept - (again[axis][band] ?? NaN))).toBeLessThanOrEqual(1e-9 * Math.abs(kept) + 1e-13));
+      foldedWeights[lamp][axis].forEach((kept, band) =>
+        expect(Math.abs(kept - (again[axis][band] ?? NaN))).toBeLessThanOrEqual(
+          1e-9 * Math.abs(kept) + 1e-13,
+        ),
+      );
     }
   }
 });
@@ -35,9 +39,22 @@ test('[hand] the bands are 380 to 730 nm in tens; the tables hold 1 nm and 5 nm'
 
 test('[property] a perfect diffuser is exactly white under every lamp, a black nothing, a half grey the same everywhere', () => {
   for (const lamp of lamps) {
-    expect(spectrumToLab(forBands(() => 1), lamp)).toEqual({ l: 100, a: 0, b: 0 });
-    expect(spectrumToLab(forBands(() => 0), lamp).l).toBeCloseTo(0, 12);
-    const grey = spectrumToLab(forBands(() => 0.5), lamp);
+    expect(
+      spectrumToLab(
+        forBands(() => 1),
+        lamp,
+      ),
+    ).toEqual({ l: 100, a: 0, b: 0 });
+    expect(
+      spectrumToLab(
+        forBands(() => 0),
+        lamp,
+      ).l,
+    ).toBeCloseTo(0, 12);
+    const grey = spectrumToLab(
+      forBands(() => 0.5),
+      lamp,
+    );
     expect(grey.l).toBeCloseTo(76.0693, 3);
     expect(Math.hypot(grey.a, grey.b)).toBeLessThan(1e-12);
   }
@@ -46,7 +63,10 @@ test('[property] a perfect diffuser is exactly white under every lamp, a black n
 test('[hand] two narrow bands are read between their neighbours: a ramp folds to the sum over its own 1 nm', () => {
   // A straight line between the ends stays a straight line between the bands, so no reading error may remain.
   const ramp = (nm: number) => Math.min(730, Math.max(380, nm)) / 1000;
-  const seen = spectrumToXyz(forBands((_, nm) => ramp(nm)), 'A');
+  const seen = spectrumToXyz(
+    forBands((_, nm) => ramp(nm)),
+    'A',
+  );
   let [y, white] = [0, 0];
   matchingFunctions.forEach(([, yBar], i) => {
     const at = i / 5;
@@ -70,7 +90,9 @@ test('[library] colorjs.io turns XYZ under D65 into the same Lab, and culori the
       expect(back.b).toBeCloseTo(colour.b, 9);
       const theirs = toScreen({ mode: 'lab65', ...colour });
       const ours = labToSrgb(colour);
-      if (!ours.isClipped) for (const key of ['r', 'g', 'b'] as const) expect(Math.abs(ours[key] - Math.min(1, Math.max(0, theirs[key])))).toBeLessThan(1e-6);
+      if (!ours.isClipped)
+        for (const key of ['r', 'g', 'b'] as const)
+          expect(Math.abs(ours[key] - Math.min(1, Math.max(0, theirs[key])))).toBeLessThan(1e-6);
     }),
     { numRuns: 2000 },
   );
@@ -80,7 +102,9 @@ test('[library] colorjs.io turns XYZ under D65 into the same Lab, and culori the
 });
 
 test('[hand] hue runs from 0 at red to 90 at yellow; grey has none; chroma is the distance from grey', () => {
-  expect([hueDeg(1, 0), hueDeg(0, 2), hueDeg(-3, 0), hueDeg(0, -1), hueDeg(0, 0)]).toEqual([0, 90, 180, 270, 0]);
+  expect([hueDeg(1, 0), hueDeg(0, 2), hueDeg(-3, 0), hueDeg(0, -1), hueDeg(0, 0)]).toEqual([
+    0, 90, 180, 270, 0,
+  ]);
   expect(labToLch({ l: 50, a: 3, b: 4 })).toEqual({ l: 50, c: 5, hDeg: expect.closeTo(53.1301, 4) });
   const back = lchToLab({ l: 50, c: 5, hDeg: 53.13010235415598 });
   expect(back.a).toBeCloseTo(3, 12);

@@ -8,11 +8,16 @@ import { skinComponents, skinMean } from '#lib/tables/skinComponents.ts';
 import { skinSpectra } from '#lib/tables/skinSpectra.ts';
 import { real } from '#tests/tools/real.ts';
 
-const rms = (one: readonly number[], other: readonly number[]) => Math.sqrt(one.reduce((sum, value, i) => sum + (value - (other[i] ?? NaN)) ** 2, 0) / one.length);
+const rms = (one: readonly number[], other: readonly number[]) =>
+  Math.sqrt(one.reduce((sum, value, i) => sum + (value - (other[i] ?? NaN)) ** 2, 0) / one.length);
 
 test('[table] the L*a*b* given with 50 measured skins comes from their spectra', () => {
   expect(skinSpectra).toHaveLength(50);
-  for (const { id, lab: [l, a, b], reflectance } of skinSpectra) {
+  for (const {
+    id,
+    lab: [l, a, b],
+    reflectance,
+  } of skinSpectra) {
     const ours = spectrumToLab(reflectance);
     expect(Math.hypot(ours.l - l, ours.a - a, ours.b - b), `subject ${id}`).toBeLessThan(0.005);
   }
@@ -20,7 +25,11 @@ test('[table] the L*a*b* given with 50 measured skins comes from their spectra',
 
 test('[table] a measured spectrum comes back from its three numbers within RMS 0.02, and inside the measured skins', () => {
   let sum = 0;
-  for (const { id, lab: [l, a, b], reflectance } of skinSpectra) {
+  for (const {
+    id,
+    lab: [l, a, b],
+    reflectance,
+  } of skinSpectra) {
     const found = skinSpectrum({ l, a, b });
     if (!found.ok) throw new Error(`subject ${id}: ${found.reason}`);
     const miss = rms(found.reflectance, reflectance);
@@ -38,7 +47,10 @@ test('[property] the spectrum has exactly the colour asked for, from fair to dee
       const found = skinSpectrum(lab);
       if (!found.ok) return false;
       const ours = spectrumToLab(found.reflectance);
-      return Math.hypot(ours.l - lab.l, ours.a - lab.a, ours.b - lab.b) < 1e-8 && found.reflectance.every((value) => value > 0 && value < 1);
+      return (
+        Math.hypot(ours.l - lab.l, ours.a - lab.a, ours.b - lab.b) < 1e-8 &&
+        found.reflectance.every((value) => value > 0 && value < 1)
+      );
     }),
     { numRuns: 300 },
   );
@@ -64,26 +76,61 @@ test('[hand] all scores zero is the mean skin; the first score makes a skin ligh
 });
 
 test('[hand] each score adds its component to ln(K/S) of the mean, band by band', () => {
-  const ratio = (scores: readonly [number, number, number]) => skinFromScores(scores).map((value) => Math.log(absorptionRatio(value)));
+  const ratio = (scores: readonly [number, number, number]) =>
+    skinFromScores(scores).map((value) => Math.log(absorptionRatio(value)));
   ratio([0, 0, 0]).forEach((value, band) => expect(value).toBeCloseTo(skinMean[band] ?? NaN, 9));
   ratio([0.5, -1, 2]).forEach((value, band) => {
-    const [first = NaN, second = NaN, third = NaN] = skinComponents.map((component) => component[band] ?? NaN);
+    const [first = NaN, second = NaN, third = NaN] = skinComponents.map(
+      (component) => component[band] ?? NaN,
+    );
     expect(value).toBeCloseTo((skinMean[band] ?? NaN) + 0.5 * first - second + 2 * third, 9);
   });
 });
 
 test('[hand] 1, 2 and 3 times (1, 2, 3), (4, 5, 6) and (7, 8, 10) make (30, 36, 45); a column as small as rounding still counts', () => {
-  const found = solve3([[1, 2, 3], [4, 5, 6], [7, 8, 10]], [30, 36, 45]);
+  const found = solve3(
+    [
+      [1, 2, 3],
+      [4, 5, 6],
+      [7, 8, 10],
+    ],
+    [30, 36, 45],
+  );
   [1, 2, 3].forEach((value, i) => expect(found?.[i]).toBeCloseTo(value, 9));
   const tiny = 2 ** -44;
   for (let i = 0; i < 3; i++) {
     const size = (at: number) => (at === i ? tiny : 1);
-    const small = solve3([[size(0), 0, 0], [0, size(1), 0], [0, 0, size(2)]], [1, 1, 1]);
+    const small = solve3(
+      [
+        [size(0), 0, 0],
+        [0, size(1), 0],
+        [0, 0, size(2)],
+      ],
+      [1, 1, 1],
+    );
     expect(small).toEqual([1 / size(0), 1 / size(1), 1 / size(2)]);
   }
 });
 
 test('[hand] three columns: 2x, 3y and z + x', () => {
-  expect(solve3([[2, 0, 1], [0, 3, 0], [0, 0, 1]], [4, 6, 5])).toEqual([2, 2, 3]);
-  expect(solve3([[1, 0, 0], [0, 1, 0], [1, 1, 0]], [1, 1, 1])).toBeUndefined();
+  expect(
+    solve3(
+      [
+        [2, 0, 1],
+        [0, 3, 0],
+        [0, 0, 1],
+      ],
+      [4, 6, 5],
+    ),
+  ).toEqual([2, 2, 3]);
+  expect(
+    solve3(
+      [
+        [1, 0, 0],
+        [0, 1, 0],
+        [1, 1, 0],
+      ],
+      [1, 1, 1],
+    ),
+  ).toBeUndefined();
 });

@@ -5,7 +5,12 @@ import { modelValues as m } from '#lib/colour/modelValues.ts';
 import { overOldPigment } from '#lib/colour/oldPigment.ts';
 import { withinSurface } from '#lib/colour/saunderson.ts';
 import { partedAt, skinOptics, type SkinOptics } from '#lib/colour/skinOptics.ts';
-import { baselineAbsorption, bloodAbsorption, melanosomeAbsorption, reducedScattering } from '#lib/colour/tissue.ts';
+import {
+  baselineAbsorption,
+  bloodAbsorption,
+  melanosomeAbsorption,
+  reducedScattering,
+} from '#lib/colour/tissue.ts';
 import { fitFractions, plainSkin, veil, type SkinFractions } from '#lib/colour/veil.ts';
 
 const at = (nm: number) => bandsNm.indexOf(nm);
@@ -15,7 +20,13 @@ const opticsOf = (l: number, a: number, b: number): SkinOptics => {
   if (!optics.ok) throw new Error(optics.reason);
   return optics;
 };
-const skins = [opticsOf(72, 7, 14), opticsOf(63, 10, 19), opticsOf(54, 10, 18), opticsOf(44, 12, 17), opticsOf(36, 11, 15)];
+const skins = [
+  opticsOf(72, 7, 14),
+  opticsOf(63, 10, 19),
+  opticsOf(54, 10, 18),
+  opticsOf(44, 12, 17),
+  opticsOf(36, 11, 15),
+];
 
 describe('what tissue absorbs and scatters', () => {
   test('[hand] at 500 nm: 1.7e12 × 500^−3.48, 46 × 1.37 of scattering, a fifth of 0.244 + 85.3 e^(−346/66.2), each a tenth for a mm', () => {
@@ -32,14 +43,23 @@ describe('the layer above pigment', () => {
     const layers = veil(fractions, 0.1, 0.4);
     for (const nm of [380, 540, 730]) {
       const { k, s } = layers[at(nm)] ?? { k: NaN, s: NaN };
-      expect(k).toBeCloseTo(2 * (0.06 * 0.04 * of(melanosomeAbsorption, nm) + 0.04 * 0.005 * of(bloodAbsorption, nm) + 0.1 * of(baselineAbsorption, nm)), 12);
+      expect(k).toBeCloseTo(
+        2 *
+          (0.06 * 0.04 * of(melanosomeAbsorption, nm) +
+            0.04 * 0.005 * of(bloodAbsorption, nm) +
+            0.1 * of(baselineAbsorption, nm)),
+        12,
+      );
       expect(s).toBeCloseTo(0.1 * 0.4 * 0.75 * of(reducedScattering, nm), 12);
     }
   });
 
   test('[hand] inside the epidermis there is no blood; at no depth there is nothing; the share is 0.35 unless said', () => {
     const shallow = veil(fractions, 0.03)[at(540)] ?? { k: NaN, s: NaN };
-    expect(shallow.k).toBeCloseTo(2 * 0.03 * (0.04 * of(melanosomeAbsorption, 540) + of(baselineAbsorption, 540)), 12);
+    expect(shallow.k).toBeCloseTo(
+      2 * 0.03 * (0.04 * of(melanosomeAbsorption, 540) + of(baselineAbsorption, 540)),
+      12,
+    );
     expect(shallow.s).toBeCloseTo(0.03 * 0.35 * 0.75 * of(reducedScattering, 540), 12);
     for (const { k, s } of veil(fractions, 0)) expect([k, s]).toEqual([0, 0]);
   });
@@ -51,7 +71,11 @@ describe('the layer above pigment', () => {
       const layer = above[at(nm)] ?? { k: NaN, s: NaN };
       const under = underLayer(layer, of(seen, nm));
       if (!under.ok) throw new Error(under.reason);
-      expect(absorptionRatio(under.reflectance)).toBeCloseTo((2 * (0.005 * of(bloodAbsorption, nm) + of(baselineAbsorption, nm))) / (0.75 * of(reducedScattering, nm)), 6);
+      expect(absorptionRatio(under.reflectance)).toBeCloseTo(
+        (2 * (0.005 * of(bloodAbsorption, nm) + of(baselineAbsorption, nm))) /
+          (0.75 * of(reducedScattering, nm)),
+        6,
+      );
     }
   });
 });
@@ -68,17 +92,36 @@ describe('fractions fitted to a skin', () => {
 
   test('[property] no fractions near by fit a measured-like skin better', () => {
     const missOf = (inside: readonly number[], fractions: SkinFractions) =>
-      plainSkin(fractions).reduce((sum, value, band) => sum + (Math.log(absorptionRatio(value)) - Math.log(absorptionRatio(inside[band] ?? NaN))) ** 2, 0);
+      plainSkin(fractions).reduce(
+        (sum, value, band) =>
+          sum + (Math.log(absorptionRatio(value)) - Math.log(absorptionRatio(inside[band] ?? NaN))) ** 2,
+        0,
+      );
     for (const { inside, fractions } of skins) {
       const best = missOf(inside, fractions);
-      for (const [x, y] of [[0.01, 0], [-0.01, 0], [0, 0.01], [0, -0.01], [0.01, 0.01], [0.01, -0.01], [-0.01, 0.01], [-0.01, -0.01]] as const)
-        expect(missOf(inside, { melanosomes: fractions.melanosomes * Math.exp(x), blood: fractions.blood * Math.exp(y) })).toBeGreaterThanOrEqual(best - 1e-9);
+      for (const [x, y] of [
+        [0.01, 0],
+        [-0.01, 0],
+        [0, 0.01],
+        [0, -0.01],
+        [0.01, 0.01],
+        [0.01, -0.01],
+        [-0.01, 0.01],
+        [-0.01, -0.01],
+      ] as const)
+        expect(
+          missOf(inside, {
+            melanosomes: fractions.melanosomes * Math.exp(x),
+            blood: fractions.blood * Math.exp(y),
+          }),
+        ).toBeGreaterThanOrEqual(best - 1e-9);
     }
   });
 });
 
 describe('a skin parted at a depth', () => {
-  const isAllowed = (layer: Layer, seen: number) => layerOver(layer, 0) <= 0.8 * seen + 1e-12 && underLayer(layer, seen).ok;
+  const isAllowed = (layer: Layer, seen: number) =>
+    layerOver(layer, 0) <= 0.8 * seen + 1e-12 && underLayer(layer, seen).ok;
   test('[hand] the surface throws back 0.028, or four fifths of what a dark band shows; within it the reflectance is what is left', () => {
     for (const { reflectance, surfaces, inside } of skins)
       reflectance.forEach((seen, band) => {
@@ -122,7 +165,12 @@ describe('a skin parted at a depth', () => {
 
 test('[property] old pigment is a smooth ratio: its logarithm over the bands is a parabola, no band reflects more than all, and the skin’s own veil lies above it', () => {
   const bare = opticsOf(63, 10, 19);
-  for (const seen of [{ l: 46, a: 1, b: 4 }, { l: 50, a: 20, b: 18 }, { l: 42, a: -2, b: 8 }, { l: 17, a: 0, b: 0 }]) {
+  for (const seen of [
+    { l: 46, a: 1, b: 4 },
+    { l: 50, a: 20, b: 18 },
+    { l: 42, a: -2, b: 8 },
+    { l: 17, a: 0, b: 0 },
+  ]) {
     const over = overOldPigment({ l: 63, a: 10, b: 19 }, seen);
     if (!over.ok) throw new Error(over.reason);
     const logs = over.reflectance.map((value, band) => Math.log(value / (bare.reflectance[band] ?? NaN)));
@@ -133,8 +181,13 @@ test('[property] old pigment is a smooth ratio: its logarithm over the bands is 
     for (const change of third) expect(Math.abs(change)).toBeLessThan(1e-9);
     over.reflectance.forEach((value, band) => {
       expect(value).toBeLessThanOrEqual(1);
-      expect(over.surfaces[band]).toEqual({ outside: Math.min(0.028, 0.8 * (bare.reflectance[band] ?? NaN), 0.8 * value), inside: 0.53 });
-      expect(over.inside[band]).toBe(withinSurface(value, over.surfaces[band] ?? { outside: NaN, inside: NaN }));
+      expect(over.surfaces[band]).toEqual({
+        outside: Math.min(0.028, 0.8 * (bare.reflectance[band] ?? NaN), 0.8 * value),
+        inside: 0.53,
+      });
+      expect(over.inside[band]).toBe(
+        withinSurface(value, over.surfaces[band] ?? { outside: NaN, inside: NaN }),
+      );
     });
     expect(over.fractions).toEqual(bare.fractions);
     expect(over.isOutsideMeasured).toBe(bare.isOutsideMeasured);

@@ -10,6 +10,12 @@ test('[hand] a single question, an excluded one, a level and a limit are each as
 
 test('[hand] parts keep their order, and a question in two parts is asked once', () => {
   expect(
-    questionsOf({ all: [{ question: 'b', is: true }, { any: [{ question: 'a', is: true }, { not: { question: 'b', is: false } }] }, { question: 'c', below: 2 }] }),
+    questionsOf({
+      all: [
+        { question: 'b', is: true },
+        { any: [{ question: 'a', is: true }, { not: { question: 'b', is: false } }] },
+        { question: 'c', below: 2 },
+      ],
+    }),
   ).toEqual(['b', 'a', 'c']);
 });

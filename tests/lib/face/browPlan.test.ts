@@ -3,7 +3,14 @@ import { defaultBones } from '#lib/face/bones.ts';
 import { plannedBrow, tailLimitMm, type BrowPlan } from '#lib/face/browPlan.ts';
 
 /** Wing at (20, -40), outer eye corner at 15 + 30 = 45 out, 10 up: the line goes 25 mm out over 50 mm up. */
-const bones = { ...defaultBones, noseWidthMm: 40, noseDropMm: 40, intercanthalMm: 30, eyeWidthMm: 30, outerCornerMm: 10 };
+const bones = {
+  ...defaultBones,
+  noseWidthMm: 40,
+  noseDropMm: 40,
+  intercanthalMm: 30,
+  eyeWidthMm: 30,
+  outerCornerMm: 10,
+};
 const plan: BrowPlan = {
   front: 'inner-corner',
   frontLowerV: 11,

@@ -50,7 +50,10 @@ describe('marks and landmarks', () => {
       const back = landmarksOf(there, 4.3);
       for (const side of ['right', 'left'] as const) {
         for (const [mark, [u, v]] of Object.entries(face.landmarks[side])) {
-          const again = Object.entries(back[side]).find(([name]) => name === mark)?.[1] ?? [Number.NaN, Number.NaN];
+          const again = Object.entries(back[side]).find(([name]) => name === mark)?.[1] ?? [
+            Number.NaN,
+            Number.NaN,
+          ];
           expect(again[0]).toBeCloseTo(u, 9);
           expect(again[1]).toBeCloseTo(v, 9);
         }

@@ -3,8 +3,20 @@ import { disturbanceFor, disturbedBrow, type Disturbance } from '#lib/face/distu
 import type { BrowSpots } from '#lib/face/landmarks.ts';
 
 /** Middle of the five marks: (0 + 0 + 6 + 6 + 8) / 5 = 4 out, (0 + 4 + 6 + 2 + 3) / 5 = 3 up. */
-const brow: BrowSpots = { frontLower: [0, 0], frontTop: [0, 4], archTop: [6, 6], archLower: [6, 2], tail: [8, 3] };
-const nothing: Disturbance = { heightDifferenceMm: 0, browTiltDeg: 0, browSize: 1, rollDeg: 0, noseLeanMm: 0 };
+const brow: BrowSpots = {
+  frontLower: [0, 0],
+  frontTop: [0, 4],
+  archTop: [6, 6],
+  archLower: [6, 2],
+  tail: [8, 3],
+};
+const nothing: Disturbance = {
+  heightDifferenceMm: 0,
+  browTiltDeg: 0,
+  browSize: 1,
+  rollDeg: 0,
+  noseLeanMm: 0,
+};
 const seeds = Array.from({ length: 60 }, (_, i) => i + 1);
 
 function expectBrow(found: BrowSpots, wanted: BrowSpots): void {
@@ -56,7 +68,13 @@ describe('what each level adds', () => {
     for (const seed of seeds) {
       const all = disturbanceFor(seed, 3);
       // No measure drawn from a spread lands on its neutral value exactly.
-      for (const value of [all.heightDifferenceMm, all.browTiltDeg, all.browSize - 1, all.rollDeg, all.noseLeanMm]) {
+      for (const value of [
+        all.heightDifferenceMm,
+        all.browTiltDeg,
+        all.browSize - 1,
+        all.rollDeg,
+        all.noseLeanMm,
+      ]) {
         expect(value).not.toBe(0);
       }
       expect(disturbanceFor(seed, 0)).toEqual(nothing);

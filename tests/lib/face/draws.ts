@@ -1,14 +1,17 @@
 import { drawFrom, seedFrom, type Draw } from '#lib/quantities/seed.ts';
 
 /**
- * The two numbers that give one normal deviate z: √(-2 ln(1 - a)) cos 2πb, with b = 0 for the sign plus and b = ½ for minus
- * (Box & Muller 1958).
+ * The two numbers that give one normal deviate z: √(-2 ln(1 - a)) cos 2πb, with b = 0 for the sign plus and b
+ * = ½ for minus (Box & Muller 1958).
  */
 export function normalOf(z: number): readonly number[] {
   return [1 - Math.exp((-z * z) / 2), z < 0 ? 0.5 : 0];
 }
 
-/** Draws the numbers given, then zeros. A zero pair is the mean of a normal; a zero is the first item of a list. */
+/**
+ * Draws the numbers given, then zeros. A zero pair is the mean of a normal; a zero is the first item of a
+ * list.
+ */
 export function scripted(...values: readonly number[]): Draw {
   let next = 0;
   return () => values[next++] ?? 0;

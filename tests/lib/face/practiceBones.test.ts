@@ -4,11 +4,15 @@ import { practiceNorms } from '#lib/face/practiceNorms.ts';
 import type { Draw } from '#lib/quantities/seed.ts';
 import { correlation, draw0, meanOf, normalOf, sample, scripted, sdOf } from './draws.ts';
 
-/** Pupils 63 - 2.5 × 3.5 = 54.25, corners of the widest cohort 38.5 + 2 × 3.2 = 44.9 apart: 4.7 mm for half an eye. */
+/**
+ * Pupils 63 - 2.5 × 3.5 = 54.25, corners of the widest cohort 38.5 + 2 × 3.2 = 44.9 apart: 4.7 mm for half an
+ * eye.
+ */
 const noRoom = [...normalOf(-2.5), 0, ...normalOf(2)];
 /** Pupils 63 + 2.5 × 3.5 = 71.75, corners of the narrowest cohort 31.2 - 2 × 1.5 = 28.2 apart: 21.8 mm. */
 const tooMuchRoom = [...normalOf(2.5), 0.99, ...normalOf(-2)];
-const times = (count: number, values: readonly number[]): readonly number[] => Array.from({ length: count }, () => values).flat();
+const times = (count: number, values: readonly number[]): readonly number[] =>
+  Array.from({ length: count }, () => values).flat();
 
 describe('practice bones', () => {
   it('[hand] the mean of everything, corners of the first cohort', () => {
@@ -70,9 +74,26 @@ describe('practice bones', () => {
   it('[property] wide-set eyes are wide eyes, wide corners go with a wide nose', () => {
     const all = sample(2000, practiceBones);
     const apart = all.map((bones) => bones.pupilDistanceMm - bones.intercanthalMm);
-    expect(correlation(apart, all.map((bones) => bones.eyeWidthMm))).toBeGreaterThan(0.8);
-    expect(correlation(all.map((bones) => bones.intercanthalMm), all.map((bones) => bones.noseWidthMm))).toBeGreaterThan(0.6);
-    expect(Math.abs(correlation(all.map((bones) => bones.noseDropMm), all.map((bones) => bones.chinDropMm)))).toBeLessThan(0.09);
+    expect(
+      correlation(
+        apart,
+        all.map((bones) => bones.eyeWidthMm),
+      ),
+    ).toBeGreaterThan(0.8);
+    expect(
+      correlation(
+        all.map((bones) => bones.intercanthalMm),
+        all.map((bones) => bones.noseWidthMm),
+      ),
+    ).toBeGreaterThan(0.6);
+    expect(
+      Math.abs(
+        correlation(
+          all.map((bones) => bones.noseDropMm),
+          all.map((bones) => bones.chinDropMm),
+        ),
+      ),
+    ).toBeLessThan(0.09);
   });
 });
 
@@ -98,12 +119,16 @@ describe('a practice brow', () => {
   });
 
   it('[table] with age the upper margin rises at the front, hardly at the arch', () => {
-    // Matros 2009, 20 to 30 against 50 to 60 years: 19.1 - 15.7 = 3.4 mm at the inner corner, 22.4 - 21.3 = 1.1 mm over the outer corner.
+    // Matros 2009, 20 to 30 against 50 to 60 years: 19.1 - 15.7 = 3.4 mm at the inner corner, 22.4 - 21.3 =
+    // 1.1 mm over the outer corner.
     const top = (age: number): readonly [number, number] => {
       const plans = sample(2000, (draw) => practiceBrowPlan(draw, age));
       // Where the lower front mark rests on its lower limit the margin is not the one drawn: left out.
       const free = plans.filter(({ frontLowerV }) => frontLowerV > 7.2);
-      return [meanOf(free.map((p) => p.frontLowerV + p.frontThicknessMm)), meanOf(plans.map((p) => p.archTopV))];
+      return [
+        meanOf(free.map((p) => p.frontLowerV + p.frontThicknessMm)),
+        meanOf(plans.map((p) => p.archTopV)),
+      ];
     };
     const [young, old] = [top(0), top(1)];
     expect(old[0] - young[0]).toBeGreaterThan(1.5);
@@ -117,12 +142,18 @@ describe('a practice brow', () => {
     expect(Math.abs(old[1] - 22.4)).toBeLessThan(2);
   });
 
-  /** What both thicknesses share, then front, arch, lift, the arch's own lift: all in spreads from the mean. */
+  /**
+   * What both thicknesses share, then front, arch, lift, the arch's own lift: all in spreads from the mean.
+   */
   const drawnAs = (shared: number, front: number, arch: number, lift: number, archLift: number): Draw =>
     scripted(...[shared, front, arch, lift, archLift].flatMap(normalOf));
 
   it('[hand] a lifted brow is lifted at front and arch alike; the arch has a lift of its own', () => {
-    const [plain, lifted, arched] = [practiceBrowPlan(draw0, 0), practiceBrowPlan(drawnAs(0, 0, 0, 1, 0), 0), practiceBrowPlan(drawnAs(0, 0, 0, 0, 1), 0)];
+    const [plain, lifted, arched] = [
+      practiceBrowPlan(draw0, 0),
+      practiceBrowPlan(drawnAs(0, 0, 0, 1, 0), 0),
+      practiceBrowPlan(drawnAs(0, 0, 0, 0, 1), 0),
+    ];
     expect(lifted.frontLowerV - plain.frontLowerV).toBeCloseTo(0.9, 9);
     expect(lifted.archTopV - plain.archTopV).toBeCloseTo(0.9, 9);
     expect(arched.frontLowerV).toBe(plain.frontLowerV);

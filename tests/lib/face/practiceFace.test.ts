@@ -21,12 +21,20 @@ const right = ({ face }: PracticeFace) => face.landmarks.right;
 const left = ({ face }: PracticeFace) => face.landmarks.left;
 
 describe('spreads of practice faces', () => {
-  // Tolerances: three standard errors of 2000 draws, plus what the limits cut off (under 4 % of a standard deviation each).
+  // Tolerances: three standard errors of 2000 draws, plus what the limits cut off (under 4 % of a standard
+  // deviation each).
   it.each([
     ['pupil distance', (f: PracticeFace) => 2 * right(f).pupil[0], 63, 3.5, 0.35, 0.45],
     ['gap between the lower front marks', (f: PracticeFace) => 2 * right(f).frontLower[0], 28, 3.4, 0.3, 0.3],
     ['arch thickness', (f: PracticeFace) => right(f).archTop[1] - right(f).archLower[1], 6.5, 1.2, 0.12, 0.1],
-    ['front thickness', (f: PracticeFace) => right(f).frontTop[1] - right(f).frontLower[1], 7.3, 1.2, 0.12, 0.1],
+    [
+      'front thickness',
+      (f: PracticeFace) => right(f).frontTop[1] - right(f).frontLower[1],
+      7.3,
+      1.2,
+      0.12,
+      0.1,
+    ],
     ['height difference', (f: PracticeFace) => f.truth.browHeightDifferenceMm, 0, 1.6, 0.11, 0.1],
     ['tilt', (f: PracticeFace) => f.truth.browTiltDeg, 0, 2.6, 0.18, 0.2],
     ['size', (f: PracticeFace) => f.truth.browSize, 1, 0.05, 0.004, 0.004],
@@ -39,13 +47,22 @@ describe('spreads of practice faces', () => {
   });
 
   it('[table] arch share 0.62 ± 0.05', () => {
-    const found = meanAndSd((f) => (right(f).archTop[0] - right(f).frontLower[0]) / (right(f).tail[0] - right(f).frontLower[0]));
+    const found = meanAndSd(
+      (f) => (right(f).archTop[0] - right(f).frontLower[0]) / (right(f).tail[0] - right(f).frontLower[0]),
+    );
     expect(Math.abs(found.mean - 0.62)).toBeLessThan(0.004);
     expect(Math.abs(found.sd - 0.05)).toBeLessThan(0.005);
   });
 
   it('[table] inner-corner distance is the equal mixture of the six cohorts of Bouhadana 2022', () => {
-    const cohorts = [[38.5, 3.2], [36.4, 1.6], [32.8, 2.0], [32.3, 2.0], [31.4, 2.5], [31.2, 1.5]] as const;
+    const cohorts = [
+      [38.5, 3.2],
+      [36.4, 1.6],
+      [32.8, 2.0],
+      [32.3, 2.0],
+      [31.4, 2.5],
+      [31.2, 1.5],
+    ] as const;
     const mean = cohorts.reduce((sum, [m]) => sum + m, 0) / 6;
     const variance = cohorts.reduce((sum, [m, s]) => sum + s * s + (m - mean) ** 2, 0) / 6;
     const found = meanAndSd((f) => 2 * right(f).innerCorner[0]);
@@ -75,7 +92,10 @@ describe('levels add only what they say', () => {
       expect(lifted.truth.rollDeg).toBe(0);
       for (const mark of browMarks) {
         expect(left(lifted)[mark][0]).toBeCloseTo(left(plain)[mark][0], 9);
-        expect(left(lifted)[mark][1] - left(plain)[mark][1]).toBeCloseTo(lifted.truth.browHeightDifferenceMm, 9);
+        expect(left(lifted)[mark][1] - left(plain)[mark][1]).toBeCloseTo(
+          lifted.truth.browHeightDifferenceMm,
+          9,
+        );
       }
     }
   });
@@ -164,7 +184,8 @@ describe('the marks of every practice face', () => {
     const differing = many.slice(0, 600).map((one, i) => {
       const other = many[i + 700] ?? one;
       const [a, b] = [one.face.form, other.face.form];
-      const width = ({ face }: PracticeFace) => face.landmarks.right.noseWing[0] + face.landmarks.left.noseWing[0];
+      const width = ({ face }: PracticeFace) =>
+        face.landmarks.right.noseWing[0] + face.landmarks.left.noseWing[0];
       return [
         a.lid !== b.lid,
         Math.abs(a.browBone - b.browBone) > 0.2,
@@ -176,7 +197,8 @@ describe('the marks of every practice face', () => {
         (a.vitiligo === undefined) !== (b.vitiligo === undefined),
       ].filter(Boolean).length;
     });
-    const shareWith = (least: number): number => differing.filter((count) => count >= least).length / differing.length;
+    const shareWith = (least: number): number =>
+      differing.filter((count) => count >= least).length / differing.length;
     expect(shareWith(4)).toBeGreaterThan(0.8);
     expect(shareWith(2)).toBeGreaterThan(0.975);
   });

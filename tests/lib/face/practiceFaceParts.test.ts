@@ -21,13 +21,21 @@ describe('a practice face from its parts', () => {
       const bones = practiceBones(stream('bones', seed));
       const right = plannedBrow(bones, practiceBrowPlan(stream('brow', seed), age));
       const done = disturbanceFor(seed, 3);
-      expect(done.heightDifferenceMm).toBe(drawNorm(stream('disturbance', seed), practiceNorms.heightDifferenceMm));
+      expect(done.heightDifferenceMm).toBe(
+        drawNorm(stream('disturbance', seed), practiceNorms.heightDifferenceMm),
+      );
       const { face } = practiceFace(seed, 3);
-      // Who resembles a neighbour is drawn again from a stream of its own: 'form', seed, 1, then 2, and so on.
-      const deals = [seedFrom('form', seed), ...[1, 2, 3, 4, 5, 6].map((times) => seedFrom('form', seed, times))].map((each) => practiceForm(drawFrom(each), bones, age));
+      // Who resembles a neighbour is drawn again from a stream of its own: 'form', seed, 1, then 2, and so
+      // on.
+      const deals = [
+        seedFrom('form', seed),
+        ...[1, 2, 3, 4, 5, 6].map((times) => seedFrom('form', seed, times)),
+      ].map((each) => practiceForm(drawFrom(each), bones, age));
       expect(deals).toContainEqual(face.form);
       if (JSON.stringify(deals[0]) === JSON.stringify(face.form)) first++;
-      expect(face.landmarks).toEqual(landmarksFrom({ ...bones, noseLeanMm: done.noseLeanMm }, right, disturbedBrow(right, done)));
+      expect(face.landmarks).toEqual(
+        landmarksFrom({ ...bones, noseLeanMm: done.noseLeanMm }, right, disturbedBrow(right, done)),
+      );
       expect(face.rollDeg).toBe(done.rollDeg);
     }
     expect(first).toBeGreaterThan(25);
@@ -44,7 +52,8 @@ describe('a practice face from its parts', () => {
   });
 
   it('[hand] unsettled where a careful reading could go either way', () => {
-    // u = √(2 (0.3² + (0.25² + 0.05² + 0.25²) / 3)) = 0.5148; unsettled from 0.96 u = 0.494 to 2.96 u = 1.524, either side higher.
+    // u = √(2 (0.3² + (0.25² + 0.05² + 0.25²) / 3)) = 0.5148; unsettled from 0.96 u = 0.494 to 2.96 u =
+    // 1.524, either side higher.
     for (const seed of seeds) {
       const { truth, solvable } = practiceFace(seed, 1);
       const sizeMm = Math.abs(truth.browHeightDifferenceMm);

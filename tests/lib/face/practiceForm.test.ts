@@ -71,10 +71,13 @@ describe('features that only some faces have', () => {
     ['vitiligo', 0.08],
   ] as const;
 
-  it.each(chances)('[hand] %s with a chance of %d: a draw under it has it, a draw on it has not', (name, chance) => {
-    expect(has[name](practiceForm(always(chance - 0.001), bones, 0.3))).toBe(true);
-    expect(has[name](practiceForm(always(chance), bones, 0.3))).toBe(false);
-  });
+  it.each(chances)(
+    '[hand] %s with a chance of %d: a draw under it has it, a draw on it has not',
+    (name, chance) => {
+      expect(has[name](practiceForm(always(chance - 0.001), bones, 0.3))).toBe(true);
+      expect(has[name](practiceForm(always(chance), bones, 0.3))).toBe(false);
+    },
+  );
 
   it.each(chances)('[property] %s on a share of %d of many faces', (name, chance) => {
     const share = aged(0.3).filter(has[name]).length / count;
@@ -172,12 +175,28 @@ describe('many practice forms', () => {
 
   it('[property] ten hair styles, one face in ten each; open lids twice as often as each other lid', () => {
     const all = aged(0.3);
-    const styles = ['bald', 'crop', 'short', 'tied', 'bob', 'long', 'curls', 'locs', 'scarf', 'wrap'] as const;
+    const styles = [
+      'bald',
+      'crop',
+      'short',
+      'tied',
+      'bob',
+      'long',
+      'curls',
+      'locs',
+      'scarf',
+      'wrap',
+    ] as const;
     for (const style of styles) {
       const share = all.filter(({ hair }) => hair === style).length / count;
       expect(Math.abs(share - 0.1)).toBeLessThan(shareWithin(0.1, count));
     }
-    for (const [lid, chance] of [['open', 0.4], ['hooded', 0.2], ['single', 0.2], ['deep', 0.2]] as const) {
+    for (const [lid, chance] of [
+      ['open', 0.4],
+      ['hooded', 0.2],
+      ['single', 0.2],
+      ['deep', 0.2],
+    ] as const) {
       const share = all.filter((form) => form.lid === lid).length / count;
       expect(Math.abs(share - chance)).toBeLessThan(shareWithin(chance, count));
     }
@@ -200,7 +219,12 @@ describe('many practice forms', () => {
     expect(together((f) => f.upperLipMm)).toBeLessThan(-0.2);
     expect(together((f) => f.lowerLipMm)).toBeLessThan(-0.15);
     expect(together((f) => f.browHair.count)).toBeLessThan(-0.4);
-    for (const of of [(f: Form) => f.cheekMm, (f: Form) => f.jawMm, (f: Form) => f.mouthWidthMm, (f: Form) => f.irisTone]) {
+    for (const of of [
+      (f: Form) => f.cheekMm,
+      (f: Form) => f.jawMm,
+      (f: Form) => f.mouthWidthMm,
+      (f: Form) => f.irisTone,
+    ]) {
       expect(Math.abs(together(of))).toBeLessThan(4 / Math.sqrt(count));
     }
   });
@@ -216,7 +240,8 @@ describe('many practice forms', () => {
       all.map((f) => (f.beard > 0 ? 1 : 0)),
     ];
     columns.forEach((a, i) => {
-      for (const b of columns.slice(i + 1)) expect(Math.abs(correlation(a, b))).toBeLessThan(4.5 / Math.sqrt(count));
+      for (const b of columns.slice(i + 1))
+        expect(Math.abs(correlation(a, b))).toBeLessThan(4.5 / Math.sqrt(count));
     });
     expect(meanOf(columns[1] ?? [])).toBeCloseTo(0.5, 1);
   });

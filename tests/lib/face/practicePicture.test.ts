@@ -23,18 +23,25 @@ describe('the picture of a practice face', () => {
     for (const seed of seeds.slice(0, 20)) {
       const { landmarks } = practiceFace(seed, 3).face;
       const seen = pictureLandmarks(landmarks, straightPose);
-      for (const side of ['right', 'left'] as const) for (const mark of [...facePairs, ...browMarks]) close(seen[side][mark], landmarks[side][mark]);
+      for (const side of ['right', 'left'] as const)
+        for (const mark of [...facePairs, ...browMarks]) close(seen[side][mark], landmarks[side][mark]);
       for (const mark of faceSingles) close(seen.middle[mark], landmarks.middle[mark]);
     }
   });
 
   it('[property] a near picture is straight, from 240 to 400 mm, spread over that range, the same for a seed; widths may not be judged in it', () => {
-    const far = seeds.map((seed) => nearPicture(seed)).map(({ kind, pose, mayJudgeWidths }) => {
-      const { cameraMm, ...turned } = pose;
-      const { cameraMm: _, ...straight } = straightPose;
-      expect({ kind, mayJudgeWidths, turned }).toEqual({ kind: 'near', mayJudgeWidths: false, turned: straight });
-      return Number(cameraMm);
-    });
+    const far = seeds
+      .map((seed) => nearPicture(seed))
+      .map(({ kind, pose, mayJudgeWidths }) => {
+        const { cameraMm, ...turned } = pose;
+        const { cameraMm: _, ...straight } = straightPose;
+        expect({ kind, mayJudgeWidths, turned }).toEqual({
+          kind: 'near',
+          mayJudgeWidths: false,
+          turned: straight,
+        });
+        return Number(cameraMm);
+      });
     expect(nearPicture(7)).toEqual(nearPicture(7));
     expect(Math.min(...far)).toBeGreaterThanOrEqual(240);
     expect(Math.min(...far)).toBeLessThan(245);
@@ -86,7 +93,10 @@ describe('the picture of a practice face', () => {
       const reading = readFace(faceMarks(pictureLandmarks(landmarks, pose), 0), choices);
       if (!reading.ok) throw new Error(reading.reason);
       const { frontTop, tail } = reading.brows;
-      expect(turnSign({ frontMm: frontTop.outward.value, tailMm: tail.outward.value, leastMm: 0.3 }), `seed ${seed}`).toBe(pose.turnDeg > 0 ? 'left' : 'right');
+      expect(
+        turnSign({ frontMm: frontTop.outward.value, tailMm: tail.outward.value, leastMm: 0.3 }),
+        `seed ${seed}`,
+      ).toBe(pose.turnDeg > 0 ? 'left' : 'right');
     }
     expect(turned).toBeGreaterThan(110);
     expect(turned).toBeLessThan(190);
@@ -102,7 +112,11 @@ describe('level 4', () => {
       expect(four.picture).toEqual(practicePicture(seed));
       expect(four.picture.mayJudgeWidths).toBe(false);
       expect(four.face.landmarks).toEqual(pictureLandmarks(three.face.landmarks, four.picture.pose));
-      expect({ ...four.truth, midlineXAtBrowMm: 0, browHeightMm: 0 }).toEqual({ ...three.truth, midlineXAtBrowMm: 0, browHeightMm: 0 });
+      expect({ ...four.truth, midlineXAtBrowMm: 0, browHeightMm: 0 }).toEqual({
+        ...three.truth,
+        midlineXAtBrowMm: 0,
+        browHeightMm: 0,
+      });
       expect(four).toEqual(practiceFace(seed, 4));
     }
   });
@@ -134,7 +148,8 @@ describe('level 4', () => {
     for (const seed of seeds.slice(0, 60)) {
       const { face, markSet } = practiceFace(seed, 4);
       const back = landmarksOf(markSet, face.rollDeg);
-      for (const side of ['right', 'left'] as const) for (const mark of [...facePairs, ...browMarks]) close(back[side][mark], face.landmarks[side][mark]);
+      for (const side of ['right', 'left'] as const)
+        for (const mark of [...facePairs, ...browMarks]) close(back[side][mark], face.landmarks[side][mark]);
       for (const mark of faceSingles) close(back.middle[mark], face.landmarks.middle[mark]);
     }
   });
@@ -162,7 +177,13 @@ describe('level 4', () => {
     const isReal = (mm: number) => Math.abs(mm) > 1.96 * u;
     const cases = new Set<string>();
     for (const seed of seeds) {
-      const { truth, face: { landmarks: { left, right } }, solvable } = practiceFace(seed, 4);
+      const {
+        truth,
+        face: {
+          landmarks: { left, right },
+        },
+        solvable,
+      } = practiceFace(seed, 4);
       const seenMm = browMarks.reduce((sum, mark) => sum + left[mark][1] - right[mark][1], 0) / 5;
       const [isTrue, isSeen] = [truth.browHeightDifferenceMm, seenMm].map(isSettled);
       const isSame = isReal(truth.browHeightDifferenceMm) === isReal(seenMm);

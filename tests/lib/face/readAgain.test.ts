@@ -11,7 +11,10 @@ const truth = faceMarks(defaultFace.landmarks, 3.3, { pose: 'raised', posture: '
 const whole = mapMarks(truth, ({ xMm, yMm }) => ({ xMm: Math.round(xMm), yMm: Math.round(yMm) }));
 
 function numbersOf({ pairs, singles, brows }: MarkSet): readonly number[] {
-  const points = [...Object.values(pairs), ...Object.values(brows)].flatMap(({ right, left }) => [right, left]);
+  const points = [...Object.values(pairs), ...Object.values(brows)].flatMap(({ right, left }) => [
+    right,
+    left,
+  ]);
   return [...points, ...Object.values(singles)].flatMap(({ xMm, yMm }) => [xMm, yMm]);
 }
 
@@ -38,7 +41,9 @@ describe('reading to 0.1 mm', () => {
     expect(numbersOf(truth)).toHaveLength(44);
     const moved = mapMarks(truth, ({ xMm, yMm }) => ({ xMm: xMm + 1, yMm: yMm - 1 }));
     const before = numbersOf(truth);
-    numbersOf(moved).forEach((value, i) => expect(value).toBeCloseTo((before[i] ?? Number.NaN) + (i % 2 === 0 ? 1 : -1), 9));
+    numbersOf(moved).forEach((value, i) =>
+      expect(value).toBeCloseTo((before[i] ?? Number.NaN) + (i % 2 === 0 ? 1 : -1), 9),
+    );
     expect(moved.taken).toEqual({ pose: 'raised', posture: 'lying', skin: 'numb' });
     expect(Object.keys(moved.pairs)).toEqual(Object.keys(truth.pairs));
     expect(Object.keys(moved.singles)).toEqual(Object.keys(truth.singles));
@@ -51,17 +56,21 @@ describe('reading again', () => {
     for (const seed of [1, 2, 3]) expect(readAgain(truth, seed, 0)).toEqual(roundedMarks(truth));
   });
 
-  it.each([0.3, 1])('[property] 2000 readings with a technical error of %d mm scatter by it and stay inside three of it', (temMm) => {
-    const errors = Array.from({ length: 2000 }, (_, seed) => errorsOf(seed, temMm)).flat();
-    // 88 000 numbers: the mean within five standard errors; rounding adds 0.1²/12 to the variance, the cut at three takes 1.3 % off the spread.
-    expect(Math.abs(meanOf(errors))).toBeLessThan((5 * temMm) / Math.sqrt(88_000));
-    const withRounding = Math.hypot(temMm, 0.1 / Math.sqrt(12));
-    expect(sdOf(errors) / withRounding).toBeGreaterThan(0.975);
-    expect(sdOf(errors) / withRounding).toBeLessThan(1.0);
-    const largest = Math.max(...errors.map(Math.abs));
-    expect(largest).toBeLessThanOrEqual(3 * temMm + 0.05 + 1e-9);
-    expect(largest).toBeGreaterThan(2.8 * temMm);
-  });
+  it.each([0.3, 1])(
+    '[property] 2000 readings with a technical error of %d mm scatter by it and stay inside three of it',
+    (temMm) => {
+      const errors = Array.from({ length: 2000 }, (_, seed) => errorsOf(seed, temMm)).flat();
+      // 88 000 numbers: the mean within five standard errors; rounding adds 0.1²/12 to the variance, the cut
+      // at three takes 1.3 % off the spread.
+      expect(Math.abs(meanOf(errors))).toBeLessThan((5 * temMm) / Math.sqrt(88_000));
+      const withRounding = Math.hypot(temMm, 0.1 / Math.sqrt(12));
+      expect(sdOf(errors) / withRounding).toBeGreaterThan(0.975);
+      expect(sdOf(errors) / withRounding).toBeLessThan(1.0);
+      const largest = Math.max(...errors.map(Math.abs));
+      expect(largest).toBeLessThanOrEqual(3 * temMm + 0.05 + 1e-9);
+      expect(largest).toBeGreaterThan(2.8 * temMm);
+    },
+  );
 
   it('[property] both coordinates of a mark have their own error', () => {
     const errors = errorsOf(5, 1);
@@ -74,8 +83,12 @@ describe('reading again', () => {
       const [x, y] = [drawNormal(draw), drawNormal(draw)];
       if (Math.max(Math.abs(x), Math.abs(y)) > 3) continue;
       const { innerCorner } = readAgain(whole, seed, 1).pairs;
-      expect(Math.abs(innerCorner.right.xMm - whole.pairs.innerCorner.right.xMm - x)).toBeLessThanOrEqual(0.05 + 1e-9);
-      expect(Math.abs(innerCorner.right.yMm - whole.pairs.innerCorner.right.yMm - y)).toBeLessThanOrEqual(0.05 + 1e-9);
+      expect(Math.abs(innerCorner.right.xMm - whole.pairs.innerCorner.right.xMm - x)).toBeLessThanOrEqual(
+        0.05 + 1e-9,
+      );
+      expect(Math.abs(innerCorner.right.yMm - whole.pairs.innerCorner.right.yMm - y)).toBeLessThanOrEqual(
+        0.05 + 1e-9,
+      );
     }
   });
 

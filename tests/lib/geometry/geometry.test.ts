@@ -55,14 +55,22 @@ test('[hand] eigenvalues of [[2, 1], [1, 2]] are 1 and 3, along the diagonals', 
   expect([least, most]).toEqual([1, 3]);
   expect(Math.abs(mostDirection.x - mostDirection.y)).toBeLessThan(1e-15);
   expect(Math.abs(leastDirection.x + leastDirection.y)).toBeLessThan(1e-15);
-  expect(eigen2({ xx: 4, xy: 0, yy: 4 })).toEqual({ least: 4, most: 4, leastDirection: { x: -0, y: 1 }, mostDirection: { x: 1, y: 0 } });
+  expect(eigen2({ xx: 4, xy: 0, yy: 4 })).toEqual({
+    least: 4,
+    most: 4,
+    leastDirection: { x: -0, y: 1 },
+    mostDirection: { x: 1, y: 0 },
+  });
 });
 
 test('[property] M v = λ v, directions at right angles and of length 1, trace and determinant kept', () => {
   fc.assert(
     fc.property(number, number, number, (xx, xy, yy) => {
       const { least, most, leastDirection: l, mostDirection: m } = eigen2({ xx, xy, yy });
-      for (const [value, v] of [[least, l], [most, m]] as const) {
+      for (const [value, v] of [
+        [least, l],
+        [most, m],
+      ] as const) {
         expect(Math.abs(xx * v.x + xy * v.y - value * v.x)).toBeLessThan(1e-11);
         expect(Math.abs(xy * v.x + yy * v.y - value * v.y)).toBeLessThan(1e-11);
         expect(Math.hypot(v.x, v.y)).toBeCloseTo(1, 13);
@@ -76,9 +84,17 @@ test('[property] M v = λ v, directions at right angles and of length 1, trace a
 });
 
 test('[hand] a similarity by hand: quarter turn, twice the size, middle moved by (5, 1)', () => {
-  const from = [{ xMm: 0, yMm: 0 }, { xMm: 2, yMm: 0 }, { xMm: 1, yMm: 3 }];
+  const from = [
+    { xMm: 0, yMm: 0 },
+    { xMm: 2, yMm: 0 },
+    { xMm: 1, yMm: 3 },
+  ];
   // Middle (1, 1). Each centred point (x, y) goes to (−2y, 2x), then to (6, 2).
-  const to = [{ xMm: 8, yMm: 0 }, { xMm: 8, yMm: 4 }, { xMm: 2, yMm: 2 }];
+  const to = [
+    { xMm: 8, yMm: 0 },
+    { xMm: 8, yMm: 4 },
+    { xMm: 2, yMm: 2 },
+  ];
   const fit = fitSimilarity(from, to);
   expect(fit.ok).toBe(true);
   if (!fit.ok) return;
@@ -90,7 +106,12 @@ test('[hand] a similarity by hand: quarter turn, twice the size, middle moved by
 });
 
 test('[hand] what no similarity explains is left over: a square pulled to a rectangle', () => {
-  const square = [{ xMm: 1, yMm: 1 }, { xMm: -1, yMm: 1 }, { xMm: -1, yMm: -1 }, { xMm: 1, yMm: -1 }];
+  const square = [
+    { xMm: 1, yMm: 1 },
+    { xMm: -1, yMm: 1 },
+    { xMm: -1, yMm: -1 },
+    { xMm: 1, yMm: -1 },
+  ];
   const wide = square.map(({ xMm, yMm }) => ({ xMm: 2 * xMm, yMm }));
   const fit = fitSimilarity(square, wide);
   if (!fit.ok) throw new Error('a square fixes a similarity');
@@ -105,8 +126,27 @@ test('[hand] what no similarity explains is left over: a square pulled to a rect
 test('[hand] a similarity needs two different points and lists of one length', () => {
   const refused = { ok: false, reason: 'points-do-not-fix-a-similarity' };
   expect(fitSimilarity([], [])).toEqual(refused);
-  expect(fitSimilarity([{ xMm: 3, yMm: 3 }, { xMm: 3, yMm: 3 }], [{ xMm: 0, yMm: 0 }, { xMm: 1, yMm: 0 }])).toEqual(refused);
-  expect(fitSimilarity([{ xMm: 3, yMm: 3 }, { xMm: 4, yMm: 3 }], [{ xMm: 0, yMm: 0 }])).toEqual(refused);
+  expect(
+    fitSimilarity(
+      [
+        { xMm: 3, yMm: 3 },
+        { xMm: 3, yMm: 3 },
+      ],
+      [
+        { xMm: 0, yMm: 0 },
+        { xMm: 1, yMm: 0 },
+      ],
+    ),
+  ).toEqual(refused);
+  expect(
+    fitSimilarity(
+      [
+        { xMm: 3, yMm: 3 },
+        { xMm: 4, yMm: 3 },
+      ],
+      [{ xMm: 0, yMm: 0 }],
+    ),
+  ).toEqual(refused);
 });
 
 test('[property] no other similarity near the fit leaves less', () => {
@@ -117,8 +157,12 @@ test('[property] no other similarity near the fit leaves less', () => {
       const fit = fitSimilarity(from, to);
       fc.pre(fit.ok);
       if (!fit.ok) return;
-      const [a, b] = [fit.scale * Math.cos((fit.turnDeg * Math.PI) / 180) + da, fit.scale * Math.sin((fit.turnDeg * Math.PI) / 180) + db];
-      const mean = (points: readonly { xMm: number; yMm: number }[], key: 'xMm' | 'yMm') => points.reduce((s, p) => s + p[key], 0) / points.length;
+      const [a, b] = [
+        fit.scale * Math.cos((fit.turnDeg * Math.PI) / 180) + da,
+        fit.scale * Math.sin((fit.turnDeg * Math.PI) / 180) + db,
+      ];
+      const mean = (points: readonly { xMm: number; yMm: number }[], key: 'xMm' | 'yMm') =>
+        points.reduce((s, p) => s + p[key], 0) / points.length;
       const [fx, fy, tx, ty] = [mean(from, 'xMm'), mean(from, 'yMm'), mean(to, 'xMm'), mean(to, 'yMm')];
       const other = from.reduce((sum, f, i) => {
         const t = to[i] ?? f;

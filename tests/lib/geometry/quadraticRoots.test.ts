@@ -27,7 +27,11 @@ it('[property] both roots come back', () => {
     fc.property(real(-50, 50), real(-50, 50), real(0.1, 5), (p, q, a) => {
       const roots = sorted(quadraticRoots(a, -a * (p + q), a * p * q));
       if (Math.abs(p - q) < 1e-3) return true;
-      return roots.length === 2 && Math.abs((roots[0] ?? 99) - Math.min(p, q)) < 1e-6 && Math.abs((roots[1] ?? 99) - Math.max(p, q)) < 1e-6;
+      return (
+        roots.length === 2 &&
+        Math.abs((roots[0] ?? 99) - Math.min(p, q)) < 1e-6 &&
+        Math.abs((roots[1] ?? 99) - Math.max(p, q)) < 1e-6
+      );
     }),
   );
 });

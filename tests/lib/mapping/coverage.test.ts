@@ -16,8 +16,9 @@ const read = (set: MarkSet, levelReference: LevelReference): FaceReading => {
 };
 
 /**
- * True faces: symmetric, left brow truly moved by N(0, 1.6) mm each way, head leaning N(0, 3.2°), nose base off by
- * N(0, noseSd) mm; then every mark read once with the error the choices state. The truth of a difference is what was moved.
+ * True faces: symmetric, left brow truly moved by N(0, 1.6) mm each way, head leaning N(0, 3.2°), nose base
+ * off by N(0, noseSd) mm; then every mark read once with the error the choices state. The truth of a
+ * difference is what was moved.
  */
 function simulate(noseSd: number, levelReference: LevelReference, differ: boolean, first: number) {
   const inside = new Map<string, number>();
@@ -38,12 +39,16 @@ function simulate(noseSd: number, levelReference: LevelReference, differ: boolea
     const alone = face.rollDeg.k;
     count('roll', face.rollDeg.lo <= rollDeg && rollDeg <= face.rollDeg.hi);
     // The true midline runs through the origin; the brows' height is that of the marks as read.
-    const heightMm = browMarks.reduce((sum, mark) => sum + set.brows[mark].right.yMm + set.brows[mark].left.yMm, 0) / 10;
+    const heightMm =
+      browMarks.reduce((sum, mark) => sum + set.brows[mark].right.yMm + set.brows[mark].left.yMm, 0) / 10;
     const trueMm = -Math.tan((rollDeg * Math.PI) / 180) * heightMm;
     count('midline', face.midlineAtBrowsMm.lo <= trueMm && trueMm <= face.midlineAtBrowsMm.hi);
     let [one, family, naive] = [false, false, false];
     for (const mark of browMarks) {
-      for (const [part, truth] of [['outward', out], ['up', up]] as const) {
+      for (const [part, truth] of [
+        ['outward', out],
+        ['up', up],
+      ] as const) {
         const { value, standardUncertainty } = face.brows[mark][part];
         count(`${mark} ${part}`, Math.abs(value - truth) <= alone * standardUncertainty);
         one ||= Math.abs(value) > alone * standardUncertainty;
@@ -56,15 +61,25 @@ function simulate(noseSd: number, levelReference: LevelReference, differ: boolea
     alarmsNaive += naive ? 1 : 0;
   }
   const shares = [...inside.values()].map((hits) => hits / faces);
-  return { least: Math.min(...shares), most: Math.max(...shares), one: alarmsOne / faces, family: alarmsFamily / faces, naive: alarmsNaive / faces, kinds: inside.size };
+  return {
+    least: Math.min(...shares),
+    most: Math.max(...shares),
+    one: alarmsOne / faces,
+    family: alarmsFamily / faces,
+    naive: alarmsNaive / faces,
+    kinds: inside.size,
+  };
 }
 
-test.each(levelReferences)('[property] every kind of interval covers 93 to 97 % of 2,000 true faces, level by %s', (reference) => {
-  const { least, most, kinds } = simulate(0, reference, true, 100_000);
-  expect(kinds).toBe(12);
-  expect(least).toBeGreaterThanOrEqual(0.93);
-  expect(most).toBeLessThanOrEqual(0.97);
-});
+test.each(levelReferences)(
+  '[property] every kind of interval covers 93 to 97 % of 2,000 true faces, level by %s',
+  (reference) => {
+    const { least, most, kinds } = simulate(0, reference, true, 100_000);
+    expect(kinds).toBe(12);
+    expect(least).toBeGreaterThanOrEqual(0.93);
+    expect(most).toBeLessThanOrEqual(0.97);
+  },
+);
 
 test.each(levelReferences)('[property] the same with leaning noses, N(0, 3) mm, level by %s', (reference) => {
   const { least, most } = simulate(3, reference, true, 200_000);
@@ -73,8 +88,8 @@ test.each(levelReferences)('[property] the same with leaning noses, N(0, 3) mm, 
 });
 
 /**
- * Ten differences share a midline and a frame. Šidák's inequality: such normal errors raise a false alarm no oftener than
- * independent ones, 40.1 %. Intervals that leave the midline out (√2 u) raise more than half.
+ * Ten differences share a midline and a frame. Šidák's inequality: such normal errors raise a false alarm no
+ * oftener than independent ones, 40.1 %. Intervals that leave the midline out (√2 u) raise more than half.
  */
 test('[property] false alarms on symmetric faces: 33 to 40 % one at a time, at most 5 % by Šidák’s k, over 50 % with √2 u', () => {
   const { one, family, naive } = simulate(0, 'midline', false, 300_000);
@@ -91,7 +106,11 @@ test('[property] intervals of change cover 93 to 97 % of 2,000 true changes', ()
   for (let seed = 0; seed < 2000; seed++) {
     const draw = drawFrom(seed + 400_000);
     const set = symmetricFace(seed);
-    const result = compareSets(noisy(turned(set, 3 * drawNormal(draw)), readingSd, draw), noisy(turned(set, 3 * drawNormal(draw)), readingSd, draw), { ...choices, comparisons: 'one' });
+    const result = compareSets(
+      noisy(turned(set, 3 * drawNormal(draw)), readingSd, draw),
+      noisy(turned(set, 3 * drawNormal(draw)), readingSd, draw),
+      { ...choices, comparisons: 'one' },
+    );
     if (!result.ok) throw new Error(result.reason);
     for (const mark of browMarks) {
       for (const side of ['right', 'left'] as const) {

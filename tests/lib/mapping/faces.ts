@@ -3,7 +3,9 @@ import type { BrowMark, FacePair, FaceSingle, MarkSet, PairMarks } from '#lib/ma
 import type { ReadingChoices } from '#lib/mapping/readFace.ts';
 import { drawFrom, drawNormal, drawNormalWithin, type Draw } from '#lib/quantities/seed.ts';
 
-/** Faces for the tests of mapping, made here and nowhere in the library. Marks in the order of `movePoints`. */
+/**
+ * Faces for the tests of mapping, made here and nowhere in the library. Marks in the order of `movePoints`.
+ */
 export const taken = { pose: 'rest', posture: 'sitting', skin: 'normal' } as const;
 
 const mirrored = (xMm: number, yMm: number): PairMarks => ({ right: { xMm: -xMm, yMm }, left: { xMm, yMm } });
@@ -11,7 +13,12 @@ const middle = (yMm: number): PointMm => ({ xMm: 0, yMm });
 
 /** An exactly symmetric face, upright, midline x = 0, pupils at y = 0. */
 export const plainFace: MarkSet = {
-  pairs: { innerCorner: mirrored(16, -1), outerCorner: mirrored(45, 1), pupil: mirrored(31, 0), noseWing: mirrored(17, -39) },
+  pairs: {
+    innerCorner: mirrored(16, -1),
+    outerCorner: mirrored(45, 1),
+    pupil: mirrored(31, 0),
+    noseWing: mirrored(17, -39),
+  },
   singles: { glabella: middle(20), nasion: middle(7), subnasale: middle(-46), chin: middle(-92) },
   brows: {
     frontLower: mirrored(15, 17),
@@ -41,7 +48,12 @@ export function symmetricFace(seed: number): MarkSet {
       pupil: mirrored(pupil, 0),
       noseWing: mirrored(about(18, 1.8), about(-39, 2.5)),
     },
-    singles: { glabella: middle(about(20, 2)), nasion: middle(about(7, 1.5)), subnasale: middle(about(-46, 3)), chin: middle(about(-92, 5)) },
+    singles: {
+      glabella: middle(about(20, 2)),
+      nasion: middle(about(7, 1.5)),
+      subnasale: middle(about(-46, 3)),
+      chin: middle(about(-92, 5)),
+    },
     brows: {
       frontLower: mirrored(front + 1, frontLowerY),
       frontTop: mirrored(front, frontLowerY + thick),
@@ -54,7 +66,11 @@ export function symmetricFace(seed: number): MarkSet {
 }
 
 /** What a test does to one point; it may look at the mark's name and side. */
-export type Move = (point: PointMm, name: FacePair | FaceSingle | BrowMark, side: 'right' | 'left' | 'middle') => PointMm;
+export type Move = (
+  point: PointMm,
+  name: FacePair | FaceSingle | BrowMark,
+  side: 'right' | 'left' | 'middle',
+) => PointMm;
 
 /** Moves every mark of a set. */
 export function movePoints({ pairs, singles, brows, taken }: MarkSet, move: Move): MarkSet {
@@ -98,12 +114,17 @@ export function turnPoint({ xMm, yMm }: PointMm, deg: number, shiftX = 0, shiftY
 
 /** A nose base (wings and subnasale) that stands off to the client's left. */
 export function noseOff(set: MarkSet, offMm: number): MarkSet {
-  return movePoints(set, (p, name) => (name === 'noseWing' || name === 'subnasale' ? { ...p, xMm: p.xMm + offMm } : p));
+  return movePoints(set, (p, name) =>
+    name === 'noseWing' || name === 'subnasale' ? { ...p, xMm: p.xMm + offMm } : p,
+  );
 }
 
 /** Normal noise on every coordinate. */
 export function noisy(set: MarkSet, sdMm: number, draw: Draw): MarkSet {
-  return movePoints(set, ({ xMm, yMm }) => ({ xMm: xMm + sdMm * drawNormal(draw), yMm: yMm + sdMm * drawNormal(draw) }));
+  return movePoints(set, ({ xMm, yMm }) => ({
+    xMm: xMm + sdMm * drawNormal(draw),
+    yMm: yMm + sdMm * drawNormal(draw),
+  }));
 }
 
 /** One reading of technical error 0.3 mm and the example budget: 0.364 mm a coordinate. */

@@ -33,7 +33,8 @@ test('[hand] level references: across the midline, through the corners, through 
   // Corners: 2 · 16 + 2 · 45 = 122 across, 61 up.
   expect(levelDirection('eye-corners', set, upright).y).toBeCloseTo(1 / Math.sqrt(5), 13);
   const onePoint = movePoints(plainFace, () => ({ xMm: 2, yMm: 3 }));
-  for (const reference of levelReferences) expect(levelDirection(reference, onePoint, upright)).toEqual(upright.normal);
+  for (const reference of levelReferences)
+    expect(levelDirection(reference, onePoint, upright)).toEqual(upright.normal);
 });
 
 test('[hand] face frame of the plain face: u outward on both sides, v from the pupils', () => {
@@ -51,17 +52,38 @@ test('[property] to the face and back is where it was, also in an oblique frame'
   const number = real(-100, 100);
   const angle = real(-0.5, 0.5);
   fc.assert(
-    fc.property(number, number, angle, angle, number, fc.constantFrom('right' as const, 'left' as const), (xMm, yMm, a, b, offsetMm, side) => {
-      const frame = { midline: { normal: directionAt(a), offsetMm }, level: directionAt(b), pupilLevelMm: 4 };
-      const back = toPicture(toFace({ xMm, yMm }, side, frame), side, frame);
-      expect(back.xMm).toBeCloseTo(xMm, 9);
-      expect(back.yMm).toBeCloseTo(yMm, 9);
-    }),
+    fc.property(
+      number,
+      number,
+      angle,
+      angle,
+      number,
+      fc.constantFrom('right' as const, 'left' as const),
+      (xMm, yMm, a, b, offsetMm, side) => {
+        const frame = {
+          midline: { normal: directionAt(a), offsetMm },
+          level: directionAt(b),
+          pupilLevelMm: 4,
+        };
+        const back = toPicture(toFace({ xMm, yMm }, side, frame), side, frame);
+        expect(back.xMm).toBeCloseTo(xMm, 9);
+        expect(back.yMm).toBeCloseTo(yMm, 9);
+      },
+    ),
   );
 });
 
 test('[hand] the order of the midline’s marks, and no brow among them', () => {
-  expect(midlineMarks).toEqual(['innerCorner', 'outerCorner', 'pupil', 'noseWing', 'glabella', 'nasion', 'subnasale', 'chin']);
+  expect(midlineMarks).toEqual([
+    'innerCorner',
+    'outerCorner',
+    'pupil',
+    'noseWing',
+    'glabella',
+    'nasion',
+    'subnasale',
+    'chin',
+  ]);
   const marks = mirrorMarksOf(plainFace);
   expect(marks).toHaveLength(8);
   expect(marks[3]).toBe(plainFace.pairs.noseWing);
@@ -70,25 +92,62 @@ test('[hand] the order of the midline’s marks, and no brow among them', () => 
 
 test('[hand] a missing coordinate is noticed wherever it is', () => {
   expect(everyMarkIsInReach(plainFace)).toBe(true);
-  expect(everyMarkIsInReach(movePoints(plainFace, (p, name) => (name === 'chin' ? { xMm: 0, yMm: -reachMm } : p)))).toBe(true);
-  expect(everyMarkIsInReach(movePoints(plainFace, (p, name) => (name === 'chin' ? { xMm: 0, yMm: -reachMm - 1 } : p)))).toBe(false);
-  expect(everyMarkIsInReach(movePoints(plainFace, (p, name) => (name === 'tail' ? { xMm: reachMm + 1, yMm: 0 } : p)))).toBe(false);
+  expect(
+    everyMarkIsInReach(movePoints(plainFace, (p, name) => (name === 'chin' ? { xMm: 0, yMm: -reachMm } : p))),
+  ).toBe(true);
+  expect(
+    everyMarkIsInReach(
+      movePoints(plainFace, (p, name) => (name === 'chin' ? { xMm: 0, yMm: -reachMm - 1 } : p)),
+    ),
+  ).toBe(false);
+  expect(
+    everyMarkIsInReach(
+      movePoints(plainFace, (p, name) => (name === 'tail' ? { xMm: reachMm + 1, yMm: 0 } : p)),
+    ),
+  ).toBe(false);
   for (const at of ['innerCorner', 'chin', 'tail']) {
-    expect(everyMarkIsInReach(movePoints(plainFace, (p, name) => (name === at ? { ...p, xMm: NaN } : p)))).toBe(false);
-    expect(everyMarkIsInReach(movePoints(plainFace, (p, name, side) => (name === at && side !== 'right' ? { ...p, yMm: Infinity } : p)))).toBe(false);
-    expect(everyMarkIsInReach(movePoints(plainFace, (p, name, side) => (name === at && side !== 'left' ? { ...p, yMm: -Infinity } : p)))).toBe(false);
+    expect(
+      everyMarkIsInReach(movePoints(plainFace, (p, name) => (name === at ? { ...p, xMm: NaN } : p))),
+    ).toBe(false);
+    expect(
+      everyMarkIsInReach(
+        movePoints(plainFace, (p, name, side) =>
+          name === at && side !== 'right' ? { ...p, yMm: Infinity } : p,
+        ),
+      ),
+    ).toBe(false);
+    expect(
+      everyMarkIsInReach(
+        movePoints(plainFace, (p, name, side) =>
+          name === at && side !== 'left' ? { ...p, yMm: -Infinity } : p,
+        ),
+      ),
+    ).toBe(false);
   }
 });
 
 test('[hand] one thing for each brow mark', () => {
-  expect(forBrowMarks((mark) => mark.length)).toEqual({ frontLower: 10, frontTop: 8, archTop: 7, archLower: 9, tail: 4 });
+  expect(forBrowMarks((mark) => mark.length)).toEqual({
+    frontLower: 10,
+    frontTop: 8,
+    archTop: 7,
+    archLower: 9,
+    tail: 4,
+  });
   expect(Object.keys(forBrowMarks(() => 0))).toEqual([...browMarks]);
 });
 
 test('[hand] left minus right: outward and up, each mark its own', () => {
-  const set = movePoints(plainFace, (p, name, side) => (name === 'archTop' && side === 'left' ? { xMm: p.xMm + 2, yMm: p.yMm - 1.5 } : p));
+  const set = movePoints(plainFace, (p, name, side) =>
+    name === 'archTop' && side === 'left' ? { xMm: p.xMm + 2, yMm: p.yMm - 1.5 } : p,
+  );
   const sides = compareSides(set, faceFrame(set, upright, 'midline'));
-  expect(sides.archTop).toEqual({ right: { uMm: 47, vMm: 33 }, left: { uMm: 49, vMm: 31.5 }, outwardMm: 2, upMm: -1.5 });
+  expect(sides.archTop).toEqual({
+    right: { uMm: 47, vMm: 33 },
+    left: { uMm: 49, vMm: 31.5 },
+    outwardMm: 2,
+    upMm: -1.5,
+  });
   expect(sides.tail.outwardMm).toBe(0);
 });
 
@@ -111,19 +170,29 @@ test('[hand] shift, tilt and size of the left brow against the mirrored right on
 });
 
 test('[hand] what is left over belongs to its mark', () => {
-  const set = movePoints(plainFace, (p, name, side) => (name === 'tail' && side === 'left' ? { ...p, yMm: p.yMm + 1 } : p));
+  const set = movePoints(plainFace, (p, name, side) =>
+    name === 'tail' && side === 'left' ? { ...p, yMm: p.yMm + 1 } : p,
+  );
   const fit = decomposeBrows(compareSides(set, faceFrame(set, upright, 'midline')));
   if (!fit.ok) throw new Error('brows have length');
   expect(fit.shiftUpMm).toBeCloseTo(0.2, 12);
   expect(fit.residuals.tail.vMm).toBeGreaterThan(0.2);
-  const squares = browMarks.reduce((sum, mark) => sum + fit.residuals[mark].uMm ** 2 + fit.residuals[mark].vMm ** 2, 0);
+  const squares = browMarks.reduce(
+    (sum, mark) => sum + fit.residuals[mark].uMm ** 2 + fit.residuals[mark].vMm ** 2,
+    0,
+  );
   expect(fit.residualMm).toBeCloseTo(Math.sqrt(squares / 5), 12);
   expect(browMarks.reduce((sum, mark) => sum + fit.residuals[mark].vMm, 0)).toBeCloseTo(0, 12);
 });
 
 test('[hand] brows on one point have no tilt or size', () => {
-  const set = movePoints(plainFace, (p, name) => (browMarks.some((mark) => mark === name) ? { xMm: 5, yMm: 20 } : p));
-  expect(decomposeBrows(compareSides(set, faceFrame(set, upright, 'midline')))).toEqual({ ok: false, reason: 'brow-marks-on-one-point' });
+  const set = movePoints(plainFace, (p, name) =>
+    browMarks.some((mark) => mark === name) ? { xMm: 5, yMm: 20 } : p,
+  );
+  expect(decomposeBrows(compareSides(set, faceFrame(set, upright, 'midline')))).toEqual({
+    ok: false,
+    reason: 'brow-marks-on-one-point',
+  });
 });
 
 test('[property] the frame turns with the face: no coordinate changes', () => {
@@ -131,7 +200,10 @@ test('[property] the frame turns with the face: no coordinate changes', () => {
     const before = compareSides(plainFace, faceFrame(plainFace, upright, reference));
     const set = turned(plainFace, 7, 20, -30);
     const normal = directionAt((7 * Math.PI) / 180);
-    const after = compareSides(set, faceFrame(set, { normal, offsetMm: 20 * normal.x - 30 * normal.y }, reference));
+    const after = compareSides(
+      set,
+      faceFrame(set, { normal, offsetMm: 20 * normal.x - 30 * normal.y }, reference),
+    );
     for (const mark of browMarks) {
       expect(after[mark].left.uMm).toBeCloseTo(before[mark].left.uMm, 11);
       expect(after[mark].right.vMm).toBeCloseTo(before[mark].right.vMm, 11);

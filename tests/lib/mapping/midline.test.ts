@@ -14,10 +14,19 @@ const pair = fc.record({ right: point, left: point });
 const single = point.map((p): MirrorMarks => ({ right: p, left: p }));
 /** Random face-like lists: three pairs that stand well apart, two single marks. */
 const lists = fc.record({
-  pairs: fc.array(fc.record({ middle: point, apart: real(30, 90), lift: real(-8, 8) }), { minLength: 3, maxLength: 3 }),
+  pairs: fc.array(fc.record({ middle: point, apart: real(30, 90), lift: real(-8, 8) }), {
+    minLength: 3,
+    maxLength: 3,
+  }),
   singles: fc.array(point, { minLength: 2, maxLength: 2 }),
 });
-const marksOf = ({ pairs, singles }: { pairs: readonly { middle: PointMm; apart: number; lift: number }[]; singles: readonly PointMm[] }): MirrorMarks[] => [
+const marksOf = ({
+  pairs,
+  singles,
+}: {
+  pairs: readonly { middle: PointMm; apart: number; lift: number }[];
+  singles: readonly PointMm[];
+}): MirrorMarks[] => [
   ...pairs.map(({ middle, apart, lift }) => ({
     right: { xMm: middle.xMm / 10 - apart / 2, yMm: middle.yMm - lift / 2 },
     left: { xMm: middle.xMm / 10 + apart / 2, yMm: middle.yMm + lift / 2 },
@@ -59,7 +68,10 @@ test('[hand] single marks alone: the total least squares line', () => {
 });
 
 test('[hand] weights: a pair at x̄ = 0 counted three times against a mark at x = 4', () => {
-  const marks = [{ right: { xMm: -20, yMm: 0 }, left: { xMm: 20, yMm: 0 } }, { right: { xMm: 4, yMm: 0 }, left: { xMm: 4, yMm: 0 } }];
+  const marks = [
+    { right: { xMm: -20, yMm: 0 }, left: { xMm: 20, yMm: 0 } },
+    { right: { xMm: 4, yMm: 0 }, left: { xMm: 4, yMm: 0 } },
+  ];
   expect(fitted(marks).line.offsetMm).toBeCloseTo(2, 13);
   const weighted = fitted(marks, [3, 1]);
   expect(weighted.line.offsetMm).toBeCloseTo(1, 13);
@@ -81,7 +93,10 @@ test('[hand] mismatch: half of what a pair misses by, the distance of a single m
   expect(mismatchMm({ right: { xMm: 9, yMm: 1 }, left: { xMm: 9, yMm: 1 } }, line)).toBe(7);
   const slanted = { normal: { x: 0.6, y: 0.8 }, offsetMm: 0 };
   // Sum (10, 0) across 6; apart (0, 10): 0.6 · 10 along.
-  expect(mismatchMm({ right: { xMm: 5, yMm: -5 }, left: { xMm: 5, yMm: 5 } }, slanted)).toBeCloseTo(Math.hypot(6, 6) / 2, 13);
+  expect(mismatchMm({ right: { xMm: 5, yMm: -5 }, left: { xMm: 5, yMm: 5 } }, slanted)).toBeCloseTo(
+    Math.hypot(6, 6) / 2,
+    13,
+  );
 });
 
 test('[hand] marks that fix no midline are refused with a reason', () => {
@@ -91,14 +106,23 @@ test('[hand] marks that fix no midline are refused with a reason', () => {
   expect(fitMidline([{ right: one, left: one }])).toEqual(refused);
   expect(fitMidline(Array.from({ length: 8 }, () => ({ right: one, left: one })))).toEqual(refused);
   // One pair across and one exactly as wide up and down: two lines at right angles fit equally well.
-  expect(fitMidline([{ right: { xMm: -10, yMm: 0 }, left: { xMm: 10, yMm: 0 } }, { right: { xMm: 0, yMm: -10 }, left: { xMm: 0, yMm: 10 } }])).toEqual(refused);
+  expect(
+    fitMidline([
+      { right: { xMm: -10, yMm: 0 }, left: { xMm: 10, yMm: 0 } },
+      { right: { xMm: 0, yMm: -10 }, left: { xMm: 0, yMm: 10 } },
+    ]),
+  ).toEqual(refused);
   expect(fitMidline([{ right: { xMm: NaN, yMm: 0 }, left: { xMm: 10, yMm: 0 } }])).toEqual(refused);
   expect(fitMidline([{ right: { xMm: -10, yMm: 0 }, left: { xMm: 10, yMm: 0 } }], [0])).toEqual(refused);
 });
 
 test('[hand] the refusal starts where the gap falls under its named share', () => {
   // Widths a across and b up: gap |a² − b²| over spread a² + b².
-  const cross = (a: number, b: number) => fitMidline([{ right: { xMm: -a, yMm: 0 }, left: { xMm: a, yMm: 0 } }, { right: { xMm: 0, yMm: -b }, left: { xMm: 0, yMm: b } }]);
+  const cross = (a: number, b: number) =>
+    fitMidline([
+      { right: { xMm: -a, yMm: 0 }, left: { xMm: a, yMm: 0 } },
+      { right: { xMm: 0, yMm: -b }, left: { xMm: 0, yMm: b } },
+    ]);
   const share = (a: number, b: number) => (a * a - b * b) / (a * a + b * b);
   expect(share(10, 9.91)).toBeLessThan(leastEigenGapShare);
   expect(cross(10, 9.91).ok).toBe(false);
@@ -107,7 +131,10 @@ test('[hand] the refusal starts where the gap falls under its named share', () =
 });
 
 test('[hand] marks in one row across: the line stands half way between right and left', () => {
-  const row = (right: number, left: number) => ({ right: { xMm: right, yMm: 0 }, left: { xMm: left, yMm: 0 } });
+  const row = (right: number, left: number) => ({
+    right: { xMm: right, yMm: 0 },
+    left: { xMm: left, yMm: 0 },
+  });
   const { line } = fitted([row(-30, 32), row(-15, 17), row(1, 1)]);
   expect(line.normal.x).toBeCloseTo(1, 14);
   expect(line.offsetMm).toBeCloseTo(1, 13);
@@ -126,12 +153,18 @@ test('[library] same line as reflect, relabel and Procrustes, to 1e-12', () => {
       const fit = fitMidline(marks);
       fc.pre(fit.ok && fit.eigenGapShare > 0.1);
       if (!fit.ok) return;
-      const pairs = marks.slice(0, 3).map(({ right, left }): Pair => [right.xMm, right.yMm, left.xMm, left.yMm]);
+      const pairs = marks
+        .slice(0, 3)
+        .map(({ right, left }): Pair => [right.xMm, right.yMm, left.xMm, left.yMm]);
       const singles = marks.slice(3).map(({ right }): Single => [right.xMm, right.yMm]);
       const { angle, offset } = symmetryAxis(pairs, singles);
       const other = directionAt(angle);
       const sign = Math.sign(other.x * fit.line.normal.x + other.y * fit.line.normal.y);
-      const apart = Math.max(Math.abs(sign * other.x - fit.line.normal.x), Math.abs(sign * other.y - fit.line.normal.y), Math.abs(sign * offset - fit.line.offsetMm) / 100);
+      const apart = Math.max(
+        Math.abs(sign * other.x - fit.line.normal.x),
+        Math.abs(sign * other.y - fit.line.normal.y),
+        Math.abs(sign * offset - fit.line.offsetMm) / 100,
+      );
       worst = Math.max(worst, apart);
     }),
     { seed: 1, numRuns: 1000 },
@@ -150,7 +183,9 @@ test('[property] no nearby line mirrors better, and the stated cost is the sum o
       const least = cost(marks, fit.line);
       expect(fit.costMm2).toBeCloseTo(least, 6);
       const angle = Math.atan2(fit.line.normal.y, fit.line.normal.x) + turn;
-      expect(cost(marks, { normal: directionAt(angle), offsetMm: fit.line.offsetMm + shift })).toBeGreaterThanOrEqual(least - 1e-7);
+      expect(
+        cost(marks, { normal: directionAt(angle), offsetMm: fit.line.offsetMm + shift }),
+      ).toBeGreaterThanOrEqual(least - 1e-7);
       const total = marks.reduce((sum, mark) => sum + 4 * mismatchMm(mark, fit.line) ** 2, 0);
       expect(total).toBeCloseTo(least, 6);
     }),
@@ -165,7 +200,12 @@ test('[property] turning and moving the face turns and moves the line; order doe
       const fit = fitMidline(marks);
       fc.pre(fit.ok && fit.eigenGapShare > 0.1);
       if (!fit.ok) return;
-      const after = fitted(marks.map(({ right, left }) => ({ right: turnPoint(right, deg, dx, dy), left: turnPoint(left, deg, dx, dy) }))).line;
+      const after = fitted(
+        marks.map(({ right, left }) => ({
+          right: turnPoint(right, deg, dx, dy),
+          left: turnPoint(left, deg, dx, dy),
+        })),
+      ).line;
       const n = turnPoint({ xMm: fit.line.normal.x, yMm: fit.line.normal.y }, deg);
       expect(after.normal.x).toBeCloseTo(n.xMm, 10);
       expect(after.normal.y).toBeCloseTo(n.yMm, 10);
@@ -186,11 +226,21 @@ test('[property] whatever the marks, an answer has no NaN in it', () => {
   const wild = fc.double({ noDefaultInfinity: false });
   const wildPoint = fc.record({ xMm: wild, yMm: wild });
   fc.assert(
-    fc.property(fc.array(fc.oneof(pair, single, fc.record({ right: wildPoint, left: wildPoint })), { maxLength: 8 }), (marks) => {
-      const fit = fitMidline(marks);
-      if (!fit.ok) return;
-      const numbers = [fit.line.normal.x, fit.line.normal.y, fit.line.offsetMm, fit.costMm2, fit.eigenGapMm2, fit.eigenGapShare];
-      expect(numbers.filter(Number.isNaN)).toEqual([]);
-    }),
+    fc.property(
+      fc.array(fc.oneof(pair, single, fc.record({ right: wildPoint, left: wildPoint })), { maxLength: 8 }),
+      (marks) => {
+        const fit = fitMidline(marks);
+        if (!fit.ok) return;
+        const numbers = [
+          fit.line.normal.x,
+          fit.line.normal.y,
+          fit.line.offsetMm,
+          fit.costMm2,
+          fit.eigenGapMm2,
+          fit.eigenGapShare,
+        ];
+        expect(numbers.filter(Number.isNaN)).toEqual([]);
+      },
+    ),
   );
 });

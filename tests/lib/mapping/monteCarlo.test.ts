@@ -25,7 +25,10 @@ const minus = (left: MarkRow, right: MarkRow) => {
 test('[library] linear propagation agrees with a 20,000-run Monte Carlo to 2 %; naive √2 u falls short by 17 to 25 % where it is worst', () => {
   const sd = 0.2;
   const fit = fitted(plainFace);
-  const rows = propagate(plainFace, faceFrame(plainFace, fit.line, 'midline'), fit.cutOffMm, 'midline', { readingMm: 1, midlineMm: 1 });
+  const rows = propagate(plainFace, faceFrame(plainFace, fit.line, 'midline'), fit.cutOffMm, 'midline', {
+    readingMm: 1,
+    midlineMm: 1,
+  });
   if (!rows.ok) throw new Error(rows.reason);
   const draw = drawFrom(77);
   const sums = new Map<string, number>();
@@ -40,7 +43,10 @@ test('[library] linear propagation agrees with a 20,000-run Monte Carlo to 2 %; 
   }
   let naiveShare = 1;
   for (const mark of browMarks) {
-    for (const [part, key] of [['out', 'u'], ['up', 'v']] as const) {
+    for (const [part, key] of [
+      ['out', 'u'],
+      ['up', 'v'],
+    ] as const) {
       const linear = sd * rowUncertainty(minus(rows.brows[mark].left[key], rows.brows[mark].right[key]));
       const simulated = Math.sqrt((sums.get(`${mark} ${part}`) ?? 0) / runs);
       // 20,000 runs fix a spread to 0.5 %; four of those.

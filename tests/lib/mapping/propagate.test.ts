@@ -31,7 +31,11 @@ test('[hand] places in a row: pairs two by two, singles, brows two by two', () =
   expect([facePlace(0, 'right'), facePlace(0, 'left'), facePlace(3, 'left')]).toEqual([0, 1, 7]);
   expect([facePlace(4, 'right'), facePlace(4, 'left'), facePlace(7, 'left')]).toEqual([8, 8, 11]);
   expect([pairPlace('innerCorner', 'left'), pairPlace('noseWing', 'right')]).toEqual([1, 6]);
-  expect([browPlace('frontLower', 'right'), browPlace('frontLower', 'left'), browPlace('tail', 'left')]).toEqual([12, 13, 21]);
+  expect([
+    browPlace('frontLower', 'right'),
+    browPlace('frontLower', 'left'),
+    browPlace('tail', 'left'),
+  ]).toEqual([12, 13, 21]);
   expect(emptyRow()).toEqual(Array(44).fill(0));
 });
 
@@ -49,11 +53,15 @@ test('[hand] rows add, and their uncertainty is the root sum of squares', () => 
 test('[hand] one pair and one single mark, upright: slopes by hand', () => {
   // Pair at x = ±20, y = 0 and a mark at (0, 50). Middle of the marks (0, 25). a = 2(x̄ − c) for both.
   const mark = { xMm: 0, yMm: 50 };
-  const marks = [{ right: { xMm: -20, yMm: 0 }, left: { xMm: 20, yMm: 0 } }, { right: mark, left: mark }];
+  const marks = [
+    { right: { xMm: -20, yMm: 0 }, left: { xMm: 20, yMm: 0 } },
+    { right: mark, left: mark },
+  ];
   const influence = midlineInfluence(marks, { normal: { x: 1, y: 0 }, offsetMm: 0 }, 1000, 'fixed');
   if (!influence.ok) throw new Error(influence.reason);
   expect(influence.pivot).toEqual({ xMm: 0, yMm: 25 });
-  // Angle: H = 50² + 50² + 40² = 6600; the single mark adds 2 · 50 a mm across, the pair's left end −(−50) and its height 40.
+  // Angle: H = 50² + 50² + 40² = 6600; the single mark adds 2 · 50 a mm across, the pair's left end −(−50)
+  // and its height 40.
   expect((influence.angle[1]?.right.x ?? 0) + (influence.angle[1]?.left.x ?? 0)).toBeCloseTo(-100 / 6600, 12);
   expect(influence.angle[0]?.left.x).toBeCloseTo(50 / 6600, 12);
   expect(influence.angle[0]?.left.y).toBeCloseTo(40 / 6600, 12);
@@ -67,7 +75,10 @@ test('[hand] one pair and one single mark, upright: slopes by hand', () => {
 test('[hand] marks without a sharp line have no influence', () => {
   const p = { xMm: 3, yMm: 3 };
   const line = { normal: { x: 1, y: 0 }, offsetMm: 3 };
-  expect(midlineInfluence([{ right: p, left: p }], line, 1)).toEqual({ ok: false, reason: 'marks-do-not-fix-a-midline' });
+  expect(midlineInfluence([{ right: p, left: p }], line, 1)).toEqual({
+    ok: false,
+    reason: 'marks-do-not-fix-a-midline',
+  });
   expect(midlineInfluence([], line, 1)).toEqual({ ok: false, reason: 'marks-do-not-fix-a-midline' });
 });
 
@@ -85,10 +96,24 @@ test('[library] slopes agree with central differences through the whole robust f
         return [
           Math.atan2(line.normal.y, line.normal.x),
           (line.offsetMm - line.normal.y * heightMm) / line.normal.x,
-          ...browMarks.flatMap((mark) => [sides[mark].right.uMm, sides[mark].left.uMm, sides[mark].right.vMm, sides[mark].left.vMm]),
+          ...browMarks.flatMap((mark) => [
+            sides[mark].right.uMm,
+            sides[mark].left.uMm,
+            sides[mark].right.vMm,
+            sides[mark].left.vMm,
+          ]),
         ];
       };
-      const slopes = [rows.angle, rows.midlineAtBrows, ...browMarks.flatMap((mark) => [rows.brows[mark].right.u, rows.brows[mark].left.u, rows.brows[mark].right.v, rows.brows[mark].left.v])];
+      const slopes = [
+        rows.angle,
+        rows.midlineAtBrows,
+        ...browMarks.flatMap((mark) => [
+          rows.brows[mark].right.u,
+          rows.brows[mark].left.u,
+          rows.brows[mark].right.v,
+          rows.brows[mark].left.v,
+        ]),
+      ];
       let worst = 0;
       for (let i = 0; i < 44; i++) {
         const nudge = (by: number) => {
@@ -101,7 +126,10 @@ test('[library] slopes agree with central differences through the whole robust f
         };
         const [up, down] = [numbers(nudge(step)), numbers(nudge(-step))];
         slopes.forEach((row, n) => {
-          worst = Math.max(worst, Math.abs(((up[n] ?? NaN) - (down[n] ?? NaN)) / (2 * step) - (row[i] ?? NaN)));
+          worst = Math.max(
+            worst,
+            Math.abs(((up[n] ?? NaN) - (down[n] ?? NaN)) / (2 * step) - (row[i] ?? NaN)),
+          );
         });
       }
       expect(worst).toBeLessThan(1e-7);
@@ -120,7 +148,9 @@ test('[library] weights held still: the slopes of the plain fit are those of cen
   marks.forEach((mark, i) => {
     for (const side of ['right', 'left'] as const) {
       const angleAt = (by: number) => {
-        const moved = marks.map((m, j) => (j === i ? { ...mark, [side]: { ...mark[side], yMm: mark[side].yMm + by } } : m));
+        const moved = marks.map((m, j) =>
+          j === i ? { ...mark, [side]: { ...mark[side], yMm: mark[side].yMm + by } } : m,
+        );
         const fit = fitMidline(moved);
         return fit.ok ? Math.atan2(fit.line.normal.y, fit.line.normal.x) : NaN;
       };
@@ -137,9 +167,13 @@ test('[hand] reading and midline uncertainties enter where they belong', () => {
     if (!rows.ok) throw new Error(rows.reason);
     return rows;
   };
-  // u without the midline: the mark itself. v by the pupils: 1 for the mark, half for each pupil, and the level at arm 64 over 62.
+  // u without the midline: the mark itself. v by the pupils: 1 for the mark, half for each pupil, and the
+  // level at arm 64 over 62.
   expect(rowUncertainty(only(2, 0).brows.tail.left.u)).toBeCloseTo(2, 12);
-  expect(rowUncertainty(only(2, 0).brows.tail.left.v)).toBeCloseTo(2 * Math.sqrt(1 + 0.5 + 2 * (64 / 62) ** 2), 12);
+  expect(rowUncertainty(only(2, 0).brows.tail.left.v)).toBeCloseTo(
+    2 * Math.sqrt(1 + 0.5 + 2 * (64 / 62) ** 2),
+    12,
+  );
   expect(rowUncertainty(only(0, 2).brows.tail.left.v)).toBeCloseTo(0, 12);
   expect(rowUncertainty(only(0, 2).angle)).toBeCloseTo(2 * rowUncertainty(only(1, 1).angle), 12);
   expect(rowUncertainty(only(2, 0).angle)).toBe(0);
@@ -159,9 +193,20 @@ test('[hand] where the midline crosses the brows’ height', () => {
 
 test('[hand] disagreement: pairs count two parts, single marks one, the line takes two', () => {
   const p = { xMm: 0, yMm: 0 };
-  const marks = [{ right: { xMm: -1, yMm: 0 }, left: { xMm: 1, yMm: 0 } }, { right: { xMm: -1, yMm: 0 }, left: { xMm: -1, yMm: 5 } }, { right: p, left: p }];
+  const marks = [
+    { right: { xMm: -1, yMm: 0 }, left: { xMm: 1, yMm: 0 } },
+    { right: { xMm: -1, yMm: 0 }, left: { xMm: -1, yMm: 5 } },
+    { right: p, left: p },
+  ];
   const line = { normal: { x: 1, y: 0 }, offsetMm: 0 };
-  const fit = { ok: true, line, weights: [1, 0.5, 1], residualsMm: [2, 4, 3], cutOffMm: 9, eigenGapShare: 1 } as const;
+  const fit = {
+    ok: true,
+    line,
+    weights: [1, 0.5, 1],
+    residualsMm: [2, 4, 3],
+    cutOffMm: 9,
+    eigenGapShare: 1,
+  } as const;
   // 2 · 4 + 0.5 · 2 · 16 + 9 = 33; freedom 2 + 1 + 1 − 2 = 2.
   expect(disagreementMm(marks, fit)).toBeCloseTo(Math.sqrt(16.5), 13);
   // Freedom is never taken below 1.

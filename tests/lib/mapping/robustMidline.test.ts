@@ -2,7 +2,14 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fitMidline, type MirrorMarks } from '#lib/mapping/midline.ts';
 import { mirrorMarksOf } from '#lib/mapping/mirrorMarks.ts';
-import { biweight, fitRobustMidline, medianToSpread, spreadFloorMm, trustedFromWeight, tukeyConstant } from '#lib/mapping/robustMidline.ts';
+import {
+  biweight,
+  fitRobustMidline,
+  medianToSpread,
+  spreadFloorMm,
+  trustedFromWeight,
+  tukeyConstant,
+} from '#lib/mapping/robustMidline.ts';
 import { rollDeg } from '#lib/mapping/roll.ts';
 import { movePoints, noisy, noseOff, plainFace, symmetricFace, turnPoint, turned } from './faces.ts';
 import type { Line } from '#lib/geometry/line.ts';
@@ -42,7 +49,8 @@ test('[hand] a face without a flaw: every weight 1, the floor sets the cut-off',
 });
 
 test('[hand] the spread is 1.4826 times the median mismatch', () => {
-  // Apart (60, 4) and (40, −6): 60 · 4 = 40 · 6, so the line is upright; the pairs miss by half their lift, 2 and 3 mm.
+  // Apart (60, 4) and (40, −6): 60 · 4 = 40 · 6, so the line is upright; the pairs miss by half their lift, 2
+  // and 3 mm.
   const marks = [
     { right: { xMm: -30, yMm: -2 }, left: { xMm: 30, yMm: 2 } },
     { right: { xMm: -20, yMm: 3 }, left: { xMm: 20, yMm: -3 } },
@@ -77,9 +85,15 @@ test('[property] a lean of any size moves the robust line by less than 0.13 mm a
 });
 
 test('[property] three of eight marks that move together are left out together', () => {
-  for (const groups of [['noseWing', 'subnasale', 'chin'], ['nasion', 'noseWing', 'subnasale'], ['glabella', 'nasion', 'chin']]) {
+  for (const groups of [
+    ['noseWing', 'subnasale', 'chin'],
+    ['nasion', 'noseWing', 'subnasale'],
+    ['glabella', 'nasion', 'chin'],
+  ]) {
     for (const off of [-8, 4, 6, 15]) {
-      const set = movePoints(plainFace, (p, name) => (groups.includes(name) ? { ...p, xMm: p.xMm + off } : p));
+      const set = movePoints(plainFace, (p, name) =>
+        groups.includes(name) ? { ...p, xMm: p.xMm + off } : p,
+      );
       const { line, weights } = robust(mirrorMarksOf(set));
       expect(Math.abs(atHeight(line, browHeight))).toBeLessThan(1e-9);
       expect(weights.filter((w) => w < trustedFromWeight)).toHaveLength(3);
@@ -88,7 +102,9 @@ test('[property] three of eight marks that move together are left out together',
 });
 
 test('[property] one pupil read 5 mm too high is left out, not averaged in', () => {
-  const set = movePoints(plainFace, (p, name, side) => (name === 'pupil' && side === 'left' ? { ...p, yMm: p.yMm + 5 } : p));
+  const set = movePoints(plainFace, (p, name, side) =>
+    name === 'pupil' && side === 'left' ? { ...p, yMm: p.yMm + 5 } : p,
+  );
   const { line, weights } = robust(mirrorMarksOf(set));
   expect(Math.abs(rollDeg(line))).toBeLessThan(1e-9);
   expect(weights[2]).toBe(0);
@@ -129,7 +145,10 @@ test('[property] turning the picture turns the line; right and left exchanged mi
 test('[property] the whole thing scales when the floor scales with it', () => {
   const set = noisy(noseOff(symmetricFace(5), 3), 0.4, drawFrom(5));
   const one = robust(mirrorMarksOf(set));
-  const ten = robust(mirrorMarksOf(movePoints(set, ({ xMm, yMm }) => ({ xMm: 10 * xMm, yMm: 10 * yMm }))), 10 * spreadFloorMm);
+  const ten = robust(
+    mirrorMarksOf(movePoints(set, ({ xMm, yMm }) => ({ xMm: 10 * xMm, yMm: 10 * yMm }))),
+    10 * spreadFloorMm,
+  );
   expect(ten.line.offsetMm).toBeCloseTo(10 * one.line.offsetMm, 9);
   expect(ten.cutOffMm).toBeCloseTo(10 * one.cutOffMm, 9);
   one.weights.forEach((w, i) => expect(ten.weights[i]).toBeCloseTo(w, 9));
@@ -140,6 +159,9 @@ test('[hand] few or useless marks are refused; two pairs are enough', () => {
   const p = { xMm: 1, yMm: 1 };
   expect(fitRobustMidline([])).toEqual(refused);
   expect(fitRobustMidline(Array.from({ length: 8 }, () => ({ right: p, left: p })))).toEqual(refused);
-  const two = robust([{ right: turnPoint({ xMm: -20, yMm: 0 }, 10), left: turnPoint({ xMm: 20, yMm: 0 }, 10) }, { right: turnPoint({ xMm: -30, yMm: 9 }, 10), left: turnPoint({ xMm: 30, yMm: 9 }, 10) }]);
+  const two = robust([
+    { right: turnPoint({ xMm: -20, yMm: 0 }, 10), left: turnPoint({ xMm: 20, yMm: 0 }, 10) },
+    { right: turnPoint({ xMm: -30, yMm: 9 }, 10), left: turnPoint({ xMm: 30, yMm: 9 }, 10) },
+  ]);
   expect(rollDeg(two.line)).toBeCloseTo(10, 10);
 });

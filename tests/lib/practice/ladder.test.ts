@@ -9,8 +9,22 @@ test('[hand] the way up: worked, last step blank, two blank, bare, mixed', () =>
 });
 
 test('[hand] a wrong answer steps down once and never under the first blank', () => {
-  expect(rungs.map((rung) => nextRung(rung, 'wrong'))).toEqual(['last-blank', 'last-blank', 'last-blank', 'two-blank', 'bare', 'bare']);
-  expect(rungs.map((rung) => nextRung(rung, 'helped'))).toEqual(['last-blank', 'last-blank', 'two-blank', 'bare', 'mixed', 'mixed']);
+  expect(rungs.map((rung) => nextRung(rung, 'wrong'))).toEqual([
+    'last-blank',
+    'last-blank',
+    'last-blank',
+    'two-blank',
+    'bare',
+    'bare',
+  ]);
+  expect(rungs.map((rung) => nextRung(rung, 'helped'))).toEqual([
+    'last-blank',
+    'last-blank',
+    'two-blank',
+    'bare',
+    'mixed',
+    'mixed',
+  ]);
   expect(nextRung('review', 'clean')).toBe('mixed');
 });
 

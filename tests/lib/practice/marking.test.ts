@@ -11,7 +11,8 @@ const slips = [
 ];
 
 test('[hand] right on the edges, wrong one tenth further', () => {
-  for (const reply of [31.4, 31.5, 31.6]) expect(mark(number, slips, reply)).toEqual({ right: true, credit: 1 });
+  for (const reply of [31.4, 31.5, 31.6])
+    expect(mark(number, slips, reply)).toEqual({ right: true, credit: 1 });
   for (const reply of [31.3, 31.7]) expect(mark(number, slips, reply)).toEqual({ right: false, credit: 0 });
 });
 

@@ -25,6 +25,12 @@ test('[hand] nothing done: the order as given; no skills: nothing', () => {
 });
 
 test('[property] orders differ from set to set', () => {
-  const orders = new Set(Array.from({ length: 60 }, (_, i) => mixedSet(ids, [], 1 + 6 * i, 5).map(({ id }) => id).join('')));
+  const orders = new Set(
+    Array.from({ length: 60 }, (_, i) =>
+      mixedSet(ids, [], 1 + 6 * i, 5)
+        .map(({ id }) => id)
+        .join(''),
+    ),
+  );
   expect(orders.size).toBeGreaterThan(30);
 });

@@ -5,12 +5,27 @@ import { mergeProgress, newAnswers, noProgress, readProgress } from '#lib/practi
 import type { Answered, Progress } from '#lib/practice/progress.ts';
 import { standingIn } from '#lib/practice/standing.ts';
 
-const answer: Answered = { skill: 'tilt', seed: 4, day: '2026-03-01', atMs: 5, rung: 'bare', credit: 1, tries: 1, hints: 0, solved: true };
+const answer: Answered = {
+  skill: 'tilt',
+  seed: 4,
+  day: '2026-03-01',
+  atMs: 5,
+  rung: 'bare',
+  credit: 1,
+  tries: 1,
+  hints: 0,
+  solved: true,
+};
 const at = (atMs: number, more: Partial<Answered> = {}): Answered => ({ ...answer, atMs, ...more });
 const progressOf = (...answers: readonly Answered[]): Progress => ({ schema: 1, answers });
 
 test('[property] merging is a union: either order, any grouping, twice is once', () => {
-  const some = fc.array(fc.integer({ min: 0, max: 12 }).map((n) => at(n, { seed: n % 3 })), { maxLength: 8 }).map((list) => progressOf(...list));
+  const some = fc
+    .array(
+      fc.integer({ min: 0, max: 12 }).map((n) => at(n, { seed: n % 3 })),
+      { maxLength: 8 },
+    )
+    .map((list) => progressOf(...list));
   fc.assert(
     fc.property(some, some, some, (a, b, c) => {
       const union = mergeProgress(mergeProgress(a, b), c);
@@ -29,7 +44,18 @@ test('[hand] what was written comes back through a text file', () => {
 
 test('[hand] newer data is left alone, anything else is not taken for progress', () => {
   expect(readProgress({ schema: 2, answers: [] })).toEqual({ ok: false, reason: 'newer-schema', schema: 2 });
-  for (const value of [null, undefined, 3, 'x', [], {}, { schema: 0, answers: [] }, { schema: 1 }, { schema: -1 }, { schema: 'one' }]) {
+  for (const value of [
+    null,
+    undefined,
+    3,
+    'x',
+    [],
+    {},
+    { schema: 0, answers: [] },
+    { schema: 1 },
+    { schema: -1 },
+    { schema: 'one' },
+  ]) {
     expect(readProgress(value)).toEqual({ ok: false, reason: 'not-progress' });
   }
 });
@@ -55,12 +81,30 @@ test('[property] 100,000 hostile values: no throw, and what is accepted is whole
   const hostile = fc.oneof(
     fc.anything(),
     fc.record({ schema: fc.constantFrom(0, 1, 2), answers: fc.array(fc.anything(), { maxLength: 2 }) }),
-    fc.record({ schema: fc.constant(1), answers: fc.array(fc.record({ skill: fc.constantFrom('tilt', '__proto__'), seed: fc.integer({ min: -2, max: 1002 }), day: fc.constantFrom('2026-03-01', 'x'), atMs: fc.double(), rung: fc.constantFrom('bare', 'top'), credit: fc.double({ min: -1, max: 2 }), tries: fc.nat(), hints: fc.nat(3), solved: fc.boolean() }), { maxLength: 2 }) }),
+    fc.record({
+      schema: fc.constant(1),
+      answers: fc.array(
+        fc.record({
+          skill: fc.constantFrom('tilt', '__proto__'),
+          seed: fc.integer({ min: -2, max: 1002 }),
+          day: fc.constantFrom('2026-03-01', 'x'),
+          atMs: fc.double(),
+          rung: fc.constantFrom('bare', 'top'),
+          credit: fc.double({ min: -1, max: 2 }),
+          tries: fc.nat(),
+          hints: fc.nat(3),
+          solved: fc.boolean(),
+        }),
+        { maxLength: 2 },
+      ),
+    }),
   );
   fc.assert(
     fc.property(hostile, (value) => {
       const read = readProgress(value);
-      if (read.ok) for (const { credit, seed } of read.progress.answers) expect(credit >= 0 && credit <= 1 && seed < 1000).toBe(true);
+      if (read.ok)
+        for (const { credit, seed } of read.progress.answers)
+          expect(credit >= 0 && credit <= 1 && seed < 1000).toBe(true);
     }),
     { seed: 1, numRuns: 100_000 },
   );
@@ -70,9 +114,22 @@ test('[hand] standing: three clean answers climb to bare, then review begins', (
   const climb = progressOf(at(1, { rung: 'last-blank' }), at(2, { rung: 'two-blank' }));
   expect(standingIn(climb, 'tilt')).toEqual({ rung: 'bare', done: 2, right: 2 });
   const bare = mergeProgress(climb, progressOf(at(3)));
-  expect(standingIn(bare, 'tilt')).toEqual({ rung: 'mixed', done: 3, right: 3, review: { stage: 0, due: '2026-03-02' } });
-  const failed = mergeProgress(bare, progressOf(at(4, { rung: 'mixed', day: '2026-03-02', credit: 0, solved: false })));
-  expect(standingIn(failed, 'tilt')).toEqual({ rung: 'bare', done: 4, right: 3, review: { stage: 0, due: '2026-03-03' } });
+  expect(standingIn(bare, 'tilt')).toEqual({
+    rung: 'mixed',
+    done: 3,
+    right: 3,
+    review: { stage: 0, due: '2026-03-02' },
+  });
+  const failed = mergeProgress(
+    bare,
+    progressOf(at(4, { rung: 'mixed', day: '2026-03-02', credit: 0, solved: false })),
+  );
+  expect(standingIn(failed, 'tilt')).toEqual({
+    rung: 'bare',
+    done: 4,
+    right: 3,
+    review: { stage: 0, due: '2026-03-03' },
+  });
   expect(standingIn(failed, 'other')).toEqual({ rung: 'last-blank', done: 0, right: 0 });
   expect(standingIn(noProgress, 'tilt', 'bare').rung).toBe('bare');
 });
@@ -90,5 +147,15 @@ test('[property] item seeds stay in the tested range and spread over it', () => 
 });
 
 test('[hand] seeds in an address', () => {
-  expect(['0', '7', '999', '1000', '-1', '1.5', '', 'x', null].map(readSeed)).toEqual([0, 7, 999, undefined, undefined, undefined, undefined, undefined, undefined]);
+  expect(['0', '7', '999', '1000', '-1', '1.5', '', 'x', null].map(readSeed)).toEqual([
+    0,
+    7,
+    999,
+    undefined,
+    undefined,
+    undefined,
+    undefined,
+    undefined,
+    undefined,
+  ]);
 });

@@ -4,8 +4,21 @@ import { readProgress } from '#lib/practice/progress.ts';
 import type { Answered, Progress } from '#lib/practice/progress.ts';
 import { addToStored } from '#lib/practice/stored.ts';
 
-const answer: Answered = { skill: 'tilt', seed: 4, day: '2026-03-01', atMs: 5, rung: 'bare', credit: 1, tries: 1, hints: 0, solved: true };
-const progressOf = (...atMs: readonly number[]): Progress => ({ schema: 1, answers: atMs.map((at) => ({ ...answer, atMs: at })) });
+const answer: Answered = {
+  skill: 'tilt',
+  seed: 4,
+  day: '2026-03-01',
+  atMs: 5,
+  rung: 'bare',
+  credit: 1,
+  tries: 1,
+  hints: 0,
+  solved: true,
+};
+const progressOf = (...atMs: readonly number[]): Progress => ({
+  schema: 1,
+  answers: atMs.map((at) => ({ ...answer, atMs: at })),
+});
 
 test('[hand] empty storage, then a second tab adds its own', () => {
   const first = addToStored(undefined, progressOf(1));
@@ -15,7 +28,11 @@ test('[hand] empty storage, then a second tab adds its own', () => {
 });
 
 test('[hand] newer contents are refused, whatever is added', () => {
-  expect(addToStored({ schema: 9, answers: 'unknown' }, progressOf(1))).toEqual({ ok: false, reason: 'newer-schema', schema: 9 });
+  expect(addToStored({ schema: 9, answers: 'unknown' }, progressOf(1))).toEqual({
+    ok: false,
+    reason: 'newer-schema',
+    schema: 9,
+  });
 });
 
 test('[hand] half-written contents: the good entries count, the whole is kept aside once', () => {
@@ -23,7 +40,10 @@ test('[hand] half-written contents: the good entries count, the whole is kept as
   const once = addToStored(spoilt, progressOf(8));
   if (!once.ok) throw new Error('refused');
   expect(once.stored).toEqual({ ...progressOf(5, 8), aside: [spoilt] });
-  expect(addToStored(once.stored, progressOf(9))).toEqual({ ok: true, stored: { ...progressOf(5, 8, 9), aside: [spoilt] } });
+  expect(addToStored(once.stored, progressOf(9))).toEqual({
+    ok: true,
+    stored: { ...progressOf(5, 8, 9), aside: [spoilt] },
+  });
 });
 
 test('[property] whatever was there is still there, and what was added can be read back', () => {
@@ -33,7 +53,10 @@ test('[property] whatever was there is still there, and what was added can be re
       if (!result.ok) return;
       const read = readProgress(result.stored);
       expect(read.ok && read.dropped === 0 && read.progress.answers.length >= 1).toBe(true);
-      const isKept = found === null || readProgress(found).ok || (result.stored.aside ?? []).some((kept) => JSON.stringify(kept).length > 0);
+      const isKept =
+        found === null ||
+        readProgress(found).ok ||
+        (result.stored.aside ?? []).some((kept) => JSON.stringify(kept).length > 0);
       expect(isKept).toBe(true);
     }),
     { seed: 4, numRuns: 5000 },

@@ -5,7 +5,13 @@ import { chiSquarePoint, chiSquareShareBelow } from '#lib/quantities/chiSquare.t
 import { real } from '#tests/tools/real.ts';
 
 test('[table] lower 2.5 % points for 5, 10, 20, 30 and 100 (NIST/SEMATECH e-Handbook)', () => {
-  for (const [dof, printed] of [[5, 0.831], [10, 3.247], [20, 9.591], [30, 16.791], [100, 74.222]] as const) {
+  for (const [dof, printed] of [
+    [5, 0.831],
+    [10, 3.247],
+    [20, 9.591],
+    [30, 16.791],
+    [100, 74.222],
+  ] as const) {
     expect(Math.abs(chiSquarePoint(0.025, dof) - printed), String(dof)).toBeLessThanOrEqual(0.0005);
   }
 });
@@ -15,7 +21,10 @@ test('[library] share and points agree with jstat for 1 to 300 degrees of freedo
     for (const share of [0.001, 0.025, 0.5, 0.975, 0.999]) {
       const point = chiSquarePoint(share, dof);
       expect(Math.abs(point / jstat.chisquare.inv(share, dof) - 1), `${dof}, ${share}`).toBeLessThan(1e-7);
-      expect(chiSquareShareBelow(point, dof), `${dof}, ${share}`).toBeCloseTo(jstat.chisquare.cdf(point, dof), 9);
+      expect(chiSquareShareBelow(point, dof), `${dof}, ${share}`).toBeCloseTo(
+        jstat.chisquare.cdf(point, dof),
+        9,
+      );
     }
   }
 });

@@ -13,7 +13,8 @@ test('[property] 1,002 one-decimal answers on the edge or in the middle are righ
       expect(isInRange(range, typed), `${typed} for ${exact}`).toBe(true);
       cases++;
     }
-    for (const tenths of [-2, 2]) expect(isInRange(range, (Math.round(exact * 10) + tenths) / 10)).toBe(false);
+    for (const tenths of [-2, 2])
+      expect(isInRange(range, (Math.round(exact * 10) + tenths) / 10)).toBe(false);
   }
   expect(cases).toBe(1002);
 });

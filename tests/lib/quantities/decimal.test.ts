@@ -55,7 +55,34 @@ test('[hand] the unit of the field may follow the number', () => {
 
 test('[property] 120,000 hostile texts: no throw, no NaN, nothing infinite', () => {
   const draw = drawFrom(20);
-  const bits = ['0', '1', '9', '12', '.', ',', ' ', '-', '−', '+', 'e', 'E', 'x', 'mm', 'NaN', 'Infinity', '\u0000', '\u202e', '<b>', '%', '٣', '\ud800', '\n', '\u00a0', '1_0', "'"] as const;
+  const bits = [
+    '0',
+    '1',
+    '9',
+    '12',
+    '.',
+    ',',
+    ' ',
+    '-',
+    '−',
+    '+',
+    'e',
+    'E',
+    'x',
+    'mm',
+    'NaN',
+    'Infinity',
+    '\u0000',
+    '\u202e',
+    '<b>',
+    '%',
+    '٣',
+    '\ud800',
+    '\n',
+    '\u00a0',
+    '1_0',
+    "'",
+  ] as const;
   let accepted = 0;
   for (let i = 0; i < 120_000; i++) {
     let text = '';

@@ -18,7 +18,8 @@ test('[library] the UTC calendar of the engine agrees for every day of 1899 to 2
   for (let number = first; number <= last; number++) {
     const theirs = new Date(number * 86_400_000).toISOString().slice(0, 10);
     const ours = dayFromNumber(number);
-    if (ours !== theirs || dayNumber(ours) !== number) throw new Error(`${number}: ours ${ours}, theirs ${theirs}`);
+    if (ours !== theirs || dayNumber(ours) !== number)
+      throw new Error(`${number}: ours ${ours}, theirs ${theirs}`);
   }
 });
 
@@ -35,7 +36,16 @@ test('[property] the answer is the same in every zone', () => {
 
 test('[hand] what is a day and what is not', () => {
   expect(isIsoDay('2024-02-29')).toBe(true);
-  for (const text of ['2023-02-29', '2026-13-01', '2026-00-10', '2026-1-1', '2026-04-31', '', '2026-04-31T00:00', '٢٠٢٦-01-01']) {
+  for (const text of [
+    '2023-02-29',
+    '2026-13-01',
+    '2026-00-10',
+    '2026-1-1',
+    '2026-04-31',
+    '',
+    '2026-04-31T00:00',
+    '٢٠٢٦-01-01',
+  ]) {
     expect(isIsoDay(text), text).toBe(false);
   }
 });

@@ -21,7 +21,12 @@ test('[library] share below x agrees with Simpson’s rule on the density, to 1e
     expect(Math.abs(normalShareBelow(-x) - 0.5 + area)).toBeLessThan(1e-12);
   }
   expect(normalShareBelow(0)).toBe(0.5);
-  expect([normalShareBelow(-9), normalShareBelow(9), normalShareBelow(-Infinity), normalShareBelow(Infinity)]).toEqual([0, 1, 0, 1]);
+  expect([
+    normalShareBelow(-9),
+    normalShareBelow(9),
+    normalShareBelow(-Infinity),
+    normalShareBelow(Infinity),
+  ]).toEqual([0, 1, 0, 1]);
 });
 
 /** Points that tables of the normal distribution print; 1.960 and 2.576 also in NIST TN 1297, 4.3. */

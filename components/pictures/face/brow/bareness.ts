@@ -9,14 +9,25 @@ import type { Hair } from './growth.ts';
 export type ScarAcross = Readonly<{ t: number; lean: number; widthMm: number }>;
 
 /** Says where no hair grows: small gaps, round loss, a scar, a thin tail. */
-export type Bareness = Readonly<{ rootIsBare: (t: number, s: number) => boolean; crossesBare: (hair: Hair) => boolean }>;
+export type Bareness = Readonly<{
+  rootIsBare: (t: number, s: number) => boolean;
+  crossesBare: (hair: Hair) => boolean;
+}>;
 
-export function barenessOf(brow: BrowSpots, hair: BrowHair, scar: ScarAcross | undefined, draw: Draw): Bareness {
+export function barenessOf(
+  brow: BrowSpots,
+  hair: BrowHair,
+  scar: ScarAcross | undefined,
+  draw: Draw,
+): Bareness {
   const gaps = Array.from({ length: Math.round(hair.gaps * 14) }, () => ({
     at: placeIn(brow, 0.1 + 0.85 * draw(), draw()),
     radiusMm: 0.5 + 0.9 * draw(),
   }));
-  const patch = hair.patch && { at: placeIn(brow, hair.patch.t, hair.patch.s), radiusMm: hair.patch.radiusMm };
+  const patch = hair.patch && {
+    at: placeIn(brow, hair.patch.t, hair.patch.s),
+    radiusMm: hair.patch.radiusMm,
+  };
   const isBare = (spot: Spot): boolean =>
     gaps.some((gap) => distance(gap.at, spot) < gap.radiusMm) ||
     (patch !== undefined && distance(patch.at, spot) < patch.radiusMm * (0.82 + 0.3 * draw())) ||
@@ -40,6 +51,11 @@ function scarDistanceMm(brow: BrowSpots, { t, lean }: ScarAcross, [u, v]: Spot):
 /** The scar's middle line, a little longer than the brow is thick. */
 export function scarLine(brow: BrowSpots, { t, lean }: Pick<ScarAcross, 't' | 'lean'>): Spots {
   const [u, v] = placeIn(brow, t, 0.5);
-  const wobble: Spots = [[0, 6], [0.2, 2.6], [-0.2, -1.2], [0.15, -5]];
+  const wobble: Spots = [
+    [0, 6],
+    [0.2, 2.6],
+    [-0.2, -1.2],
+    [0.15, -5],
+  ];
   return wobble.map(([side, up]): Spot => [u + lean * up + side, v + up]);
 }

@@ -4,7 +4,10 @@ import { onPiece, reversed, type Curve, type Piece } from '../curve.ts';
 import { closedPath, type Path } from '../path.ts';
 import { blend, type Spot, type Spots } from '#lib/face/spot.ts';
 
-const half = (end: Spot, arch: Spot): HalfEdge => ({ end: { uMm: end[0], vMm: end[1] }, arch: { uMm: arch[0], vMm: arch[1] } });
+const half = (end: Spot, arch: Spot): HalfEdge => ({
+  end: { uMm: end[0], vMm: end[1] },
+  arch: { uMm: arch[0], vMm: arch[1] },
+});
 
 /** Half an edge, from an end to the arch. */
 function halfEdge(end: Spot, arch: Spot): Piece {
@@ -14,7 +17,10 @@ function halfEdge(end: Spot, arch: Spot): Piece {
 
 function edgesOf(brow: BrowSpots): Curve {
   const upper = [halfEdge(brow.frontTop, brow.archTop), ...reversed([halfEdge(brow.tail, brow.archTop)])];
-  const lower = [halfEdge(brow.tail, brow.archLower), ...reversed([halfEdge(brow.frontLower, brow.archLower)])];
+  const lower = [
+    halfEdge(brow.tail, brow.archLower),
+    ...reversed([halfEdge(brow.frontLower, brow.archLower)]),
+  ];
   return [...upper, ...lower];
 }
 
@@ -24,11 +30,16 @@ export function browOutline(brow: BrowSpots): Path {
 }
 
 export function browPolygon(brow: BrowSpots): Spots {
-  return [...edgesOf(brow).flatMap((piece) => Array.from({ length: 16 }, (_, i) => onPiece(piece, i / 16))), brow.frontLower];
+  return [
+    ...edgesOf(brow).flatMap((piece) => Array.from({ length: 16 }, (_, i) => onPiece(piece, i / 16))),
+    brow.frontLower,
+  ];
 }
 
 function edgeV(end: Spot, arch: Spot, tail: Spot, u: number): number {
-  return u <= arch[0] ? halfEdgeHeightMm(half(end, arch), Math.max(u, end[0])) : halfEdgeHeightMm(half(tail, arch), Math.min(u, tail[0]));
+  return u <= arch[0]
+    ? halfEdgeHeightMm(half(end, arch), Math.max(u, end[0]))
+    : halfEdgeHeightMm(half(tail, arch), Math.min(u, tail[0]));
 }
 
 /** Height of the upper edge at u. */
@@ -41,7 +52,9 @@ export function lowerV(brow: BrowSpots, u: number): number {
   return edgeV(brow.frontLower, brow.archLower, brow.tail, u);
 }
 
-/** A place in the brow: t from 0 at the front to 1 at the tail, s from 0 at the lower edge to 1 at the upper. */
+/**
+ * A place in the brow: t from 0 at the front to 1 at the tail, s from 0 at the lower edge to 1 at the upper.
+ */
 export function placeIn(brow: BrowSpots, t: number, s: number): Spot {
   const front = blend(brow.frontLower[0], brow.frontTop[0], s);
   const u = front + t * (brow.tail[0] - front);

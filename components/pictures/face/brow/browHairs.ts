@@ -7,13 +7,40 @@ import { browLengthMm, placeIn } from './browEdges.ts';
 import { growHair, type Hair } from './growth.ts';
 
 /** Hair length and density along the brow, lengths 5 to 9 mm (drawn by eye). */
-const lengthMm: Spots = [[0, 5.8], [0.12, 7], [0.35, 8.3], [0.6, 7.8], [0.85, 6.6], [1, 5.8]];
-const leastMm: Spots = [[0, 3.6], [0.12, 4.6], [0.2, 5], [1, 5]];
-const density: Spots = [[0, 0.45], [0.05, 0.65], [0.14, 0.9], [0.35, 1], [0.68, 1], [0.85, 0.85], [1, 0.6]];
+const lengthMm: Spots = [
+  [0, 5.8],
+  [0.12, 7],
+  [0.35, 8.3],
+  [0.6, 7.8],
+  [0.85, 6.6],
+  [1, 5.8],
+];
+const leastMm: Spots = [
+  [0, 3.6],
+  [0.12, 4.6],
+  [0.2, 5],
+  [1, 5],
+];
+const density: Spots = [
+  [0, 0.45],
+  [0.05, 0.65],
+  [0.14, 0.9],
+  [0.35, 1],
+  [0.68, 1],
+  [0.85, 0.85],
+  [1, 0.6],
+];
 /** Standing front hairs are rooted low and reach the upper edge with their tips. */
-const highestRoot: Spots = [[0, 0.4], [0.1, 0.62], [0.2, 0.97]];
+const highestRoot: Spots = [
+  [0, 0.4],
+  [0.1, 0.62],
+  [0.2, 0.97],
+];
 
-/** Evenly spread but irregular hairs, thinned by gaps, scar and patch. A reader measures from what is drawn, so hair stands on every mark. */
+/**
+ * Evenly spread but irregular hairs, thinned by gaps, scar and patch. A reader measures from what is drawn,
+ * so hair stands on every mark.
+ */
 export function browHairs(brow: BrowSpots, hair: BrowHair, draw: Draw, scar?: ScarAcross): readonly Hair[] {
   const length = browLengthMm(brow);
   const bareness = barenessOf(brow, hair, scar, draw);
@@ -21,7 +48,13 @@ export function browHairs(brow: BrowSpots, hair: BrowHair, draw: Draw, scar?: Sc
   const grow = (t: number, s: number): void => {
     if (bareness.rootIsBare(t, s)) return;
     const turnDeg = cowlickTurn(hair, t, length) + (draw() - 0.5) * blend(13, 6, t);
-    const wish = { t, s, lengthMm: readTable(lengthMm, t) * (0.86 + 0.22 * draw()), leastMm: readTable(leastMm, t), turnDeg };
+    const wish = {
+      t,
+      s,
+      lengthMm: readTable(lengthMm, t) * (0.86 + 0.22 * draw()),
+      leastMm: readTable(leastMm, t),
+      turnDeg,
+    };
     const one = growHair(brow, wish);
     if (!bareness.crossesBare(one)) grown.push(one);
   };
@@ -40,7 +73,10 @@ export function browHairs(brow: BrowSpots, hair: BrowHair, draw: Draw, scar?: Sc
   return grown;
 }
 
-/** The front edge and the tail tip, whatever the gaps, unless the form says the hair there is turned or missing. */
+/**
+ * The front edge and the tail tip, whatever the gaps, unless the form says the hair there is turned or
+ * missing.
+ */
 function endHairs(brow: BrowSpots, hair: BrowHair): readonly Hair[] {
   const { frontLower, frontTop, tail } = brow;
   const rootT = 1 - 5.4 / browLengthMm(brow);
@@ -67,7 +103,10 @@ function roomiestPlace(brow: BrowSpots, grown: readonly Hair[], lastT: number, d
     const s = 0.02 + 0.92 * draw();
     if (s > readTable(highestRoot, t) || draw() > readTable(density, t)) continue;
     const [u, v] = placeIn(brow, t, s);
-    const room = recent.reduce((least, { root }) => Math.min(least, Math.hypot(root[0] - u, (root[1] - v) * 1.3)), 99);
+    const room = recent.reduce(
+      (least, { root }) => Math.min(least, Math.hypot(root[0] - u, (root[1] - v) * 1.3)),
+      99,
+    );
     if (room > farthest) [farthest, best] = [room, [t, s]];
   }
   return best;

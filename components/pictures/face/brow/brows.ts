@@ -14,7 +14,10 @@ import { hairSlivers, hairStrokes, rootStrokes } from './hairPath.ts';
 import { oldWorkLayers } from './oldWork.ts';
 import { pigmentStrokes } from './pigmentStrokes.ts';
 
-/** How finely a picture is drawn: far for whole faces and lessons, middle for the band of both brows, near for one brow. */
+/**
+ * How finely a picture is drawn: far for whole faces and lessons, middle for the band of both brows, near for
+ * one brow.
+ */
 export type Detail = 'far' | 'middle' | 'near';
 
 /** Share of the hairs that are drawn, and their width. */
@@ -32,17 +35,26 @@ export function browLayers(face: Face, side: Side, seed: number, detail: Detail)
   const hand = outward(side);
   const { form } = face;
   const old = form.oldWork?.[side];
-  const under = old ? oldWorkLayers(old, hand, form.oldPigment !== undefined, drawFrom(seedFrom('old', side, seed))) : [];
+  const under = old
+    ? oldWorkLayers(old, hand, form.oldPigment !== undefined, drawFrom(seedFrom('old', side, seed)))
+    : [];
   if (form.strokes) return [...under, ...planLayers(brow, side, form.strokes, seed)];
-  const scar = form.scar?.side === side ? { t: form.scar.t, lean: form.scar.lean, widthMm: scarWidthMm } : undefined;
+  const scar =
+    form.scar?.side === side ? { t: form.scar.t, lean: form.scar.lean, widthMm: scarWidthMm } : undefined;
   const count = Math.round(form.browHair.count * hairDetail[detail].share);
   const hairs = browHairs(brow, { ...form.browHair, count }, drawFrom(seedFrom('hair', side, seed)), scar);
   const isPale = (hair: Hair): boolean =>
-    (form.vitiligo ?? []).some(({ at, radiusMm }) => distance([hand * hair.root[0], hair.root[1]], at) < radiusMm * 0.92);
+    (form.vitiligo ?? []).some(
+      ({ at, radiusMm }) => distance([hand * hair.root[0], hair.root[1]], at) < radiusMm * 0.92,
+    );
   return [
     ...under,
     ...scarLayers(brow, hand, scar),
-    ...hairLayers(hairs.filter((hair) => !isPale(hair)), hand, detail),
+    ...hairLayers(
+      hairs.filter((hair) => !isPale(hair)),
+      hand,
+      detail,
+    ),
     // Hair in a pale patch is white: a thin outline of itself.
     ...nonEmpty(stroked('brow', 'paleHair', hairStrokes(hairs.filter(isPale), hand), 0.14)),
   ];
@@ -68,10 +80,17 @@ type Plan = NonNullable<Face['form']['strokes']>;
 /** Strokes at their laid width, over their spread width, inside the outline. */
 function planLayers(brow: BrowSpots, side: Side, plan: Plan, seed: number): Layers {
   const hand = outward(side);
-  const path = hairStrokes(pigmentStrokes(brow, plan.count, plan.lengthMm, drawFrom(seedFrom('plan', side, seed))), hand);
+  const path = hairStrokes(
+    pigmentStrokes(brow, plan.count, plan.lengthMm, drawFrom(seedFrom('plan', side, seed))),
+    hand,
+  );
   const outline = mapPath(browOutline(brow), ([u, v]) => [hand * u, v]);
   const spread = { ...stroked('pigment', 'pigment', path, plan.widthMm + plan.spreadMm), opacity: 0.3 };
-  return [...(plan.spreadMm > 0 ? [spread] : []), stroked('pigment', 'pigment', path, plan.widthMm), stroked('pigment', 'soft', outline, 0.16)];
+  return [
+    ...(plan.spreadMm > 0 ? [spread] : []),
+    stroked('pigment', 'pigment', path, plan.widthMm),
+    stroked('pigment', 'soft', outline, 0.16),
+  ];
 }
 
 function nonEmpty(layer: Layers[number]): Layers {

@@ -5,7 +5,10 @@ import type { Hair } from './growth.ts';
 /** Hairs as single strokes: for small pictures, where a taper cannot be seen. */
 export function hairStrokes(hairs: readonly Hair[], outward: 1 | -1): Path {
   const put = ([u, v]: Spot): Spot => [outward * u, v];
-  return hairs.flatMap(({ root, bend, tip }): Step[] => [['M', put(root)], ['Q', put(bend), put(tip)]]);
+  return hairs.flatMap(({ root, bend, tip }): Step[] => [
+    ['M', put(root)],
+    ['Q', put(bend), put(tip)],
+  ]);
 }
 
 /** The rooted part of each hair, drawn a second time and wider: a taper for half the bytes of a sliver. */
@@ -23,7 +26,15 @@ export function hairSlivers(hairs: readonly Hair[], outward: 1 | -1, widthMm: nu
     const length = distance(root, tip) || 1;
     const half = (widthMm * (1 - 0.2 * t)) / 2;
     const across: Spot = [(-(tip[1] - root[1]) / length) * half, ((tip[0] - root[0]) / length) * half];
-    const put = ([u, v]: Spot, share: number): Spot => [outward * (u + share * across[0]), v + share * across[1]];
-    return [['M', put(root, 0.5)], ['Q', put(bend, 1.2), put(tip, 0)], ['Q', put(bend, -1.2), put(root, -0.5)], ['Z']];
+    const put = ([u, v]: Spot, share: number): Spot => [
+      outward * (u + share * across[0]),
+      v + share * across[1],
+    ];
+    return [
+      ['M', put(root, 0.5)],
+      ['Q', put(bend, 1.2), put(tip, 0)],
+      ['Q', put(bend, -1.2), put(root, -0.5)],
+      ['Z'],
+    ];
   });
 }

@@ -5,7 +5,10 @@ import { closedPath, polygonPath } from '../path.ts';
 import { filled, stroked, type Layers } from '../shape.ts';
 import { distance, onSide, spotAfter, type Spot, type Spots } from '#lib/face/spot.ts';
 
-/** Nested areas of old colour: how far each passes the outline, and how strong it is. The edge of old pigment is blurred. */
+/**
+ * Nested areas of old colour: how far each passes the outline, and how strong it is. The edge of old pigment
+ * is blurred.
+ */
 const faint = [
   { grownMm: 0.8, opacity: 0.1 },
   { grownMm: 0.1, opacity: 0.12 },
@@ -18,7 +21,10 @@ const measured = [
   { grownMm: -0.7, opacity: 0.88 },
 ] as const;
 
-/** Old work left in the skin, from its corners on its own side: soft areas of colour, a thin line round them and a hatch at 45° that survives printing. */
+/**
+ * Old work left in the skin, from its corners on its own side: soft areas of colour, a thin line round them
+ * and a hatch at 45° that survives printing.
+ */
 export function oldWorkLayers(corners: Spots, outward: 1 | -1, isMeasured: boolean, draw: Draw): Layers {
   const areas = isMeasured ? measured : faint;
   const drawn = onSide(outward, corners);
@@ -47,8 +53,10 @@ function grown(corners: Spots, byMm: number, draw: Draw): Spots {
 }
 
 function isAgainstTheClock(corners: Spots): boolean {
-  return corners.reduce((twiceArea, [u, v], i) => {
-    const [nextU, nextV] = spotAfter(corners, i);
-    return twiceArea + u * nextV - nextU * v;
-  }, 0) > 0;
+  return (
+    corners.reduce((twiceArea, [u, v], i) => {
+      const [nextU, nextV] = spotAfter(corners, i);
+      return twiceArea + u * nextV - nextU * v;
+    }, 0) > 0
+  );
 }

@@ -12,12 +12,18 @@ export function crop(head: HairHead, draw: Draw): Layers {
   const area = closedPath(outer, reversed(line));
   const ticks = scatter(polygonOf(outer, reversed(line)), 330, draw).flatMap(([x, v]): Step[] => {
     const length = 2 + 1.6 * draw();
-    return [['M', [x, v]], ['L', [x + length * 0.3 * (x / 60) + 0.4, v + length * (0.95 - Math.abs(x) / 140)]]];
+    return [
+      ['M', [x, v]],
+      ['L', [x + length * 0.3 * (x / 60) + 0.4, v + length * (0.95 - Math.abs(x) / 140)]],
+    ];
   });
   const edge = Array.from({ length: 80 }, (_, i): Step[] => {
     const [x, v] = onCurve(line, (i + 0.5 + 0.6 * (draw() - 0.5)) / 80);
     const length = 1.4 + 1.8 * draw();
-    return [['M', [x * 0.995, v - 0.5]], ['L', [x * 0.995 + length * 0.35 * (x / 60), v + length]]];
+    return [
+      ['M', [x * 0.995, v - 0.5]],
+      ['L', [x * 0.995 + length * 0.35 * (x / 60), v + length]],
+    ];
   }).flat();
   return [
     mass(area),

@@ -9,8 +9,19 @@ import { fineStrands, hairline, mass, type HairHead } from './hairHead.ts';
 /** Full curls stand off the head all round and cover the ears. */
 function fullEdge({ skull }: HairHead): Spots {
   return [
-    [-skull + 6, -46], [-skull - 8, -36], [-skull - 19, -8], [-skull - 22, 30], [-skull - 12, 76], [-46, 116], [0, 131],
-    [48, 117], [skull + 13, 75], [skull + 22, 28], [skull + 18, -10], [skull + 9, -36], [skull - 6, -47],
+    [-skull + 6, -46],
+    [-skull - 8, -36],
+    [-skull - 19, -8],
+    [-skull - 22, 30],
+    [-skull - 12, 76],
+    [-46, 116],
+    [0, 131],
+    [48, 117],
+    [skull + 13, 75],
+    [skull + 22, 28],
+    [skull + 18, -10],
+    [skull + 9, -36],
+    [skull - 6, -47],
   ];
 }
 
@@ -23,7 +34,11 @@ export function curlsFront(head: HairHead, draw: Draw): Layers {
   const line = hairline(head);
   const soft = lobed(line, 24, -2.4, draw);
   const outer = spline(fullEdge(head).slice(1, -1));
-  const inside = spline(fullEdge(head).slice(1, -1).map(([x, v]): Spot => [x * 0.93, v > 0 ? v * 0.95 : v]));
+  const inside = spline(
+    fullEdge(head)
+      .slice(1, -1)
+      .map(([x, v]): Spot => [x * 0.93, v > 0 ? v * 0.95 : v]),
+  );
   const region = polygonOf(outer, reversed(line));
   const curls = scatter(region, 210, draw).map(([x, v]): Spots => {
     const size = 1.5 + 2.1 * draw();
@@ -44,13 +59,24 @@ export function curlsFront(head: HairHead, draw: Draw): Layers {
 
 /** Curls in front of the ears, down to the jaw. */
 function sideCover({ cheek, skull }: HairHead): Layers {
-  const side: Spots = [[cheek - 8, 20], [cheek - 3.5, 4], [cheek - 1, -14], [cheek - 0.4, -28], [cheek + 1.5, -40], [skull + 4, -45], [skull + 13, -30], [skull + 16, 0]];
+  const side: Spots = [
+    [cheek - 8, 20],
+    [cheek - 3.5, 4],
+    [cheek - 1, -14],
+    [cheek - 0.4, -28],
+    [cheek + 1.5, -40],
+    [skull + 4, -45],
+    [skull + 13, -30],
+    [skull + 16, 0],
+  ];
   return [mass(closedPath(spline(side))), mass(closedPath(spline(mirrored(side))))];
 }
 
 /** A contour of round, uneven lobes that meet in small notches. */
 function lobed(curve: Curve, lobes: number, deepMm: number, draw: Draw): Curve {
-  const breaks = Array.from({ length: lobes + 1 }, (_, i) => (i === 0 || i === lobes ? i / lobes : (i + 0.7 * (draw() - 0.5)) / lobes));
+  const breaks = Array.from({ length: lobes + 1 }, (_, i) =>
+    i === 0 || i === lobes ? i / lobes : (i + 0.7 * (draw() - 0.5)) / lobes,
+  );
   const spots = breaks.flatMap((t, i): Spots => {
     const next = breaks[i + 1];
     if (next === undefined) return [onCurve(curve, t)];

@@ -6,7 +6,13 @@ import { between, blend, mirrored, onSide, spotAt, type Spot, type Spots } from 
 import { mass, strand, type HairHead } from './hairHead.ts';
 
 /** Straight hair that falls from a parting: to the chin or past the shoulders. */
-export type Fall = Readonly<{ endV: number; offMm: number; flareMm: number; partX: number; innerEndMm: number }>;
+export type Fall = Readonly<{
+  endV: number;
+  offMm: number;
+  flareMm: number;
+  partX: number;
+  innerEndMm: number;
+}>;
 
 export const bobFall: Fall = { endV: -92, offMm: 9, flareMm: -6, partX: 15, innerEndMm: 10 };
 export const longFall: Fall = { endV: -168, offMm: 12, flareMm: 2, partX: -5, innerEndMm: 16 };
@@ -14,8 +20,12 @@ export const longFall: Fall = { endV: -168, offMm: 12, flareMm: 2, partX: -5, in
 /** The part that hangs behind the neck. */
 export function fallingBack({ skull }: HairHead, fall: Fall): Layers {
   const half: Spots = [
-    [38, 112], [66, 92], [skull + 9, 56], [skull + fall.offMm, 0],
-    [skull + fall.offMm - 2, -50], [skull + fall.offMm + fall.flareMm, fall.endV],
+    [38, 112],
+    [66, 92],
+    [skull + 9, 56],
+    [skull + fall.offMm, 0],
+    [skull + fall.offMm - 2, -50],
+    [skull + fall.offMm + fall.flareMm, fall.endV],
   ];
   const outer = spline([...mirrored(half), [0, 119], ...half]);
   return [mass(closedPath(outer)), drawnCurve('hair', 'strand', outer, [0.6, 1, 0.6])];
@@ -24,7 +34,16 @@ export function fallingBack({ skull }: HairHead, fall: Fall): Layers {
 /** The two curtains in front. */
 export function fallingFront(head: HairHead, fall: Fall, draw: Draw): Layers {
   const { partX, endV } = fall;
-  const parting = drawnLine('hair', 'strand', [[partX, head.hairlineV + 5], [partX + 0.6, 92], [partX - 0.5, 117]], [0.3, 0.5, 0.2]);
+  const parting = drawnLine(
+    'hair',
+    'strand',
+    [
+      [partX, head.hairlineV + 5],
+      [partX + 0.6, 92],
+      [partX - 0.5, 117],
+    ],
+    [0.3, 0.5, 0.2],
+  );
   const curtains = ([-1, 1] as const).flatMap((hand): Layers => {
     const inner: Spots = [[partX, head.hairlineV + 6], ...onSide(hand, innerEdge(head, fall))];
     const outer: Spots = [[partX, 118], ...onSide(hand, outerSide(head, fall))];
@@ -46,7 +65,9 @@ export function fallingFront(head: HairHead, fall: Fall, draw: Draw): Layers {
       mass(closedPath(innerCurve, reversed(outerCurve))),
       drawnCurve('hair', 'strand', innerCurve, [0.3, 0.9, 0.4]),
       drawnCurve('hair', 'strand', outerCurve, [0.5, 1, 0.5]),
-      ...(endV > -140 ? [drawnLine('hair', 'strand', [innerEnd, between(innerEnd, outerEnd, 0.5), outerEnd], [0.3, 1, 0.5])] : []),
+      ...(endV > -140
+        ? [drawnLine('hair', 'strand', [innerEnd, between(innerEnd, outerEnd, 0.5), outerEnd], [0.3, 1, 0.5])]
+        : []),
       ...strands,
     ];
   });
@@ -55,11 +76,22 @@ export function fallingFront(head: HairHead, fall: Fall, draw: Draw): Layers {
 
 function innerEdge({ cheek, hairlineV }: HairHead, { endV, innerEndMm }: Fall): Spots {
   return [
-    [34, hairlineV - 6], [cheek - 11, 36], [cheek - 2, 4], [cheek + 0.5, -30],
-    [cheek + 7 - innerEndMm, -74], [cheek - innerEndMm, endV],
+    [34, hairlineV - 6],
+    [cheek - 11, 36],
+    [cheek - 2, 4],
+    [cheek + 0.5, -30],
+    [cheek + 7 - innerEndMm, -74],
+    [cheek - innerEndMm, endV],
   ];
 }
 
 function outerSide({ skull }: HairHead, { endV, offMm, flareMm }: Fall): Spots {
-  return [[42, 111], [67, 91], [skull + 9, 56], [skull + offMm, 0], [skull + offMm - 2, -50], [skull + offMm + flareMm, endV]];
+  return [
+    [42, 111],
+    [67, 91],
+    [skull + 9, 56],
+    [skull + offMm, 0],
+    [skull + offMm - 2, -50],
+    [skull + offMm + flareMm, endV],
+  ];
 }

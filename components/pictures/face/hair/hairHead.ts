@@ -7,7 +7,13 @@ import { blend, mirrored, type Spot, type Spots } from '#lib/face/spot.ts';
 import type { Path } from '../path.ts';
 
 /** What hair needs to know of the head. */
-export type HairHead = Readonly<{ skull: number; cheek: number; temple: number; hairlineV: number; chinV: number }>;
+export type HairHead = Readonly<{
+  skull: number;
+  cheek: number;
+  temple: number;
+  hairlineV: number;
+  chinV: number;
+}>;
 
 export function hairHeadOf({ form, landmarks }: Face): HairHead {
   return {
@@ -29,8 +35,14 @@ export function hairline(head: HairHead): Curve {
   const { hairlineV: h, cheek, temple } = head;
   const templeU = cheek - 10;
   const half: Spots = [
-    [18, h - 1], [33, h - 5.5], [44, h - 14], [blend(46, templeU, 0.7), blend(h - 14, 25, 0.5)],
-    [templeU, 25], [cheek - 7.5, 13], [temple - 4, 3], sideburnTip(head),
+    [18, h - 1],
+    [33, h - 5.5],
+    [44, h - 14],
+    [blend(46, templeU, 0.7), blend(h - 14, 25, 0.5)],
+    [templeU, 25],
+    [cheek - 7.5, 13],
+    [temple - 4, 3],
+    sideburnTip(head),
   ];
   return spline([...mirrored(half), [0, h], ...half]);
 }
@@ -39,8 +51,12 @@ export function hairline(head: HairHead): Curve {
 export function outerEdge(head: HairHead, offMm: number): Curve {
   const { skull, temple } = head;
   const half: Spots = [
-    [38 + offMm * 0.4, 107 + offMm * 0.8], [62 + offMm * 0.8, 88 + offMm * 0.4], [skull + offMm * 0.8, 58],
-    [skull + offMm * 0.7, 34], [temple + 1 + offMm * 0.35, 11], sideburnTip(head),
+    [38 + offMm * 0.4, 107 + offMm * 0.8],
+    [62 + offMm * 0.8, 88 + offMm * 0.4],
+    [skull + offMm * 0.8, 58],
+    [skull + offMm * 0.7, 34],
+    [temple + 1 + offMm * 0.35, 11],
+    sideburnTip(head),
   ];
   return spline([...mirrored(half), [0, 114 + offMm], ...half]);
 }
@@ -62,5 +78,10 @@ export function strand(spots: Spots, widthMm: number): Layer {
 
 /** Many fine strands as one path. */
 export function fineStrands(lines: readonly Spots[], strokeMm: number): Layer {
-  return stroked('hair', 'strand', lines.flatMap((spots) => openPath(spline(spots))), strokeMm);
+  return stroked(
+    'hair',
+    'strand',
+    lines.flatMap((spots) => openPath(spline(spots))),
+    strokeMm,
+  );
 }

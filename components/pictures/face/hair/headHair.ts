@@ -16,12 +16,18 @@ export function hairBehind(face: Face, seed: number): Layers {
   const head = hairHeadOf(face);
   const draw = drawFrom(seedFrom('hair behind', seed));
   switch (face.form.hair) {
-    case 'bob': return fallingBack(head, bobFall);
-    case 'long': return fallingBack(head, longFall);
-    case 'tied': return bun(draw);
-    case 'curls': return curlsBack(head, draw);
-    case 'locs': return locsBack(head, draw);
-    default: return [];
+    case 'bob':
+      return fallingBack(head, bobFall);
+    case 'long':
+      return fallingBack(head, longFall);
+    case 'tied':
+      return bun(draw);
+    case 'curls':
+      return curlsBack(head, draw);
+    case 'locs':
+      return locsBack(head, draw);
+    default:
+      return [];
   }
 }
 
@@ -30,16 +36,26 @@ export function hairInFront(face: Face, outline: HeadOutline, seed: number): Lay
   const head = hairHeadOf(face);
   const draw = drawFrom(seedFrom('hair in front', seed));
   switch (face.form.hair) {
-    case 'bald': return [];
-    case 'crop': return crop(head, draw);
-    case 'short': return short(head, draw);
-    case 'tied': return tied(head, draw);
-    case 'bob': return fallingFront(head, bobFall, draw);
-    case 'long': return fallingFront(head, longFall, draw);
-    case 'curls': return curlsFront(head, draw);
-    case 'locs': return locsFront(head, draw);
-    case 'scarf': return scarf(head, outline);
-    case 'wrap': return wrap(head);
+    case 'bald':
+      return [];
+    case 'crop':
+      return crop(head, draw);
+    case 'short':
+      return short(head, draw);
+    case 'tied':
+      return tied(head, draw);
+    case 'bob':
+      return fallingFront(head, bobFall, draw);
+    case 'long':
+      return fallingFront(head, longFall, draw);
+    case 'curls':
+      return curlsFront(head, draw);
+    case 'locs':
+      return locsFront(head, draw);
+    case 'scarf':
+      return scarf(head, outline);
+    case 'wrap':
+      return wrap(head);
   }
 }
 

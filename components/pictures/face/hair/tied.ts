@@ -8,7 +8,16 @@ import { betweenEdges, fineStrands, hairline, mass, outerEdge, strand, type Hair
 
 /** The bun behind the crown: a twisted rope of hair, so its lines wind instead of standing up. */
 export function bun(draw: Draw): Layers {
-  const edge = closedSpline([[-18, 108], [-23, 119], [-17, 131], [-2, 136], [13, 134], [22, 124], [20, 111], [0, 105]]);
+  const edge = closedSpline([
+    [-18, 108],
+    [-23, 119],
+    [-17, 131],
+    [-2, 136],
+    [13, 134],
+    [22, 124],
+    [20, 111],
+    [0, 105],
+  ]);
   const winds = [0, 1, 2, 3, 4].map((i): Spots => {
     const size = 1 - i * 0.17;
     const turn = 0.5 + i * 1.25;

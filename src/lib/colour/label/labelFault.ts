@@ -11,9 +11,20 @@ export type InkLabel = Readonly<{
 export const labelFaults = ['no-use', 'no-lot', 'no-list', 'past'] as const;
 export type LabelFault = (typeof labelFaults)[number];
 
-/** What keeps a bottle shut, in the order of the list; empty where none of the four was found. It lasts through its last month. */
-export function labelFaultsOf({ saysUse, hasLot, listsIngredients, last }: InkLabel, today: Readonly<{ year: number; month: number }>): readonly LabelFault[] {
+/**
+ * What keeps a bottle shut, in the order of the list; empty where none of the four was found. It lasts
+ * through its last month.
+ */
+export function labelFaultsOf(
+  { saysUse, hasLot, listsIngredients, last }: InkLabel,
+  today: Readonly<{ year: number; month: number }>,
+): readonly LabelFault[] {
   const isPast = today.year * 12 + today.month > last.year * 12 + last.month;
-  const found: Readonly<Record<LabelFault, boolean>> = { 'no-use': !saysUse, 'no-lot': !hasLot, 'no-list': !listsIngredients, past: isPast };
+  const found: Readonly<Record<LabelFault, boolean>> = {
+    'no-use': !saysUse,
+    'no-lot': !hasLot,
+    'no-list': !listsIngredients,
+    past: isPast,
+  };
   return labelFaults.filter((fault) => found[fault]);
 }

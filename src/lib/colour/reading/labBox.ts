@@ -17,10 +17,13 @@ function spanOf(value: number, corners: readonly number[]): Span {
   return { value, lo: Math.min(...corners), hi: Math.max(...corners) };
 }
 
-export type AngleSpan = Readonly<{ ok: true; span: Span }> | Readonly<{ ok: false; reason: 'outside-the-scale' }>;
+export type AngleSpan =
+  | Readonly<{ ok: true; span: Span }>
+  | Readonly<{ ok: false; reason: 'outside-the-scale' }>;
 
 /**
- * The typology angle over a box, degrees. It rises with L* everywhere and is monotone in b*, so its ends lie at corners.
+ * The typology angle over a box, degrees. It rises with L* everywhere and is monotone in b*, so its ends lie
+ * at corners.
  * Refused where the box reaches down to no yellow: the angle jumps there.
  */
 export function itaSpan({ l, b }: LabBox): AngleSpan {
@@ -29,11 +32,26 @@ export function itaSpan({ l, b }: LabBox): AngleSpan {
     const reading = ita({ l: lightness, b: yellow });
     return reading.ok ? reading.deg : 0;
   };
-  return { ok: true, span: spanOf(at(l.value, b.value), [l.lo, l.hi].flatMap((lightness) => [at(lightness, b.lo), at(lightness, b.hi)])) };
+  return {
+    ok: true,
+    span: spanOf(
+      at(l.value, b.value),
+      [l.lo, l.hi].flatMap((lightness) => [at(lightness, b.lo), at(lightness, b.hi)]),
+    ),
+  };
 }
 
-/** The hue angle over a box, degrees. Refused as above: above the line b* 0 the ends of the angle lie at corners. */
+/**
+ * The hue angle over a box, degrees. Refused as above: above the line b* 0 the ends of the angle lie at
+ * corners.
+ */
 export function hueSpan({ a, b }: LabBox): AngleSpan {
   if (!(b.lo > 0)) return { ok: false, reason: 'outside-the-scale' };
-  return { ok: true, span: spanOf(hueDeg(a.value, b.value), [a.lo, a.hi].flatMap((red) => [hueDeg(red, b.lo), hueDeg(red, b.hi)])) };
+  return {
+    ok: true,
+    span: spanOf(
+      hueDeg(a.value, b.value),
+      [a.lo, a.hi].flatMap((red) => [hueDeg(red, b.lo), hueDeg(red, b.hi)]),
+    ),
+  };
 }

@@ -2,7 +2,10 @@ import { coded } from '../srgb.ts';
 import { linearLight, type Rgb } from '../srgbToLab.ts';
 import type { Patch } from './photoReading.ts';
 
-/** A coded value of 255 steps this near to an end counts as clipped: a picture that was packed loses the last step. */
+/**
+ * A coded value of 255 steps this near to an end counts as clipped: a picture that was packed loses the last
+ * step.
+ */
 const endSteps = 1;
 
 type Sums = Readonly<{ light: number; coded: number; squares: number }>;
@@ -22,7 +25,8 @@ const isAtAnEnd = (value = 0) => value <= endSteps || value >= 255 - endSteps;
 
 /**
  * A patch from its dots: red, green, blue and opacity of each in turn, 0 to 255, as a canvas gives them.
- * The mean is one of light, coded again; the spread is the standard deviation of the coded values. Undefined without a whole dot; what is left of a broken one does not count.
+ * The mean is one of light, coded again; the spread is the standard deviation of the coded values. Undefined
+ * without a whole dot; what is left of a broken one does not count.
  */
 export function patchOf(dots: ArrayLike<number>): Patch | undefined {
   const count = Math.floor(dots.length / 4);
@@ -30,7 +34,8 @@ export function patchOf(dots: ArrayLike<number>): Patch | undefined {
   const end = 4 * count;
   const [r, g, b] = [channelSums(dots, 0, end), channelSums(dots, 1, end), channelSums(dots, 2, end)];
   let clipped = 0;
-  for (let at = 0; at < end; at += 4) if (isAtAnEnd(dots[at]) || isAtAnEnd(dots[at + 1]) || isAtAnEnd(dots[at + 2])) clipped++;
+  for (let at = 0; at < end; at += 4)
+    if (isAtAnEnd(dots[at]) || isAtAnEnd(dots[at + 1]) || isAtAnEnd(dots[at + 2])) clipped++;
   const each = (of: (sums: Sums) => number): Rgb => ({ r: of(r), g: of(g), b: of(b) });
   return {
     mean: each(({ light }) => coded(light / count)),

@@ -2,7 +2,10 @@
 export const readingValues = {
   /** How far readings of one place repeat, in L*, a* or b*: the upper end of what was measured. */
   repeat: 0.5,
-  /** Doubt of a single reading, each way (assumed): places beside one brow differ by more than a reading repeats. */
+  /**
+   * Doubt of a single reading, each way (assumed): places beside one brow differ by more than a reading
+   * repeats.
+   */
   oneReading: 2,
   /** What touching the skin may have changed, each way (assumed): redness most. */
   touchedL: 2,
@@ -15,6 +18,9 @@ export const readingValues = {
   camera: 3,
   /** What a grey card throws back of the light that falls on it, a share: the usual card. */
   usualCard: 0.18,
-  /** A card is grey enough while its strongest channel is at most so many times its weakest, in light (editorial): every skin is beyond it. */
+  /**
+   * A card is grey enough while its strongest channel is at most so many times its weakest, in light
+   * (editorial): every skin is beyond it.
+   */
   cardTintMost: 1.4,
 } as const;

@@ -5,8 +5,9 @@ import { skinSpectrum } from '../skinSpectrum.ts';
 export type Plausibility = 'like-the-measured' | 'outside-the-measured' | 'no-skin-like-it';
 
 /**
- * Compares a colour with the measured skins the colour model learned from. Most of them were light: below about L* 50 a real
- * skin is "outside the measured", which says something about the measuring and nothing about the skin.
+ * Compares a colour with the measured skins the colour model learned from. Most of them were light: below
+ * about L* 50 a real skin is "outside the measured", which says something about the measuring and nothing
+ * about the skin.
  */
 export function skinPlausibility(lab: Lab): Plausibility {
   const spectrum = skinSpectrum(lab);

@@ -6,7 +6,10 @@ import type { RecipeTask } from './recipeTask.ts';
 import { rowLength, skinMap } from './skinMap.ts';
 
 /** Bands from the one that weighs most in lightness to the one that weighs least. */
-export const bandOrder: readonly number[] = foldedWeights.D65.y.map((weight, band) => ({ weight, band })).toSorted((one, other) => other.weight - one.weight).map(({ band }) => band);
+export const bandOrder: readonly number[] = foldedWeights.D65.y
+  .map((weight, band) => ({ weight, band }))
+  .toSorted((one, other) => other.weight - one.weight)
+  .map(({ band }) => band);
 
 /** Numbers to a row: five of the skin (skinMap.ts), then the weights of the band in X, Y and Z. */
 export const rowWidth = 8;
@@ -27,11 +30,17 @@ export function bandRows({ skin, setting }: Pick<RecipeTask, 'skin' | 'setting'>
 export const mixWidth = 2 * bandCount;
 
 /** One part of each bottle at unit dose, for each time: as many mixes as times × bottles. */
-export function bottleUnits({ bottles, times, ageing }: Pick<RecipeTask, 'bottles' | 'times' | 'ageing'>): Float64Array {
+export function bottleUnits({
+  bottles,
+  times,
+  ageing,
+}: Pick<RecipeTask, 'bottles' | 'times' | 'ageing'>): Float64Array {
   const units = new Float64Array(times.length * bottles.length * mixWidth);
   times.forEach((years, time) => {
     const left = leftOf(ageing, years);
-    bottles.forEach(({ shares }, bottle) => units.set(orderedMix(mixLayer(shares, 1, left)), (time * bottles.length + bottle) * mixWidth));
+    bottles.forEach(({ shares }, bottle) =>
+      units.set(orderedMix(mixLayer(shares, 1, left)), (time * bottles.length + bottle) * mixWidth),
+    );
   });
   return units;
 }

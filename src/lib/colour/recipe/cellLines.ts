@@ -5,8 +5,14 @@ import type { RecipeTask } from './recipeTask.ts';
 
 const firstRoom = 256;
 
-/** The straight lines of cells (mixSlopes.ts), worked out when a recipe first asks and kept: for recipes that a whole cell's floor lets pass. */
-export function cellLines({ skin, setting, target, doses, times }: RecipeTask, { cellCount, sizes, cellAt }: MixCells) {
+/**
+ * The straight lines of cells (mixSlopes.ts), worked out when a recipe first asks and kept: for recipes that
+ * a whole cell's floor lets pass.
+ */
+export function cellLines(
+  { skin, setting, target, doses, times }: RecipeTask,
+  { cellCount, sizes, cellAt }: MixCells,
+) {
   const slopes = mixSlopes(bandRows({ skin, setting }), target);
   const width = times.length * slopesWidth;
   const [, size1, size2, size3] = sizes;
@@ -20,14 +26,18 @@ export function cellLines({ skin, setting, target, doses, times }: RecipeTask, {
       longer.set(lines);
       lines = longer;
     }
-    for (let time = 0; time < times.length; time++) slopes.fill(cellAt(cell, time), doses[dose] ?? 0, lines, count * width + time * slopesWidth);
+    for (let time = 0; time < times.length; time++)
+      slopes.fill(cellAt(cell, time), doses[dose] ?? 0, lines, count * width + time * slopesWidth);
     return (places[dose * cellCount + cell] = ++count);
   };
   const place = new Float64Array(4);
   return {
     /** Where a recipe lies, in slots along each axis: to be set before the question. */
     place,
-    /** False where the recipe at the place is proven to stay farther from the target than a limit, at one of the times. */
+    /**
+     * False where the recipe at the place is proven to stay farther from the target than a limit, at one of
+     * the times.
+     */
     mayReach: (dose: number, limit: number): boolean => {
       const p0 = place[0] ?? 0;
       const p1 = place[1] ?? 0;
@@ -40,7 +50,17 @@ export function cellLines({ skin, setting, target, doses, times }: RecipeTask, {
       const cell = ((slot0 * size1 + slot1) * size2 + slot2) * size3 + slot3;
       const at = ((places[dose * cellCount + cell] || fill(cell, dose)) - 1) * width;
       for (let time = 0; time < times.length; time++)
-        if (slopes.floorAt(lines, at + time * slopesWidth, p0 - slot0 - 0.5, p1 - slot1 - 0.5, p2 - slot2 - 0.5, p3 - slot3 - 0.5) > limit) return false;
+        if (
+          slopes.floorAt(
+            lines,
+            at + time * slopesWidth,
+            p0 - slot0 - 0.5,
+            p1 - slot1 - 0.5,
+            p2 - slot2 - 0.5,
+            p3 - slot3 - 0.5,
+          ) > limit
+        )
+          return false;
       return true;
     },
   };

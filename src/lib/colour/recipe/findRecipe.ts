@@ -26,26 +26,41 @@ export type NoRecipe = Readonly<{ ok: false; reason: 'nothing-allowed' }>;
 /** Recipes this much farther than the best are as good as it; nearer than `farEnough` all are. */
 export const near = 0.5;
 export const farEnough = 1;
-/** What the site asks for. Recipes near the best are counted up to one and a thousand others: more would say nothing. */
+/**
+ * What the site asks for. Recipes near the best are counted up to one and a thousand others: more would say
+ * nothing.
+ */
 export const wanted: Wanted = { near, farEnough, mostCounted: 1001 };
 
-/** The fine score and the definition sum the same numbers in another order; this is far more than rounding can part them. */
+/**
+ * The fine score and the definition sum the same numbers in another order; this is far more than rounding can
+ * part them.
+ */
 const fineError = 1e-7;
 
 /**
- * The nearest and the simplest recipe, exact over all recipes of whole drops and all doses given. Refused where the limits on
- * white, darkness and hue leave nothing. Ties: score to 1e-6, then fewer drops, fewer bottles, earlier in the list, smaller dose first.
+ * The nearest and the simplest recipe, exact over all recipes of whole drops and all doses given. Refused
+ * where the limits on white, darkness and hue leave nothing. Ties: score to 1e-6, then fewer drops, fewer
+ * bottles, earlier in the list, smaller dose first.
  */
-export function findRecipe(task: RecipeTask, onProgress?: (share: number) => void, asked = wanted): RecipeResult | NoRecipe {
+export function findRecipe(
+  task: RecipeTask,
+  onProgress?: (share: number) => void,
+  asked = wanted,
+): RecipeResult | NoRecipe {
   return rankRecipes(task, [screenRecipes(task, asked, { onProgress })], asked);
 }
 
 /**
- * The winners among what screens kept, of all parts together. What could win within the quick score's error gets the fine
- * score; what could then win within rounding gets the definition, `scorerOf`, in full. The count stops past `mostCounted`, where
- * recipes that belong in it may have been left out (scoreWindow.ts).
+ * The winners among what screens kept, of all parts together. What could win within the quick score's error
+ * gets the fine score; what could then win within rounding gets the definition, `scorerOf`, in full. The
+ * count stops past `mostCounted`, where recipes that belong in it may have been left out (scoreWindow.ts).
  */
-export function rankRecipes(task: RecipeTask, lists: readonly KeptRecipes[], asked = wanted): RecipeResult | NoRecipe {
+export function rankRecipes(
+  task: RecipeTask,
+  lists: readonly KeptRecipes[],
+  asked = wanted,
+): RecipeResult | NoRecipe {
   const kept = joinedRecipes(lists);
   if (kept.doses.length === 0) return { ok: false, reason: 'nothing-allowed' };
   const desk = rankDesk(task, kept);
@@ -56,7 +71,14 @@ export function rankRecipes(task: RecipeTask, lists: readonly KeptRecipes[], ask
   const fewest = byDrops.find(({ score }) => score <= limit) ?? best;
   const simplest = desk.simplest(places[totalDrops(fewest.recipe) - 1] ?? [], limit) ?? best;
   const count = desk.countWithin(best.score + asked.near, asked.mostCounted + 1);
-  return { ok: true, best, simplest, byDrops, nearBest: Math.min(count, asked.mostCounted), hasMoreNear: count > asked.mostCounted };
+  return {
+    ok: true,
+    best,
+    simplest,
+    byDrops,
+    nearBest: Math.min(count, asked.mostCounted),
+    hasMoreNear: count > asked.mostCounted,
+  };
 }
 
 function comesFirst(one: Found, other: Found): boolean {
@@ -96,10 +118,13 @@ function rankDesk(task: RecipeTask, kept: KeptRecipes) {
   /** The first of some places by the definition. */
   const best = (places: readonly number[]): Found | undefined => {
     let lowest = Infinity;
-    for (const place of places) if (quickOf(place) - quickError <= lowest) lowest = Math.min(lowest, fineOf(place));
+    for (const place of places)
+      if (quickOf(place) - quickError <= lowest) lowest = Math.min(lowest, fineOf(place));
     const most = lowest + tie + 2 * fineError;
     const near = places.filter((place) => quickOf(place) - quickError <= most && fineOf(place) <= most);
-    return near.map(found).reduce<Found | undefined>((first, one) => (!first || comesFirst(one, first) ? one : first), undefined);
+    return near
+      .map(found)
+      .reduce<Found | undefined>((first, one) => (!first || comesFirst(one, first) ? one : first), undefined);
   };
   return {
     best,
@@ -111,7 +136,13 @@ function rankDesk(task: RecipeTask, kept: KeptRecipes) {
     /** The fewest bottles within the limit, then the nearest. */
     simplest: (places: readonly number[], limit: number): Found | undefined => {
       for (let used = 1; used <= mostBottles; used++) {
-        const first = best(places.filter((place) => kept.groups[place] === groupOf(dropsOf(kept.groups[place] ?? 0, mostBottles), used, mostBottles)));
+        const first = best(
+          places.filter(
+            (place) =>
+              kept.groups[place] ===
+              groupOf(dropsOf(kept.groups[place] ?? 0, mostBottles), used, mostBottles),
+          ),
+        );
         if (first && first.score <= limit) return first;
       }
       return undefined;

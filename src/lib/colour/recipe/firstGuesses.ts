@@ -5,8 +5,9 @@ import type { Recipe } from './recipes.ts';
 const mostExchanges = 12;
 
 /**
- * Good recipes found by climbing, one for each dose and number of drops: a drop is added where it helps most, then single
- * drops change bottles while that helps. They narrow the search from the start and need not be the best.
+ * Good recipes found by climbing, one for each dose and number of drops: a drop is added where it helps most,
+ * then single drops change bottles while that helps. They narrow the search from the start and need not be
+ * the best.
  */
 export function firstGuesses(
   { bottles, doses, mostBottles, mostDrops, mostWhiteShare }: RecipeTask,
@@ -35,7 +36,8 @@ export function firstGuesses(
       for (let round = 0; round < mostExchanges && best; round++) {
         const from: Readonly<{ recipe: Uint8Array<ArrayBuffer>; score: number }> = best;
         from.recipe.forEach((count, taken) => {
-          if (count > 0) bottles.forEach((__, given) => given !== taken && consider(moved(from.recipe, taken, given)));
+          if (count > 0)
+            bottles.forEach((__, given) => given !== taken && consider(moved(from.recipe, taken, given)));
         });
         if (best === from) break;
       }
@@ -46,7 +48,11 @@ export function firstGuesses(
   });
 }
 
-function moved(recipe: Uint8Array<ArrayBuffer>, taken: number | undefined, given: number): Uint8Array<ArrayBuffer> {
+function moved(
+  recipe: Uint8Array<ArrayBuffer>,
+  taken: number | undefined,
+  given: number,
+): Uint8Array<ArrayBuffer> {
   const next = recipe.slice();
   if (taken !== undefined) next[taken] = (next[taken] ?? 0) - 1;
   next[given] = (next[given] ?? 0) + 1;
@@ -54,7 +60,12 @@ function moved(recipe: Uint8Array<ArrayBuffer>, taken: number | undefined, given
 }
 
 /** Adds a recipe's bottles into one mix. */
-export function addUp(recipe: Recipe | Uint8Array, units: Float64Array, firstUnitAt: number, into: Float64Array): void {
+export function addUp(
+  recipe: Recipe | Uint8Array,
+  units: Float64Array,
+  firstUnitAt: number,
+  into: Float64Array,
+): void {
   into.fill(0);
   for (let bottle = 0; bottle < recipe.length; bottle++) {
     const count = recipe[bottle] ?? 0;

@@ -1,18 +1,31 @@
 import type { Recipe } from './recipes.ts';
 
 /**
- * Recipes that a screen could not rule out, in columns: drops of every bottle one recipe after another, dose, group (its
- * number of drops and of bottles, scoreWindow.ts), quick score.
+ * Recipes that a screen could not rule out, in columns: drops of every bottle one recipe after another, dose,
+ * group (its number of drops and of bottles, scoreWindow.ts), quick score.
  */
-export type KeptRecipes = Readonly<{ drops: Uint8Array; doses: Uint8Array; groups: Uint16Array; scores: Float64Array }>;
+export type KeptRecipes = Readonly<{
+  drops: Uint8Array;
+  doses: Uint8Array;
+  groups: Uint16Array;
+  scores: Float64Array;
+}>;
 
 const firstRoom = 1024;
 
-/** Columns that grow, but only when recipes whose score has since come to lie over the limit of their group are let go. */
+/**
+ * Columns that grow, but only when recipes whose score has since come to lie over the limit of their group
+ * are let go.
+ */
 export function keptRecipes(bottleCount: number, limits: Float64Array) {
   let room = firstRoom;
   let count = 0;
-  const columnsFor = (size: number) => ({ drops: new Uint8Array(size * bottleCount), doses: new Uint8Array(size), groups: new Uint16Array(size), scores: new Float64Array(size) });
+  const columnsFor = (size: number) => ({
+    drops: new Uint8Array(size * bottleCount),
+    doses: new Uint8Array(size),
+    groups: new Uint16Array(size),
+    scores: new Float64Array(size),
+  });
   let columns = columnsFor(room);
   const letGo = (): void => {
     let to = 0;
@@ -49,7 +62,12 @@ export function keptRecipes(bottleCount: number, limits: Float64Array) {
     },
     done: (): KeptRecipes => {
       letGo();
-      return { drops: columns.drops.slice(0, count * bottleCount), doses: columns.doses.slice(0, count), groups: columns.groups.slice(0, count), scores: columns.scores.slice(0, count) };
+      return {
+        drops: columns.drops.slice(0, count * bottleCount),
+        doses: columns.doses.slice(0, count),
+        groups: columns.groups.slice(0, count),
+        scores: columns.scores.slice(0, count),
+      };
     },
   };
 }
@@ -58,7 +76,12 @@ export function keptRecipes(bottleCount: number, limits: Float64Array) {
 export function joinedRecipes(lists: readonly KeptRecipes[]): KeptRecipes {
   const count = lists.reduce((sum, { doses }) => sum + doses.length, 0);
   const width = lists.reduce((sum, { drops }) => sum + drops.length, 0);
-  const all = { drops: new Uint8Array(width), doses: new Uint8Array(count), groups: new Uint16Array(count), scores: new Float64Array(count) };
+  const all = {
+    drops: new Uint8Array(width),
+    doses: new Uint8Array(count),
+    groups: new Uint16Array(count),
+    scores: new Float64Array(count),
+  };
   let at = 0;
   let place = 0;
   for (const { drops, doses, groups, scores } of lists) {

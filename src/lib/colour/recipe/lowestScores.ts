@@ -1,6 +1,6 @@
 /**
- * Hears scores one by one and knows what so many of them do not exceed: an upper bound of the `count`-th lowest, Infinity at
- * first. Scores are sorted only when twice as many have gathered.
+ * Hears scores one by one and knows what so many of them do not exceed: an upper bound of the `count`-th
+ * lowest, Infinity at first. Scores are sorted only when twice as many have gathered.
  */
 export function lowestScores(count: number) {
   const gathered = new Float64Array(2 * count);

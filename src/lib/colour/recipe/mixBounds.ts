@@ -13,9 +13,10 @@ export type MixBox = Readonly<{ lo: Float64Array; hi: Float64Array }>;
 const fractionError = 8e-6;
 
 /**
- * Lower bounds of ΔE00 over a whole box of mixes. In every band R rises with S and falls with K, so two corners of the box
- * bound it; X, Y, Z and the differences X − Y, Y − Z (each over its white) are sums of bands with known signs. The root f of
- * CIELAB rises and bends down, so f(y + d) − f(y) rises with d and, for one d, is extreme at an end of y.
+ * Lower bounds of ΔE00 over a whole box of mixes. In every band R rises with S and falls with K, so two
+ * corners of the box bound it; X, Y, Z and the differences X − Y, Y − Z (each over its white) are sums of
+ * bands with known signs. The root f of CIELAB rises and bends down, so f(y + d) − f(y) rises with d and, for
+ * one d, is extreme at an end of y.
  */
 export function mixBounds(rows: Float64Array, target: Lab) {
   const white = whiteOf('D65');
@@ -52,7 +53,10 @@ export function mixBounds(rows: Float64Array, target: Lab) {
   };
   const seen = (row: number, k: number, s: number): number => {
     const c = quickRise(k * (k + 2 * s));
-    return ((rows[row] ?? 0) * s + (rows[row + 1] ?? 0) * k + (rows[row + 2] ?? 0) * c) / ((rows[row + 3] ?? 0) * s + (rows[row + 4] ?? 0) * k + c);
+    return (
+      ((rows[row] ?? 0) * s + (rows[row + 1] ?? 0) * k + (rows[row + 2] ?? 0) * c) /
+      ((rows[row + 3] ?? 0) * s + (rows[row + 4] ?? 0) * k + c)
+    );
   };
 
   return {
@@ -69,7 +73,12 @@ export function mixBounds(rows: Float64Array, target: Lab) {
       const bHi = 200 * Math.max(fLo - labRoot(yLo - (last[5] ?? 0)), fHi - labRoot(yHi - (last[5] ?? 0)));
       const aLo = 500 * Math.min(labRoot(yLo + (last[2] ?? 0)) - fLo, labRoot(yHi + (last[2] ?? 0)) - fHi);
       const aHi = 500 * Math.max(labRoot(yLo + (last[3] ?? 0)) - fLo, labRoot(yHi + (last[3] ?? 0)) - fHi);
-      return differenceFloor(l, target.l, Math.hypot(outside(target.a, aLo, aHi), outside(target.b, bLo, bHi)), targetChroma);
+      return differenceFloor(
+        l,
+        target.l,
+        Math.hypot(outside(target.a, aLo, aHi), outside(target.b, bLo, bHi)),
+        targetChroma,
+      );
     },
     /** The least and the most that the bands from one on add to Y. */
     restOfY: (box: MixBox, amount: number, fromBand: number): readonly [number, number] => {

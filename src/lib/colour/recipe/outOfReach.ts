@@ -5,8 +5,9 @@ import type { RecipeTask } from './recipeTask.ts';
 const cellCount = 2500;
 
 /**
- * True where no mix of the bottles' pigments at any of the doses can come within a difference of the target at all times,
- * whatever its drops: proven by the floors of a few thousand cells, long before a search ends. False proves nothing.
+ * True where no mix of the bottles' pigments at any of the doses can come within a difference of the target
+ * at all times, whatever its drops: proven by the floors of a few thousand cells, long before a search ends.
+ * False proves nothing.
  */
 export function isOutOfReach(task: RecipeTask, within: number): boolean {
   const cells = mixCells(task, bandRows(task), bottleUnits(task), cellCount);

@@ -4,9 +4,10 @@ const power7 = (value: number) => value * value * value * (value * value * value
 const far = power7(25);
 
 /**
- * CIEDE2000 to one target without an angle, for colours whose b* lies above 0 like the target's. The mean hue is then the
- * direction between two unit vectors, cosines of its multiples are polynomials, ΔH′² = Δa′² + Δb*² − ΔC′², and the turn of
- * blue is left out: at 95° and more from 275° it weighs less than 1.2e-6 (differenceFloor.ts).
+ * CIEDE2000 to one target without an angle, for colours whose b* lies above 0 like the target's. The mean hue
+ * is then the direction between two unit vectors, cosines of its multiples are polynomials, ΔH′² = Δa′² +
+ * Δb*² − ΔC′², and the turn of blue is left out: at 95° and more from 275° it weighs less than 1.2e-6
+ * (differenceFloor.ts).
  */
 export function quickDifference(target: Lab): (l: number, a: number, b: number) => number {
   const targetChroma = Math.sqrt(target.a * target.a + target.b * target.b);
@@ -28,7 +29,12 @@ export function quickDifference(target: Lab): (l: number, a: number, b: number) 
     const sin3 = sin2 * cos + cos2 * sin;
     const cos4 = 2 * cos2 * cos2 - 1;
     const sin4 = 2 * sin2 * cos2;
-    const t = 1 - 0.17 * (cos * cos30 + sin * sin30) + 0.24 * cos2 + 0.32 * (cos3 * cos6 - sin3 * sin6) - 0.2 * (cos4 * cos63 + sin4 * sin63);
+    const t =
+      1 -
+      0.17 * (cos * cos30 + sin * sin30) +
+      0.24 * cos2 +
+      0.32 * (cos3 * cos6 - sin3 * sin6) -
+      0.2 * (cos4 * cos63 + sin4 * sin63);
     const chroma = (c1 + c2) / 2;
     const from50 = ((l + target.l) / 2 - 50) ** 2;
     const dl = (l - target.l) / (1 + (0.015 * from50) / Math.sqrt(20 + from50));

@@ -12,10 +12,16 @@ export function bottlesUsed(recipe: Recipe): number {
 }
 
 /**
- * Calls `visit` for every recipe of whole drops: of `bottleCount` bottles at most `mostBottles` used, 1 to `mostDrops` drops
- * in all. Their number is Σⱼ C(n, j)·C(d, j): 48,914 for 12 bottles, 4 used, 8 drops. The array is reused: copy it to keep it.
+ * Calls `visit` for every recipe of whole drops: of `bottleCount` bottles at most `mostBottles` used, 1 to
+ * `mostDrops` drops in all. Their number is Σⱼ C(n, j)·C(d, j): 48,914 for 12 bottles, 4 used, 8 drops. The
+ * array is reused: copy it to keep it.
  */
-export function forEachRecipe(bottleCount: number, mostBottles: number, mostDrops: number, visit: (recipe: Recipe) => void): void {
+export function forEachRecipe(
+  bottleCount: number,
+  mostBottles: number,
+  mostDrops: number,
+  visit: (recipe: Recipe) => void,
+): void {
   const drops = new Array<number>(bottleCount).fill(0);
   const from = (bottle: number, used: number, left: number): void => {
     for (let next = bottle; next < bottleCount; next++) {
@@ -34,7 +40,8 @@ export function forEachRecipe(bottleCount: number, mostBottles: number, mostDrop
 /** The number of recipes, by the sum above. */
 export function recipeCount(bottleCount: number, mostBottles: number, mostDrops: number): number {
   let sum = 0;
-  for (let j = 1; j <= Math.min(mostBottles, mostDrops, bottleCount); j++) sum += choose(bottleCount, j) * choose(mostDrops, j);
+  for (let j = 1; j <= Math.min(mostBottles, mostDrops, bottleCount); j++)
+    sum += choose(bottleCount, j) * choose(mostDrops, j);
   return sum;
 }
 
@@ -53,7 +60,10 @@ function greatestCommonDivisor(a: number, b: number): number {
   return b === 0 ? a : greatestCommonDivisor(b, a % b);
 }
 
-/** Which of two recipes of the same score is simpler: fewer drops, then fewer bottles, then earlier in the list. Below zero: the first. */
+/**
+ * Which of two recipes of the same score is simpler: fewer drops, then fewer bottles, then earlier in the
+ * list. Below zero: the first.
+ */
 export function compareSimplicity(one: Recipe, other: Recipe): number {
   const drops = totalDrops(one) - totalDrops(other);
   if (drops !== 0) return drops;

@@ -19,7 +19,10 @@ export type ScreenOptions = Readonly<{
   hasLines?: boolean | undefined;
 }>;
 
-/** Cells of the space of mixes: many for a long search, few where working them out would take longer than the search. */
+/**
+ * Cells of the space of mixes: many for a long search, few where working them out would take longer than the
+ * search.
+ */
 const cellsFor = (recipes: number) => Math.min(400_000, Math.max(500, recipes / 24));
 /** Straight lines in cells pay from so many recipes on, where many share a cell. */
 const manyRecipes = 10_000_000;
@@ -28,14 +31,19 @@ const progressSteps = 100;
 const notAllowed = 1000;
 
 /**
- * Every recipe that can still be the best, the simplest that is as good, the best of its number of drops, or one of those that
- * are counted, with its quick score; dropped is only what is proven to be none of these (scoreWindow.ts), or not allowed
- * (limits on look are judged on the colour to rounding, and only recipes that keep them narrow the search). In order: climbing
- * gives good recipes and with them the limits; the cell of a recipe's place rules most out unseen (mixCells.ts), in a long search
- * its place in the cell most others (cellLines.ts); then the first bands bound its Y; then the quick score itself
- * (mixScorer.ts). Sums run along the tree of recipes and are only made where a recipe asks for its colour.
+ * Every recipe that can still be the best, the simplest that is as good, the best of its number of drops, or
+ * one of those that are counted, with its quick score; dropped is only what is proven to be none of these
+ * (scoreWindow.ts), or not allowed (limits on look are judged on the colour to rounding, and only recipes
+ * that keep them narrow the search). In order: climbing gives good recipes and with them the limits; the cell
+ * of a recipe's place rules most out unseen (mixCells.ts), in a long search its place in the cell most others
+ * (cellLines.ts); then the first bands bound its Y; then the quick score itself (mixScorer.ts). Sums run
+ * along the tree of recipes and are only made where a recipe asks for its colour.
  */
-export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, part = { index: 0, of: 1 }, hasLines }: ScreenOptions = {}): KeptRecipes {
+export function screenRecipes(
+  task: RecipeTask,
+  wanted: Wanted,
+  { onProgress, part = { index: 0, of: 1 }, hasLines }: ScreenOptions = {},
+): KeptRecipes {
   const { bottles, mostBottles, mostDrops, times, doses, target } = task;
   const bottleCount = bottles.length;
   const rows = bandRows(task);
@@ -47,19 +55,38 @@ export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, pa
   const all = recipeCount(bottleCount, mostBottles, mostDrops);
 
   const isLookLimited = task.mostDarker !== undefined || task.mostLeanDeg !== undefined;
-  firstGuesses(task, (recipe, drops, dose, isRough) => {
-    let worst = 0;
-    for (let time = 0; time < times.length; time++) {
-      addUp(recipe, units, time * bottleCount * mixWidth, scratch);
-      // A guess that is not allowed narrows nothing, and climbing leaves it as soon as it can.
-      if (isLookLimited && !keepsLook(labOf(scratch, 0, (doses[dose] ?? 0) / drops), task)) {
-        if (!isRough) return Infinity;
-        worst = Math.max(worst, notAllowed);
+  firstGuesses(
+    task,
+    (recipe, drops, dose, isRough) => {
+      let worst = 0;
+      for (let time = 0; time < times.length; time++) {
+        addUp(recipe, units, time * bottleCount * mixWidth, scratch);
+        // A guess that is not allowed narrows nothing, and climbing leaves it as soon as it can.
+        if (isLookLimited && !keepsLook(labOf(scratch, 0, (doses[dose] ?? 0) / drops), task)) {
+          if (!isRough) return Infinity;
+          worst = Math.max(worst, notAllowed);
+        }
+        worst = Math.max(
+          worst,
+          quick(
+            scratch,
+            0,
+            scratch,
+            0,
+            0,
+            (doses[dose] ?? 0) / drops,
+            isRough ? -mostScreenError : Infinity,
+            -Infinity,
+            Infinity,
+            0,
+            0,
+          ),
+        );
       }
-      worst = Math.max(worst, quick(scratch, 0, scratch, 0, 0, (doses[dose] ?? 0) / drops, isRough ? -mostScreenError : Infinity, -Infinity, Infinity, 0, 0));
-    }
-    return worst;
-  }, reach.hear);
+      return worst;
+    },
+    reach.hear,
+  );
 
   const cells = mixCells(task, rows, units, cellsFor(all));
   const { steps, floors, cellCount } = cells;
@@ -83,7 +110,8 @@ export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, pa
       const to = (level * times.length + time) * mixWidth;
       const from = to - times.length * mixWidth;
       const unit = (time * bottleCount + bottle) * mixWidth;
-      for (let i = 0; i < mixWidth; i++) sums[to + i] = (sums[from + i] ?? 0) + count * (units[unit + i] ?? 0);
+      for (let i = 0; i < mixWidth; i++)
+        sums[to + i] = (sums[from + i] ?? 0) + count * (units[unit + i] ?? 0);
     }
     isReady[level] = 1;
   };
@@ -104,7 +132,19 @@ export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, pa
     let worst = 0;
     for (let time = 0; time < times.length; time++) {
       const at = 2 * (dose * times.length + time);
-      const score = quick(sums, (level * times.length + time) * mixWidth, units, (time * bottleCount + bottle) * mixWidth, count, amount, limit, reach.yLo[group] ?? 0, reach.yHi[group] ?? 0, rest[at] ?? 0, rest[at + 1] ?? 0);
+      const score = quick(
+        sums,
+        (level * times.length + time) * mixWidth,
+        units,
+        (time * bottleCount + bottle) * mixWidth,
+        count,
+        amount,
+        limit,
+        reach.yLo[group] ?? 0,
+        reach.yHi[group] ?? 0,
+        rest[at] ?? 0,
+        rest[at + 1] ?? 0,
+      );
       if (score > limit) return;
       if (score > worst) worst = score;
     }
@@ -114,7 +154,17 @@ export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, pa
     kept.add(recipe, dose, group, worst);
   };
 
-  const ask = (level: number, bottle: number, count: number, drops: number, dose: number, q0: number, q1: number, q2: number, q3: number): void => {
+  const ask = (
+    level: number,
+    bottle: number,
+    count: number,
+    drops: number,
+    dose: number,
+    q0: number,
+    q1: number,
+    q2: number,
+    q3: number,
+  ): void => {
     if (lines) {
       const per = perDrop[drops] ?? 0;
       lines.place[0] = q0 * per;
@@ -135,7 +185,16 @@ export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, pa
     told = visited;
     onProgress?.(Math.min(1, visited / all));
   };
-  const from = (first: number, level: number, drops: number, whiteDrops: number, p0: number, p1: number, p2: number, p3: number): void => {
+  const from = (
+    first: number,
+    level: number,
+    drops: number,
+    whiteDrops: number,
+    p0: number,
+    p1: number,
+    p2: number,
+    p3: number,
+  ): void => {
     isReady[level] = level === 0 ? 1 : 0;
     for (let bottle = first; bottle < bottleCount; bottle++) {
       const at = 4 * bottle;
@@ -156,11 +215,15 @@ export function screenRecipes(task: RecipeTask, wanted: Wanted, { onProgress, pa
         const nextWhite = whiteDrops + count * whiteShare;
         if ((level > 0 || part.index === 0) && keepsWhiteLimit(nextWhite, sum, task)) {
           const per = perDrop[sum] ?? 0;
-          const cell = (((q0 * per) | 0) * size1 + ((q1 * per) | 0)) * size2 * size3 + ((q2 * per) | 0) * size3 + ((q3 * per) | 0);
+          const cell =
+            (((q0 * per) | 0) * size1 + ((q1 * per) | 0)) * size2 * size3 +
+            ((q2 * per) | 0) * size3 +
+            ((q3 * per) | 0);
           const group = groupOf(sum, level + 1, mostBottles);
           for (let dose = 0, place = cell; dose < doses.length; dose++, place += cellCount) {
             const byte = floors[place] ?? 0;
-            if ((byte === 0 ? cells.fill(cell, dose) : byte) <= (reach.bytes[group] ?? 0)) ask(level, bottle, count, sum, dose, q0, q1, q2, q3);
+            if ((byte === 0 ? cells.fill(cell, dose) : byte) <= (reach.bytes[group] ?? 0))
+              ask(level, bottle, count, sum, dose, q0, q1, q2, q3);
           }
         }
         if (level + 1 < mostBottles && sum < mostDrops && bottle + 1 < bottleCount) {

@@ -4,9 +4,10 @@ import { rise } from '../kubelkaMunk.ts';
 import { partedAt, type SkinOptics } from '../skinOptics.ts';
 
 /**
- * Everything above and below a layer of pigment is, in each band, a Möbius map of the layer: with K and S times thickness
- * and C = √u coth √u, u = K(K + 2S), the seen reflectance is R = (n1 S + n2 K + n3 C)/(m1 S + m2 K + C). Five numbers a band
- * that depend on the skin only, six to a row here (the last is spare, so that rows start evenly).
+ * Everything above and below a layer of pigment is, in each band, a Möbius map of the layer: with K and S
+ * times thickness and C = √u coth √u, u = K(K + 2S), the seen reflectance is R = (n1 S + n2 K + n3 C)/(m1 S +
+ * m2 K + C). Five numbers a band that depend on the skin only, six to a row here (the last is spare, so that
+ * rows start evenly).
  */
 export type SkinMap = Float64Array;
 export const rowLength = 6;
@@ -23,7 +24,11 @@ export function skinMap(skin: SkinOptics, { depthMm, coverage, veilShare }: Sett
     const c = rise({ k, s });
     const body = (1 - surface.outside) * (1 - surface.inside);
     // Numerator and denominator of the layer over its ground, for a unit of S, of K and of C.
-    const layer = [[1 - ground, 1 - ground], [-ground, 1], [ground, 1]] as const;
+    const layer = [
+      [1 - ground, 1 - ground],
+      [-ground, 1],
+      [ground, 1],
+    ] as const;
     const [inS, inK, inC] = layer.map(([over, below]) => {
       const [veiledOver, veiledBelow] = [s * below - (k + s - c) * over, (k + s + c) * below - s * over];
       const outBelow = veiledBelow - surface.inside * veiledOver;
@@ -40,7 +45,10 @@ export function skinMap(skin: SkinOptics, { depthMm, coverage, veilShare }: Sett
 /** The fraction below is fitted up to here; beyond, coth is 1 to the last digit. */
 export const largestFitted = 200;
 
-/** Above and below the line of the fraction that stands for √u coth √u, 0 ≤ u ≤ 200. Fitted once, never at run time. */
+/**
+ * Above and below the line of the fraction that stands for √u coth √u, 0 ≤ u ≤ 200. Fitted once, never at run
+ * time.
+ */
 export function riseOver(u: number): number {
   return 1.00000759 + u * (0.456615773 + u * (0.0212898966 + u * (1.64242064e-4 + u * 1.06411643e-7)));
 }
@@ -50,7 +58,8 @@ export function riseUnder(u: number): number {
 }
 
 /**
- * √u coth √u by a fixed fraction of polynomials: relative error at most 7.8e-6, no root, no exponential, no special case at 0.
+ * √u coth √u by a fixed fraction of polynomials: relative error at most 7.8e-6, no root, no exponential, no
+ * special case at 0.
  */
 export function quickRise(u: number): number {
   return u > largestFitted ? Math.sqrt(u) : riseOver(u) / riseUnder(u);

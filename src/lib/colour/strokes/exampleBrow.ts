@@ -1,7 +1,18 @@
-/** A brow to draw strokes into, front at 0, tail at its length, millimetres, up positive. Invented, with the area asked for. */
-export type ExampleBrow = Readonly<{ lengthMm: number; thicknessMm: (along: number) => number; middleMm: (along: number) => number; alongAtShare: (share: number) => number }>;
+/**
+ * A brow to draw strokes into, front at 0, tail at its length, millimetres, up positive. Invented, with the
+ * area asked for.
+ */
+export type ExampleBrow = Readonly<{
+  lengthMm: number;
+  thicknessMm: (along: number) => number;
+  middleMm: (along: number) => number;
+  alongAtShare: (share: number) => number;
+}>;
 
-/** How thick the brow is along its length, 0 to 1, as a part of its scale: full at the front, thickest near a third, nothing at the tail. */
+/**
+ * How thick the brow is along its length, 0 to 1, as a part of its scale: full at the front, thickest near a
+ * third, nothing at the tail.
+ */
 const profile = (s: number) => (1 - s ** 2.2) * (0.8 + 0.6 * s);
 /** The profile's integral from the front. */
 const below = (s: number) => 0.8 * s + 0.3 * s ** 2 - (0.8 * s ** 3.2) / 3.2 - (0.6 * s ** 4.2) / 4.2;

@@ -1,4 +1,7 @@
-/** Numbers of strokes and dots that pages begin with, where a source or an assumption stands behind them: see facts/strokes.ts. */
+/**
+ * Numbers of strokes and dots that pages begin with, where a source or an assumption stands behind them: see
+ * facts/strokes.ts.
+ */
 export const strokeValues = {
   /** Width of a stroke once it has spread, mm (assumed), and how far off that may be in 95 of 100 cases. */
   strokeSpreadMm: 0.35,

@@ -7,7 +7,10 @@ export const lossesLookedAt = [0.5, 0.75, 1, 1.5, 2] as const;
 /** How many doses are looked at between the two ends. */
 export const dosesLookedAt = 15;
 
-/** Doses from `lo` to `hi`, both above 0, each the same share above the last: a colour follows shares of a dose, not steps. */
+/**
+ * Doses from `lo` to `hi`, both above 0, each the same share above the last: a colour follows shares of a
+ * dose, not steps.
+ */
 export function dosesBetween(lo: number, hi: number): readonly number[] {
   return Array.from({ length: dosesLookedAt }, (_, i) => lo * (hi / lo) ** (i / (dosesLookedAt - 1)));
 }

@@ -7,15 +7,22 @@ export const stopReasons = ['over', 'not-shown', 'swollen', 'thicker'] as const;
 export type StopReason = (typeof stopReasons)[number];
 
 /** All that may still be done at a mark after the first pass: pigment cannot be taken out. */
-export type NextStep = Readonly<{ do: 'add-here'; addMm: number }> | Readonly<{ do: 'stop'; because: StopReason }> | Readonly<{ do: 'read-again' }>;
+export type NextStep =
+  | Readonly<{ do: 'add-here'; addMm: number }>
+  | Readonly<{ do: 'stop'; because: StopReason }>
+  | Readonly<{ do: 'read-again' }>;
 
-/** How far the pigment ends short of the approved outline (negative: past it), here and at the other edge at the same place. */
+/**
+ * How far the pigment ends short of the approved outline (negative: past it), here and at the other edge at
+ * the same place.
+ */
 export type EdgeGaps = Readonly<{ short: Interval; across?: Interval }>;
 
 /**
- * The next step at one mark. Both edges off the same way by nearly the same: read again, level first. Past the outline, or not
- * shown to be short: stop. Short, but the other edge is past its outline: stop, the brow would be thicker than approved. Short,
- * but under `chaseFromMm` on swollen skin: stop, the skin will move back. Otherwise add here, to the outline and no further.
+ * The next step at one mark. Both edges off the same way by nearly the same: read again, level first. Past
+ * the outline, or not shown to be short: stop. Short, but the other edge is past its outline: stop, the brow
+ * would be thicker than approved. Short, but under `chaseFromMm` on swollen skin: stop, the skin will move
+ * back. Otherwise add here, to the outline and no further.
  */
 export function nextStep({ short, across }: EdgeGaps, skin: SkinState, chaseFromMm: number): NextStep {
   if (across && bothMoved(short, across)) return { do: 'read-again' };

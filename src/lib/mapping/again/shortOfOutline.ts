@@ -4,13 +4,25 @@ import type { BrowMark } from '../markSet.ts';
 /** Which way leads out of the outline at a mark. */
 export type WayOut = 'up' | 'down' | 'outward';
 
-const waysOut: Readonly<Record<BrowMark, WayOut>> = { frontLower: 'down', frontTop: 'up', archTop: 'up', archLower: 'down', tail: 'outward' };
+const waysOut: Readonly<Record<BrowMark, WayOut>> = {
+  frontLower: 'down',
+  frontTop: 'up',
+  archTop: 'up',
+  archLower: 'down',
+  tail: 'outward',
+};
 
 export function wayOut(mark: BrowMark): WayOut {
   return waysOut[mark];
 }
 
-const across: Readonly<Record<BrowMark, BrowMark | undefined>> = { frontLower: 'frontTop', frontTop: 'frontLower', archTop: 'archLower', archLower: 'archTop', tail: undefined };
+const across: Readonly<Record<BrowMark, BrowMark | undefined>> = {
+  frontLower: 'frontTop',
+  frontTop: 'frontLower',
+  archTop: 'archLower',
+  archLower: 'archTop',
+  tail: undefined,
+};
 
 /** The mark at the other edge of the brow at the same place; the tail has none. */
 export function acrossFrom(mark: BrowMark): BrowMark | undefined {
@@ -18,8 +30,8 @@ export function acrossFrom(mark: BrowMark): BrowMark | undefined {
 }
 
 /**
- * How far the pigment's edge ends inside the approved outline at a mark, along the way out, mm. Positive: skin inside the
- * outline is still bare. Negative: pigment stands past the outline.
+ * How far the pigment's edge ends inside the approved outline at a mark, along the way out, mm. Positive:
+ * skin inside the outline is still bare. Negative: pigment stands past the outline.
  */
 export function shortOfOutlineMm(mark: BrowMark, approved: FacePoint, pigment: FacePoint): number {
   switch (waysOut[mark]) {

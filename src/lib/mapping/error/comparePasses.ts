@@ -15,16 +15,20 @@ export type PassComparison =
   | Readonly<{ ok: false; reason: 'fewer-than-two-pairs' }>;
 
 /**
- * Parts what is constant between two passes from what scatters. Dahlberg's technical error holds both: TEM² is the scatter's
- * square, near enough, plus half the shift's (Houston, Am. J. Orthod. 83:382, 1983, asks for the two to be told apart).
- * A shift is a ruler laid anew, another zero, a head held otherwise: find the cause, more readings do not cure it.
+ * Parts what is constant between two passes from what scatters. Dahlberg's technical error holds both: TEM²
+ * is the scatter's square, near enough, plus half the shift's (Houston, Am. J. Orthod. 83:382, 1983, asks for
+ * the two to be told apart).
+ * A shift is a ruler laid anew, another zero, a head held otherwise: find the cause, more readings do not
+ * cure it.
  */
 export function comparePasses(repeats: readonly Repeat[]): PassComparison {
   const count = repeats.length;
   if (count < 2) return { ok: false, reason: 'fewer-than-two-pairs' };
   const differences = repeats.map(({ firstMm, secondMm }) => secondMm - firstMm);
   const meanMm = differences.reduce((sum, difference) => sum + difference, 0) / count;
-  const deviationMm = Math.sqrt(differences.reduce((sum, difference) => sum + (difference - meanMm) ** 2, 0) / (count - 1));
+  const deviationMm = Math.sqrt(
+    differences.reduce((sum, difference) => sum + (difference - meanMm) ** 2, 0) / (count - 1),
+  );
   const shift = intervalAround(meanMm, deviationMm / Math.sqrt(count), studentFactor(count - 1));
   return { ok: true, shift, scatterMm: deviationMm / Math.SQRT2, isShifted: !includesZero(shift) };
 }

@@ -35,7 +35,9 @@ export function edgeShares(edge: Edge, uMm: number): EdgeShares | undefined {
   const half = halfAt(edge, uMm);
   if (!half) return undefined;
   const end = endShare(half, uMm);
-  return half === edge.front ? { front: end, arch: 1 - end, tail: 0 } : { front: 0, arch: 1 - end, tail: end };
+  return half === edge.front
+    ? { front: end, arch: 1 - end, tail: 0 }
+    : { front: 0, arch: 1 - end, tail: end };
 }
 
 /** Area between the edge and the level v = 0, mm², from its front to its tail. */

@@ -8,12 +8,15 @@ import { spanAt } from './span.ts';
 type Bow = Readonly<{ steepness: number; bend: number; fromMm: number }>;
 
 /**
- * True when the upper border stands over the lower one everywhere between front and tail. Exact: between two neighbouring
- * marks the gap is a cubic, so it is least at a mark or where the two slopes agree, which is a root of a quadratic.
+ * True when the upper border stands over the lower one everywhere between front and tail. Exact: between two
+ * neighbouring marks the gap is a cubic, so it is least at a mark or where the two slopes agree, which is a
+ * root of a quadratic.
  */
 export function edgesStayApart(edges: Edges): boolean {
   const { upper, lower } = edges;
-  const knots = [upper.front.end, lower.front.end, upper.front.arch, lower.front.arch, upper.tail.end].map(({ uMm }) => uMm).sort((a, b) => a - b);
+  const knots = [upper.front.end, lower.front.end, upper.front.arch, lower.front.arch, upper.tail.end]
+    .map(({ uMm }) => uMm)
+    .sort((a, b) => a - b);
   const first = knots[0] ?? 0;
   const tail = upper.tail.end.uMm;
   const isOpen = (uMm: number) => {
@@ -34,7 +37,11 @@ function leastGapsMm({ upper, lower }: Edges, fromMm: number, toMm: number): rea
   const under = bowOf(lower, fromMm, front);
   const a = fromMm - over.fromMm;
   const b = fromMm - under.fromMm;
-  const roots = quadraticRoots(over.bend - under.bend, 2 * (over.bend * a - under.bend * b), over.steepness + over.bend * a * a - under.steepness - under.bend * b * b);
+  const roots = quadraticRoots(
+    over.bend - under.bend,
+    2 * (over.bend * a - under.bend * b),
+    over.steepness + over.bend * a * a - under.steepness - under.bend * b * b,
+  );
   return roots.map((root) => fromMm + root).filter((uMm) => uMm > fromMm && uMm < toMm);
 }
 

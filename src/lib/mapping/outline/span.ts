@@ -5,8 +5,8 @@ import type { Edges } from './edges.ts';
 export type Span = Readonly<{ lowerMm: number; upperMm: number }>;
 
 /**
- * The outline's span at u; undefined beyond its ends. Where the front leans, the straight line between the two front marks
- * stands in for the edge that has not begun yet.
+ * The outline's span at u; undefined beyond its ends. Where the front leans, the straight line between the
+ * two front marks stands in for the edge that has not begun yet.
  */
 export function spanAt({ upper, lower }: Edges, uMm: number): Span | undefined {
   const upperMm = edgeHeightMm(upper, uMm) ?? frontHeightMm({ upper, lower }, uMm);
@@ -14,7 +14,9 @@ export function spanAt({ upper, lower }: Edges, uMm: number): Span | undefined {
   return upperMm === undefined || lowerMm === undefined ? undefined : { lowerMm, upperMm };
 }
 
-/** Height of the straight front at u; undefined where it does not reach, and for a front that stands upright. */
+/**
+ * Height of the straight front at u; undefined where it does not reach, and for a front that stands upright.
+ */
 function frontHeightMm({ upper, lower }: Edges, uMm: number): number | undefined {
   const top = upper.front.end;
   const foot = lower.front.end;

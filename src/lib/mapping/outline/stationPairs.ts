@@ -9,7 +9,10 @@ import { thicknessSlopes } from './thicknessSlopes.ts';
 
 export type Outlines = Readonly<Record<Side, Outline | NoOutline>>;
 
-/** Shares of the level length from the front (0), measured at `edge`, to the tail tip (1); and how well the marks were read. */
+/**
+ * Shares of the level length from the front (0), measured at `edge`, to the tail tip (1); and how well the
+ * marks were read.
+ */
 export type StationChoices = Readonly<{
   stations: readonly number[];
   edge: FrontEdge;
@@ -29,7 +32,11 @@ export function outlinesOf({ right, left }: Brows): Outlines {
 }
 
 /** Every station on both brows. The midline plays no part: a thickness is the same wherever the brow lies. */
-export function stationPairs(brows: Brows, outlines: Outlines, { stations, edge, readingMm, k }: StationChoices): readonly StationPair[] {
+export function stationPairs(
+  brows: Brows,
+  outlines: Outlines,
+  { stations, edge, readingMm, k }: StationChoices,
+): readonly StationPair[] {
   const rightSlopes = thicknessSlopes(brows.right, edge, stations);
   const leftSlopes = thicknessSlopes(brows.left, edge, stations);
   return stations.map((share, i) => {
@@ -37,6 +44,17 @@ export function stationPairs(brows: Brows, outlines: Outlines, { stations, edge,
     const left = thicknessAtStation(outlines.left, edge, share);
     const [rightSlope, leftSlope] = [rightSlopes[i], leftSlopes[i]];
     const isKnown = right.ok && left.ok && rightSlope !== undefined && leftSlope !== undefined;
-    return { share, right, left, difference: isKnown ? intervalAround(left.thicknessMm - right.thicknessMm, readingMm * Math.hypot(rightSlope, leftSlope), k) : undefined };
+    return {
+      share,
+      right,
+      left,
+      difference: isKnown
+        ? intervalAround(
+            left.thicknessMm - right.thicknessMm,
+            readingMm * Math.hypot(rightSlope, leftSlope),
+            k,
+          )
+        : undefined,
+    };
   });
 }

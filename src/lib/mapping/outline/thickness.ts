@@ -3,7 +3,10 @@ import { acrossAt } from './acrossAt.ts';
 import { centreAt } from './centreline.ts';
 import type { Edges } from './edges.ts';
 
-/** Thickness at one place: along the normal of the centreline, which is straight across the brow, and straight up for comparison. */
+/**
+ * Thickness at one place: along the normal of the centreline, which is straight across the brow, and straight
+ * up for comparison.
+ */
 export type Thickness = Readonly<{
   ok: true;
   thicknessMm: number;

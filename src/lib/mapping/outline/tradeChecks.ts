@@ -5,10 +5,19 @@ import { heightDifferenceShare, midlineShare } from '../placing/frameShare.ts';
 import { limitVerdict, type LimitVerdict } from '../placing/limitVerdict.ts';
 import { placeFrontAndTail, type NoPlacing, type PlacingChoices } from '../placing/placeFrontAndTail.ts';
 import type { SideMarks } from '../placing/placingMarks.ts';
-import { outlinesOf, stationPairs, type Outlines, type StationChoices, type StationPair } from './stationPairs.ts';
+import {
+  outlinesOf,
+  stationPairs,
+  type Outlines,
+  type StationChoices,
+  type StationPair,
+} from './stationPairs.ts';
 
 export type BrowsOnFace = Readonly<Record<Side, SideMarks & Brow>>;
-/** Front and tail choices, and the stations: shares of the level length from the front (0), measured at `edge`, to the tail tip (1). */
+/**
+ * Front and tail choices, and the stations: shares of the level length from the front (0), measured at
+ * `edge`, to the tail tip (1).
+ */
 export type TradeChoices = PlacingChoices & StationChoices;
 
 /** Left against right: shown to differ, or not shown to. */
@@ -22,22 +31,38 @@ export const limitCheckIds = ['tail-over-front-lower', 'tail-under-front-top', '
 export type LimitCheckId = (typeof limitCheckIds)[number];
 
 export type TradeCheck = Readonly<
-  | { kind: 'equal'; id: EqualCheckId; /** Of a thickness. */ share?: number; value: Interval; verdict: EqualVerdict }
+  | {
+      kind: 'equal';
+      id: EqualCheckId;
+      /** Of a thickness. */
+      share?: number;
+      value: Interval;
+      verdict: EqualVerdict;
+    }
   /** How far the front stands outward of the chosen anchor. */
   | { kind: 'anchor'; id: 'front-on-anchor'; side: Side; value: Interval; verdict: EqualVerdict }
   | { kind: 'limit'; id: LimitCheckId; side: Side; value: Interval; verdict: LimitVerdict }
 >;
-export type TradeReport = Readonly<{ ok: true; outlines: Outlines; stations: readonly StationPair[]; checks: readonly TradeCheck[] }>;
+export type TradeReport = Readonly<{
+  ok: true;
+  outlines: Outlines;
+  stations: readonly StationPair[];
+  checks: readonly TradeCheck[];
+}>;
 
-/** How many comparisons are shown together: fronts, five heights, lengths, a thickness each station, four for each side. */
+/**
+ * How many comparisons are shown together: fronts, five heights, lengths, a thickness each station, four for
+ * each side.
+ */
 export function tradeCheckCount(stations: number): number {
   return 2 + browMarks.length + stations + 2 * (limitCheckIds.length + 1);
 }
 
 /**
- * Every check of the trade on two drawn brows, each with its interval: fronts equally far out, five heights level, lengths
- * and thicknesses equal, tail tip between the front's levels and inside the line nose wing – outer eye corner, front on its
- * anchor. The front is measured at `edge`. A thickness that cannot be read makes no check; its station says why.
+ * Every check of the trade on two drawn brows, each with its interval: fronts equally far out, five heights
+ * level, lengths and thicknesses equal, tail tip between the front's levels and inside the line nose wing –
+ * outer eye corner, front on its anchor. The front is measured at `edge`. A thickness that cannot be read
+ * makes no check; its station says why.
  */
 export function tradeChecks(marks: BrowsOnFace, choices: TradeChoices): TradeReport | NoPlacing {
   const placing = placeFrontAndTail(marks, choices);
@@ -46,17 +71,45 @@ export function tradeChecks(marks: BrowsOnFace, choices: TradeChoices): TradeRep
   const { readingMm, k } = choices;
   const outlines = outlinesOf(marks);
   const stations = stationPairs(marks, outlines, choices);
-  const equal = (id: EqualCheckId, value: Interval, share?: number): TradeCheck => ({ kind: 'equal', id, ...(share === undefined ? {} : { share }), value, verdict: equalVerdict(value) });
+  const equal = (id: EqualCheckId, value: Interval, share?: number): TradeCheck => ({
+    kind: 'equal',
+    id,
+    ...(share === undefined ? {} : { share }),
+    value,
+    verdict: equalVerdict(value),
+  });
   const level = (mark: BrowMark) =>
-    equal(`level-${mark}`, intervalAround(left[mark].vMm - right[mark].vMm, heightDifferenceShare(left[mark].uMm + right[mark].uMm) * readingMm, k));
-  const limit = (id: LimitCheckId, side: Side, value: Interval): TradeCheck => ({ kind: 'limit', id, side, value, verdict: limitVerdict(value) });
+    equal(
+      `level-${mark}`,
+      intervalAround(
+        left[mark].vMm - right[mark].vMm,
+        heightDifferenceShare(left[mark].uMm + right[mark].uMm) * readingMm,
+        k,
+      ),
+    );
+  const limit = (id: LimitCheckId, side: Side, value: Interval): TradeCheck => ({
+    kind: 'limit',
+    id,
+    side,
+    value,
+    verdict: limitVerdict(value),
+  });
   const front = (side: Side): TradeCheck => {
-    const value = intervalAround(placing.fronts[side].nowMm - placing.chosenMm, anchorShare(choices) * readingMm, k);
+    const value = intervalAround(
+      placing.fronts[side].nowMm - placing.chosenMm,
+      anchorShare(choices) * readingMm,
+      k,
+    );
     return { kind: 'anchor', id: 'front-on-anchor', side, value, verdict: equalVerdict(value) };
   };
   const ofSide = (side: Side): readonly TradeCheck[] => {
     const { overLower, underTop, inside } = placing.tails[side];
-    return [front(side), limit('tail-over-front-lower', side, overLower), limit('tail-under-front-top', side, underTop), limit('tail-inside-line', side, inside)];
+    return [
+      front(side),
+      limit('tail-over-front-lower', side, overLower),
+      limit('tail-under-front-top', side, underTop),
+      limit('tail-inside-line', side, inside),
+    ];
   };
   return {
     ok: true,
@@ -66,7 +119,9 @@ export function tradeChecks(marks: BrowsOnFace, choices: TradeChoices): TradeRep
       equal('fronts-equally-far', placing.frontsApart),
       ...browMarks.map(level),
       equal('lengths', placing.lengthsApart),
-      ...stations.flatMap(({ difference, share }) => (difference ? [equal('thickness', difference, share)] : [])),
+      ...stations.flatMap(({ difference, share }) =>
+        difference ? [equal('thickness', difference, share)] : [],
+      ),
       ...ofSide('right'),
       ...ofSide('left'),
     ],

@@ -1,7 +1,13 @@
 import type { ArchPlaces, ArchRule } from './archRules.ts';
 
 /** The two rules that stand furthest apart, and by how much. */
-export type ArchSpread = Readonly<{ innermost: ArchRule; outermost: ArchRule; fromMm: number; toMm: number; spreadMm: number }>;
+export type ArchSpread = Readonly<{
+  innermost: ArchRule;
+  outermost: ArchRule;
+  fromMm: number;
+  toMm: number;
+  spreadMm: number;
+}>;
 
 /** How far a group of rules disagrees: the honest size of "about here". The first of equals is named. */
 export function archSpread(places: ArchPlaces, rules: readonly [ArchRule, ...ArchRule[]]): ArchSpread {

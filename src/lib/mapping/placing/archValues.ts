@@ -1,4 +1,5 @@
-// The bare numbers of the arch rules: calculators load these and no quotations. Their sources stand in facts/arch.ts.
+// The bare numbers of the arch rules: calculators load these and no quotations. Their sources stand in
+// facts/arch.ts.
 
 /** Share of the eye's width, from the inner corner, at which the arch stood on average. */
 export const archOfEyeWidth = { women: 0.929, models: 0.978 } as const;

@@ -1,7 +1,8 @@
 /**
- * What the midline itself adds, as shares of one mark's standard uncertainty: its place at the height of the brows (mm for
- * each mm), and its lean (radians for each mm). Both follow from carrying the marks through the midline of an upright face
- * (see propagate); they hardly differ from face to face, because eyes and chin set them.
+ * What the midline itself adds, as shares of one mark's standard uncertainty: its place at the height of the
+ * brows (mm for each mm), and its lean (radians for each mm). Both follow from carrying the marks through the
+ * midline of an upright face (see propagate); they hardly differ from face to face, because eyes and chin set
+ * them.
  */
 export const midlineShare = 0.389;
 export const leanSharePerMm = 0.0071;

@@ -1,6 +1,8 @@
 import { settledBrow, type BrowEnds } from './settleBrow.ts';
 
-export type OwnShare = Readonly<{ ok: true; share: number }> | Readonly<{ ok: false; reason: 'no-length' | 'arch-outside-brow' }>;
+export type OwnShare =
+  | Readonly<{ ok: true; share: number }>
+  | Readonly<{ ok: false; reason: 'no-length' | 'arch-outside-brow' }>;
 
 /** The share of its own length at which a brow's arch already stands: what a client is used to seeing. */
 export function ownShareOf(ends: BrowEnds, archMm: number): OwnShare {

@@ -5,9 +5,18 @@ import { drawnLengths, type DrawnLengths, type FrontEdge } from './drawnLengths.
 import { heightDifferenceShare, leanSharePerMm, midlineShare, outwardDifferenceShare } from './frameShare.ts';
 import type { PlacingMarks } from './placingMarks.ts';
 import { tailBand } from './tailBand.ts';
-import { sharedTailLine, tailAgainstLine, tailLineOf, type TailAgainstLine, type TailLine } from './tailLine.ts';
+import {
+  sharedTailLine,
+  tailAgainstLine,
+  tailLineOf,
+  type TailAgainstLine,
+  type TailLine,
+} from './tailLine.ts';
 
-/** Which anchor was chosen, or a distance of one's own; where the front is measured; how well the marks were read. */
+/**
+ * Which anchor was chosen, or a distance of one's own; where the front is measured; how well the marks were
+ * read.
+ */
 export type PlacingChoices = Readonly<{
   anchor: FrontAnchor | 'own';
   ownMm: number;
@@ -57,9 +66,10 @@ export type Placing = Readonly<{
 export type NoPlacing = Extract<TailAgainstLine, { ok: false }>;
 
 /**
- * Front and tail of both brows in the face's frame: what each anchor gives, one distance for both fronts, and every tail
- * check with its interval. Reading a mark and settling the midline are both in the intervals (GUM 5.1.2, linear);
- * that of the line leaves out how place and lean of the midline go together, under a twentieth of it.
+ * Front and tail of both brows in the face's frame: what each anchor gives, one distance for both fronts, and
+ * every tail check with its interval. Reading a mark and settling the midline are both in the intervals (GUM
+ * 5.1.2, linear); that of the line leaves out how place and lean of the midline go together, under a
+ * twentieth of it.
  */
 export function placeFrontAndTail(marks: PlacingMarks, choices: PlacingChoices): Placing | NoPlacing {
   const { right, left } = marks;
@@ -90,7 +100,10 @@ export function placeFrontAndTail(marks: PlacingMarks, choices: PlacingChoices):
   if ('ok' in tails.right) return tails.right;
   if ('ok' in tails.left) return tails.left;
   const lengths = { right: drawnLengths(right, edge), left: drawnLengths(left, edge) };
-  const front = (side: Side): FrontSide => ({ nowMm: marks[side][edge].uMm, moveMm: chosenMm - marks[side][edge].uMm });
+  const front = (side: Side): FrontSide => ({
+    nowMm: marks[side][edge].uMm,
+    moveMm: chosenMm - marks[side][edge].uMm,
+  });
   return {
     ok: true,
     anchors,
@@ -111,5 +124,7 @@ function insideShare({ wing, corner }: TailLine, tailMm: number, along: number):
   const lengthMm = Math.hypot(corner.uMm - wing.uMm, corner.vMm - wing.vMm);
   const out = (corner.vMm - wing.vMm) / lengthMm;
   const up = (corner.uMm - wing.uMm) / lengthMm;
-  return Math.sqrt(1 + ((1 - along) ** 2 + along ** 2) / 2 + (out * midlineShare) ** 2 + (up * leanSharePerMm * tailMm) ** 2);
+  return Math.sqrt(
+    1 + ((1 - along) ** 2 + along ** 2) / 2 + (out * midlineShare) ** 2 + (up * leanSharePerMm * tailMm) ** 2,
+  );
 }

@@ -2,7 +2,15 @@ import { type FaceFrame, type FacePoint, toFace } from '../faceFrame.ts';
 import type { MarkSet, Side } from '../markSet.ts';
 
 /** The marks that front and tail are placed by: three of the face, four of the brow. */
-export const placingMarkNames = ['noseWing', 'innerCorner', 'outerCorner', 'frontLower', 'frontTop', 'archTop', 'tail'] as const;
+export const placingMarkNames = [
+  'noseWing',
+  'innerCorner',
+  'outerCorner',
+  'frontLower',
+  'frontTop',
+  'archTop',
+  'tail',
+] as const;
 export type PlacingMark = (typeof placingMarkNames)[number];
 
 /** Both sides in the face's frame: uMm outward from the midline, vMm up from the pupils. */

@@ -1,15 +1,19 @@
 import { solidDistanceMm, type SolidPoint } from '../../geometry/solid.ts';
 
-export type PointAlongSkin = Readonly<{ ok: true; point: SolidPoint }> | Readonly<{ ok: false; reason: 'too-few-points' }>;
+export type PointAlongSkin =
+  | Readonly<{ ok: true; point: SolidPoint }>
+  | Readonly<{ ok: false; reason: 'too-few-points' }>;
 
 /**
- * The point at a share (0 to 1) of the length along the skin, on points that run from front to tail. The face turns away
- * outwards, so more skin fits into a millimetre across: the point lies further out than the same share seen from the front.
+ * The point at a share (0 to 1) of the length along the skin, on points that run from front to tail. The face
+ * turns away outwards, so more skin fits into a millimetre across: the point lies further out than the same
+ * share seen from the front.
  */
 export function pointAlongSkin(points: readonly SolidPoint[], share: number): PointAlongSkin {
   const [front, ...rest] = points;
   if (!front || rest.length === 0) return { ok: false, reason: 'too-few-points' };
-  let leftMm = share * points.reduce((sum, point, i) => sum + solidDistanceMm(points[i - 1] ?? point, point), 0);
+  let leftMm =
+    share * points.reduce((sum, point, i) => sum + solidDistanceMm(points[i - 1] ?? point, point), 0);
   let from = front;
   for (const to of rest) {
     const stepMm = solidDistanceMm(from, to);

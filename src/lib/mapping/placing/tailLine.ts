@@ -4,13 +4,16 @@ import type { PointMm } from '../../geometry/point.ts';
 import type { FacePoint } from '../faceFrame.ts';
 import type { PlacingMarks } from './placingMarks.ts';
 
-/** The tail line of one side, from the nose wing over the outer eye corner. The corner must stand above the wing. */
+/**
+ * The tail line of one side, from the nose wing over the outer eye corner. The corner must stand above the
+ * wing.
+ */
 export type TailLine = Readonly<{ wing: FacePoint; corner: FacePoint }>;
 
 /**
- * Where a tail end lies against the tail line, mm, positive inside (towards the midline): the shortest way to the line,
- * and level, at the tail's own height. `limitMm` is the line's distance from the midline at that height; `along` is the
- * place of the tail's foot on the line, 0 at the wing and 1 at the corner.
+ * Where a tail end lies against the tail line, mm, positive inside (towards the midline): the shortest way to
+ * the line, and level, at the tail's own height. `limitMm` is the line's distance from the midline at that
+ * height; `along` is the place of the tail's foot on the line, 0 at the wing and 1 at the corner.
  */
 export type TailAgainstLine =
   | Readonly<{ ok: true; limitMm: number; insideMm: number; insideLevelMm: number; along: number }>
@@ -22,12 +25,21 @@ export function tailLimitAtMm({ wing, corner }: TailLine, vMm: number): number {
 }
 
 /** The line of one side. */
-export function tailLineOf({ noseWing, outerCorner }: Pick<PlacingMarks['right'], 'noseWing' | 'outerCorner'>): TailLine {
+export function tailLineOf({
+  noseWing,
+  outerCorner,
+}: Pick<PlacingMarks['right'], 'noseWing' | 'outerCorner'>): TailLine {
   return { wing: noseWing, corner: outerCorner };
 }
 
-/** One line for both sides, from the means of the two wings and of the two corners: a lean of the nose cancels. */
-export function sharedTailLine({ right, left }: Readonly<Record<'right' | 'left', Pick<PlacingMarks['right'], 'noseWing' | 'outerCorner'>>>): TailLine {
+/**
+ * One line for both sides, from the means of the two wings and of the two corners: a lean of the nose
+ * cancels.
+ */
+export function sharedTailLine({
+  right,
+  left,
+}: Readonly<Record<'right' | 'left', Pick<PlacingMarks['right'], 'noseWing' | 'outerCorner'>>>): TailLine {
   return { wing: mean(right.noseWing, left.noseWing), corner: mean(right.outerCorner, left.outerCorner) };
 }
 

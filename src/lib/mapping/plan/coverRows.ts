@@ -6,14 +6,17 @@ import { marginTaperMm } from './planValues.ts';
 import type { Holder, Row } from './row.ts';
 
 /**
- * One condition for covering the old shape: Σ share × height ≥ edgeMm + share of the margin × margin − what may stay out there.
+ * One condition for covering the old shape: Σ share × height ≥ edgeMm + share of the margin × margin − what
+ * may stay out there.
  * Heights of the lower edge count downwards, so that one form serves both edges.
  */
 export type CoverRow = Readonly<{
   coefficients: readonly number[];
   edgeMm: number;
   marginShare: number;
-  /** The two knots (an old corner, once for each edge) the place lies between, and the share of the second. */
+  /**
+   * The two knots (an old corner, once for each edge) the place lies between, and the share of the second.
+   */
   knots: readonly [number, number];
   towardSecond: number;
   holder: Holder;
@@ -26,16 +29,18 @@ export type Cover = Readonly<{ rows: readonly CoverRow[]; widthsMm: readonly num
 const pieceMm = { upper: 8, lower: 2.5 } as const;
 
 /**
- * Rows on the five heights of one side that guarantee the old shape lies inside the outline with its margin, wherever the
- * outline reaches: from the front line to the tail end. What lies in front or beyond no height can cover.
+ * Rows on the five heights of one side that guarantee the old shape lies inside the outline with its margin,
+ * wherever the outline reaches: from the front line to the tail end. What lies in front or beyond no height
+ * can cover.
  *
- * Why it is a guarantee between the corners, too: turned against the clock, the top of the old shape at any place belongs to an
- * edge that runs inward and its foot to one that runs outward, so the first must lie below the upper edge, the second above
- * the lower one. Over a piece of an old edge the gap to the outline is a cubic in u, and its four Bézier heights are linear in
- * the marks. A cubic lies between its least and greatest Bézier height, so four heights at nought or more keep the whole piece
- * inside. Under an upper edge that rises to the arch the ends of a piece decide, the inner heights follow. Over a lower edge that
- * does, the rows ask for a little too much: at most length²/24 times the bend 3 × rise / width², 0.02 mm for a piece of 2.5 mm
- * and a rise of 7 mm over 17. No margin is asked of a leaning front line.
+ * Why it is a guarantee between the corners, too: turned against the clock, the top of the old shape at any
+ * place belongs to an edge that runs inward and its foot to one that runs outward, so the first must lie
+ * below the upper edge, the second above the lower one. Over a piece of an old edge the gap to the outline is
+ * a cubic in u, and its four Bézier heights are linear in the marks. A cubic lies between its least and
+ * greatest Bézier height, so four heights at nought or more keep the whole piece inside. Under an upper edge
+ * that rises to the arch the ends of a piece decide, the inner heights follow. Over a lower edge that does,
+ * the rows ask for a little too much: at most length²/24 times the bend 3 × rise / width², 0.02 mm for a
+ * piece of 2.5 mm and a rise of 7 mm over 17. No margin is asked of a leaning front line.
  */
 export function coverRows(old: OldShape, spans: EdgeSpans, side: Side, tailMm: number): Cover {
   const rows: CoverRow[] = [];
@@ -82,13 +87,28 @@ export function coverRows(old: OldShape, spans: EdgeSpans, side: Side, tailMm: n
   return { rows, widthsMm };
 }
 
-/** The stretch of an old edge that one span answers for, cut where the margin begins to shrink and into short pieces. An upright edge has none. */
-function piecesOf(from: FacePoint, to: FacePoint, span: EdgeSpan, tailMm: number, longestMm: number): readonly (readonly [number, number])[] {
+/**
+ * The stretch of an old edge that one span answers for, cut where the margin begins to shrink and into short
+ * pieces. An upright edge has none.
+ */
+function piecesOf(
+  from: FacePoint,
+  to: FacePoint,
+  span: EdgeSpan,
+  tailMm: number,
+  longestMm: number,
+): readonly (readonly [number, number])[] {
   const startMm = Math.max(from.uMm, span.fromMm);
   const endMm = Math.min(to.uMm, span.toMm);
   if (!(endMm > startMm)) return [];
   const cutMm = tailMm - marginTaperMm;
-  const stretches = startMm < cutMm && cutMm < endMm ? [[startMm, cutMm], [cutMm, endMm]] as const : [[startMm, endMm]] as const;
+  const stretches =
+    startMm < cutMm && cutMm < endMm
+      ? ([
+          [startMm, cutMm],
+          [cutMm, endMm],
+        ] as const)
+      : ([[startMm, endMm]] as const);
   return stretches.flatMap(([a, b]) => {
     const count = Math.ceil((b - a) / longestMm);
     const at = (i: number) => a + ((b - a) * i) / count;
@@ -100,7 +120,11 @@ function piecesOf(from: FacePoint, to: FacePoint, span: EdgeSpan, tailMm: number
 export function easedRows({ rows }: Cover, marginMm: number, outMm: readonly number[]): readonly Row[] {
   return rows.map(({ coefficients, edgeMm, marginShare, knots: [first, second], towardSecond, holder }) => ({
     coefficients,
-    atLeast: edgeMm + marginShare * marginMm - (outMm[first] ?? 0) * (1 - towardSecond) - (outMm[second] ?? 0) * towardSecond,
+    atLeast:
+      edgeMm +
+      marginShare * marginMm -
+      (outMm[first] ?? 0) * (1 - towardSecond) -
+      (outMm[second] ?? 0) * towardSecond,
     holder,
   }));
 }

@@ -21,14 +21,20 @@ export function growthSince(old: OldShape, outline: Outline): (Growth & Readonly
   const now = outlinePolygon(outline, steps);
   const [fromMm, toMm] = [Math.max(least(old.corners), least(now)), Math.min(most(old.corners), most(now))];
   if (!(toMm > fromMm)) return { ok: false, reason: 'nothing-shared' };
-  const strip = (corners: readonly FacePoint[]) => Math.abs(signedAreaMm2(cut(cut(corners, fromMm, 1), toMm, -1)));
+  const strip = (corners: readonly FacePoint[]) =>
+    Math.abs(signedAreaMm2(cut(cut(corners, fromMm, 1), toMm, -1)));
   const areaMm2 = rowValue(areaRow(edgeSpans(outline.brow)), listOf(heightsOf(outline.brow))) - old.areaMm2;
-  return { ok: true, thicknessMm: (strip(now) - strip(old.corners)) / (toMm - fromMm), areaMm2, share: areaMm2 / old.areaMm2 };
+  return {
+    ok: true,
+    thicknessMm: (strip(now) - strip(old.corners)) / (toMm - fromMm),
+    areaMm2,
+    share: areaMm2 / old.areaMm2,
+  };
 }
 
 /**
- * What the margin alone adds to a brow's thickness at every refresh, mm: the margin above and below the old edge, each
- * factor × the standard uncertainty of a mark.
+ * What the margin alone adds to a brow's thickness at every refresh, mm: the margin above and below the old
+ * edge, each factor × the standard uncertainty of a mark.
  */
 export function growthFromMarginMm(marginFactor: number, markUncertaintyMm: number): number {
   return 2 * marginFactor * markUncertaintyMm;
@@ -36,14 +42,22 @@ export function growthFromMarginMm(marginFactor: number, markUncertaintyMm: numb
 
 /** Chords to each half of an edge. */
 const steps = 96;
-const least = (corners: readonly FacePoint[]): number => corners.reduce((to, { uMm }) => Math.min(to, uMm), Infinity);
-const most = (corners: readonly FacePoint[]): number => corners.reduce((to, { uMm }) => Math.max(to, uMm), -Infinity);
+const least = (corners: readonly FacePoint[]): number =>
+  corners.reduce((to, { uMm }) => Math.min(to, uMm), Infinity);
+const most = (corners: readonly FacePoint[]): number =>
+  corners.reduce((to, { uMm }) => Math.max(to, uMm), -Infinity);
 
-/** The part of a closed line of corners beyond (sign 1) or before (sign −1) an upright line (Sutherland & Hodgman 1974). Its area is right even where it falls apart. */
+/**
+ * The part of a closed line of corners beyond (sign 1) or before (sign −1) an upright line (Sutherland &
+ * Hodgman 1974). Its area is right even where it falls apart.
+ */
 function cut(corners: readonly FacePoint[], atMm: number, sign: 1 | -1): readonly FacePoint[] {
   const isKept = ({ uMm }: FacePoint) => sign * (uMm - atMm) >= 0;
   return edgesOf(corners).flatMap(([a, b]) => {
-    const crossing = (): FacePoint => ({ uMm: atMm, vMm: a.vMm + ((b.vMm - a.vMm) * (atMm - a.uMm)) / (b.uMm - a.uMm) });
+    const crossing = (): FacePoint => ({
+      uMm: atMm,
+      vMm: a.vMm + ((b.vMm - a.vMm) * (atMm - a.uMm)) / (b.uMm - a.uMm),
+    });
     return [...(isKept(a) ? [a] : []), ...(isKept(a) === isKept(b) ? [] : [crossing()])];
   });
 }

@@ -2,8 +2,22 @@ import quadprog from 'quadprog';
 import type { Holder, Row } from './row.ts';
 
 export type Nearest =
-  | Readonly<{ ok: true; unknowns: readonly number[]; heldBy: readonly Holder[]; /** The multiplier of each row. */ pulls: readonly number[] }>
-  | Readonly<{ ok: false; reason: 'rows-contradict'; /** Places in the list of rows that are at odds: those that held the last answer, and those it missed by most. */ atOdds: readonly number[] }>;
+  | Readonly<{
+      ok: true;
+      unknowns: readonly number[];
+      heldBy: readonly Holder[];
+      /** The multiplier of each row. */
+      pulls: readonly number[];
+    }>
+  | Readonly<{
+      ok: false;
+      reason: 'rows-contradict';
+      /**
+       * Places in the list of rows that are at odds: those that held the last answer, and those it missed by
+       * most.
+       */
+      atOdds: readonly number[];
+    }>;
 
 /** A row holds the answer when its multiplier is above this. */
 const leastPull = 1e-7;
@@ -17,17 +31,27 @@ const thinMm = 1e-6;
 const joining = 12;
 
 /**
- * The unknowns nearest to a target, Σ weight × (unknown − target)², that fulfil every row: the dual method of Goldfarb &
- * Idnani (Math. Programming 27:1, 1983). Unknowns are counted from the target, so that an answer near it keeps its digits.
+ * The unknowns nearest to a target, Σ weight × (unknown − target)², that fulfil every row: the dual method of
+ * Goldfarb & Idnani (Math. Programming 27:1, 1983). Unknowns are counted from the target, so that an answer
+ * near it keeps its digits.
  * Weights above 0. `heldBy` names the rows that keep the answer from the target.
  *
- * Of many rows few hold the answer: the programme begins with those expected to (`first`, places in the list) and takes in
- * those that its answer misses by most, until it misses none. An answer to fewer rows that fulfils all is the answer to all;
- * where fewer contradict, so do all.
+ * Of many rows few hold the answer: the programme begins with those expected to (`first`, places in the list)
+ * and takes in those that its answer misses by most, until it misses none. An answer to fewer rows that
+ * fulfils all is the answer to all; where fewer contradict, so do all.
  */
-export function nearest(target: readonly number[], weights: readonly number[], rows: readonly Row[], first: readonly number[] = []): Nearest {
+export function nearest(
+  target: readonly number[],
+  weights: readonly number[],
+  rows: readonly Row[],
+  first: readonly number[] = [],
+): Nearest {
   const table = tableOf(rows, target.length);
-  const short = missing(table, rows.map(({ atLeast }) => atLeast), target);
+  const short = missing(
+    table,
+    rows.map(({ atLeast }) => atLeast),
+    target,
+  );
   // Rows that meet in one point would otherwise take turns at being missed by rounding, for ever.
   const slip = lastBits * (1 + short.reduce((most, by) => Math.max(most, Math.abs(by)), 0));
   const taken = new Set<number>();
@@ -35,7 +59,11 @@ export function nearest(target: readonly number[], weights: readonly number[], r
     if (more.length === 0) return undefined;
     for (const at of more) taken.add(at);
     const list = [...taken];
-    return solve(weights, list.flatMap((at) => rows[at] ?? []), list.map((at, i) => (short[at] ?? 0) - slip * (i + 1)));
+    return solve(
+      weights,
+      list.flatMap((at) => rows[at] ?? []),
+      list.map((at, i) => (short[at] ?? 0) - slip * (i + 1)),
+    );
   };
   let best = withMore(first);
   if (!best) taken.clear();
@@ -44,13 +72,28 @@ export function nearest(target: readonly number[], weights: readonly number[], r
     const missed = missedRows(missing(table, short, best.moves), missedFrom * slip);
     const multipliers = best.multipliers;
     const pullsOf = [...taken].map((at, i) => [at, multipliers[i] ?? 0] as const);
-    const next = withMore(missed.slice(0, joining).map(({ at }) => at).filter((at) => !taken.has(at)));
+    const next = withMore(
+      missed
+        .slice(0, joining)
+        .map(({ at }) => at)
+        .filter((at) => !taken.has(at)),
+    );
     if (!next) {
       // Where what the rows allow is thinner than this, the method no longer tells it from nothing.
-      if ((missed[0]?.by ?? 0) >= thinMm) return { ok: false, reason: 'rows-contradict', atOdds: [...pullsOf.flatMap(([at, pull]) => (pull > 0 ? [at] : [])), ...missed.slice(0, joining).map(({ at }) => at)] };
+      if ((missed[0]?.by ?? 0) >= thinMm)
+        return {
+          ok: false,
+          reason: 'rows-contradict',
+          atOdds: [
+            ...pullsOf.flatMap(([at, pull]) => (pull > 0 ? [at] : [])),
+            ...missed.slice(0, joining).map(({ at }) => at),
+          ],
+        };
       const pulls = new Array<number>(rows.length).fill(0);
       for (const [at, pull] of pullsOf) pulls[at] = pull;
-      const heldBy = [...taken].sort((a, b) => a - b).flatMap((at) => ((pulls[at] ?? 0) > leastPull ? (rows[at]?.holder ?? []) : []));
+      const heldBy = [...taken]
+        .sort((a, b) => a - b)
+        .flatMap((at) => ((pulls[at] ?? 0) > leastPull ? (rows[at]?.holder ?? []) : []));
       const { moves } = best;
       return { ok: true, unknowns: target.map((value, i) => value + (moves[i] ?? 0)), heldBy, pulls };
     }
@@ -58,12 +101,18 @@ export function nearest(target: readonly number[], weights: readonly number[], r
   }
 }
 
-/** The places in the list of rows that hold an answer, or that are at odds: where to begin with a list that is nearly the same. */
+/**
+ * The places in the list of rows that hold an answer, or that are at odds: where to begin with a list that is
+ * nearly the same.
+ */
 export function holding(found: Nearest): readonly number[] {
   return found.ok ? found.pulls.flatMap((pull, at) => (pull > 0 ? [at] : [])) : [...new Set(found.atOdds)];
 }
 
-/** The coefficients of all rows, one after another: rows hold few nought or whole numbers here and many fractions there, which reads slowly. */
+/**
+ * The coefficients of all rows, one after another: rows hold few nought or whole numbers here and many
+ * fractions there, which reads slowly.
+ */
 function tableOf(rows: readonly Row[], width: number): Float64Array {
   const table = new Float64Array(rows.length * width);
   rows.forEach(({ coefficients }, at) => table.set(coefficients, at * width));
@@ -71,7 +120,11 @@ function tableOf(rows: readonly Row[], width: number): Float64Array {
 }
 
 /** By how much each row falls short of its limit where the unknowns stand. */
-function missing(table: Float64Array, limits: Float64Array | readonly number[], unknowns: readonly number[]): Float64Array {
+function missing(
+  table: Float64Array,
+  limits: Float64Array | readonly number[],
+  unknowns: readonly number[],
+): Float64Array {
   const short = new Float64Array(limits);
   const width = unknowns.length;
   for (let at = 0; at < short.length; at++) {
@@ -95,14 +148,24 @@ function missedRows(short: Float64Array, byMm: number): readonly Missed[] {
 type Missed = Readonly<{ at: number; by: number }>;
 type Solved = Readonly<{ moves: readonly number[]; multipliers: readonly number[] }>;
 
-/** The least Σ weight × move² with every row at least its limit; undefined where rows contradict. The package counts from 1. */
-function solve(weights: readonly number[], rows: readonly Row[], atLeast: readonly number[]): Solved | undefined {
+/**
+ * The least Σ weight × move² with every row at least its limit; undefined where rows contradict. The package
+ * counts from 1.
+ */
+function solve(
+  weights: readonly number[],
+  rows: readonly Row[],
+  atLeast: readonly number[],
+): Solved | undefined {
   const n = weights.length;
-  const quadratic = [[0], ...weights.map((weight, i) => {
-    const line = new Array<number>(n + 1).fill(0);
-    line[i + 1] = weight;
-    return line;
-  })];
+  const quadratic = [
+    [0],
+    ...weights.map((weight, i) => {
+      const line = new Array<number>(n + 1).fill(0);
+      line[i + 1] = weight;
+      return line;
+    }),
+  ];
   const columns: number[][] = [[]];
   for (let i = 0; i < n; i++) {
     const column = [0];
@@ -110,5 +173,7 @@ function solve(weights: readonly number[], rows: readonly Row[], atLeast: readon
     columns.push(column);
   }
   const solved = quadprog.solveQP(quadratic, new Array<number>(n + 1).fill(0), columns, [0, ...atLeast]);
-  return solved.message === '' ? { moves: solved.solution.slice(1), multipliers: solved.Lagrangian.slice(1) } : undefined;
+  return solved.message === ''
+    ? { moves: solved.solution.slice(1), multipliers: solved.Lagrangian.slice(1) }
+    : undefined;
 }

@@ -1,22 +1,36 @@
 import type { FacePoint } from '../faceFrame.ts';
 
-/** The outline of the old work on one side, in the face's frame: corners against the clock (u to the right, v up), no two edges crossing. */
+/**
+ * The outline of the old work on one side, in the face's frame: corners against the clock (u to the right, v
+ * up), no two edges crossing.
+ */
 export type OldShape = Readonly<{ ok: true; corners: readonly FacePoint[]; areaMm2: number }>;
-export type NoOldShape = Readonly<{ ok: false; reason: 'too-few-corners' | 'not-a-number' | 'crosses-itself' | 'no-area' }>;
+export type NoOldShape = Readonly<{
+  ok: false;
+  reason: 'too-few-corners' | 'not-a-number' | 'crosses-itself' | 'no-area';
+}>;
 
 /** A corner further out than this is not on a face. */
 const reachMm = 200;
 /** Below this the corners lie on a line. */
 const leastAreaMm2 = 0.01;
 
-/** Reads corners, in either direction of turning, as an old shape. At least three, on the face, with an area and without a crossing. */
+/**
+ * Reads corners, in either direction of turning, as an old shape. At least three, on the face, with an area
+ * and without a crossing.
+ */
 export function readOldShape(corners: readonly FacePoint[]): OldShape | NoOldShape {
   if (corners.length < 3) return { ok: false, reason: 'too-few-corners' };
-  if (!corners.every(({ uMm, vMm }) => Math.abs(uMm) <= reachMm && Math.abs(vMm) <= reachMm)) return { ok: false, reason: 'not-a-number' };
+  if (!corners.every(({ uMm, vMm }) => Math.abs(uMm) <= reachMm && Math.abs(vMm) <= reachMm))
+    return { ok: false, reason: 'not-a-number' };
   if (crossesItself(corners)) return { ok: false, reason: 'crosses-itself' };
   const turnedMm2 = signedAreaMm2(corners);
   if (!(Math.abs(turnedMm2) >= leastAreaMm2)) return { ok: false, reason: 'no-area' };
-  return { ok: true, corners: turnedMm2 > 0 ? corners : [...corners].reverse(), areaMm2: Math.abs(turnedMm2) };
+  return {
+    ok: true,
+    corners: turnedMm2 > 0 ? corners : [...corners].reverse(),
+    areaMm2: Math.abs(turnedMm2),
+  };
 }
 
 /** The area inside a closed line of corners by the shoelace sum: positive against the clock, mm². */

@@ -10,7 +10,10 @@ export type Outside = Readonly<{
   areaMm2: number;
   /** The pieces, each a closed line of corners. */
   pieces: readonly (readonly FacePoint[])[];
-  /** How far the old shape stands out at most: above the upper edge, below the lower one, in front of the front, beyond the tail, mm. */
+  /**
+   * How far the old shape stands out at most: above the upper edge, below the lower one, in front of the
+   * front, beyond the tail, mm.
+   */
   aboveMm: number;
   belowMm: number;
   beforeFrontMm: number;
@@ -22,14 +25,20 @@ const steps = 96;
 /** Pieces smaller than this are rounding. */
 const leastPieceMm2 = 1e-4;
 
-/** The part of an old shape that an outline does not cover. The outline's curves are cut into chords: that errs by less than 0.01 mm². */
+/**
+ * The part of an old shape that an outline does not cover. The outline's curves are cut into chords: that
+ * errs by less than 0.01 mm².
+ */
 export function outsideOf(old: OldShape, outline: Outline): Outside {
   const left = diff([ringOf(old.corners)], [ringOf(outlinePolygon(outline, steps))]) ?? [];
   const polygons = isMany(left) ? left : [left];
-  const rings = polygons.flatMap((polygon) => polygon.map((ring, i) => ({ corners: pointsOf(ring), sign: i === 0 ? 1 : -1 })));
+  const rings = polygons.flatMap((polygon) =>
+    polygon.map((ring, i) => ({ corners: pointsOf(ring), sign: i === 0 ? 1 : -1 })),
+  );
   const seen = rings.filter(({ corners }) => Math.abs(signedAreaMm2(corners)) > leastPieceMm2);
   const pieces = seen.filter(({ sign }) => sign === 1).map(({ corners }) => corners);
-  const farthest = (way: (point: FacePoint) => number) => pieces.flat().reduce((most, point) => Math.max(most, way(point)), 0);
+  const farthest = (way: (point: FacePoint) => number) =>
+    pieces.flat().reduce((most, point) => Math.max(most, way(point)), 0);
   const { frontTop, frontLower, tail } = outline.brow;
   const frontMm = Math.min(frontTop.uMm, frontLower.uMm);
   const beside = (way: (point: FacePoint, span: Span) => number) => (point: FacePoint) => {

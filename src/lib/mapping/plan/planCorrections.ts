@@ -11,10 +11,16 @@ import { coversOf, planHeights, type NoPlan, type PlannedHeights, type PlanTask 
 export const oldSkins = ['quiet', 'raised', 'itchy', 'scaly'] as const;
 export type OldSkin = (typeof oldSkins)[number];
 
-/** Raise (above nought) or lower a mark by so much, give or take half an interval, mm. `isLeft`: the move is too small to be worth making. */
+/**
+ * Raise (above nought) or lower a mark by so much, give or take half an interval, mm. `isLeft`: the move is
+ * too small to be worth making.
+ */
 export type Move = Readonly<{ byMm: number; halfMm: number; isLeft: boolean }>;
 
-/** A mark whose sides cannot meet inside the limits: the gap is larger than one may be raised plus the other lowered. */
+/**
+ * A mark whose sides cannot meet inside the limits: the gap is larger than one may be raised plus the other
+ * lowered.
+ */
 export type Contradiction = Readonly<{ mark: BrowMark; gapMm: number; roomMm: number; leastMm: number }>;
 
 export type CorrectionPlan = Readonly<{
@@ -29,26 +35,47 @@ export type CorrectionPlan = Readonly<{
   remainingHalfMm: BrowRecord<number>;
 }> &
   Pick<PlannedHeights, 'cover' | 'heldBy'>;
-export type NoCorrectionPlan = NoPlan | Readonly<{ ok: false; reason: 'skin-not-quiet'; skin: Exclude<OldSkin, 'quiet'> }>;
-
+export type NoCorrectionPlan =
+  | NoPlan
+  | Readonly<{ ok: false; reason: 'skin-not-quiet'; skin: Exclude<OldSkin, 'quiet'> }>;
 
 /**
- * The smallest set of corrections. Skin that is raised, itchy or scaly stops it before any sum. Marks whose move is no larger
- * than `leaveBelowMm` or half its interval are left where they are and the rest is planned again around them, unless that
- * would uncover old work. `halfMm` is half the interval of left minus right of each mark: one side moves by all of it, two
- * sides share it.
+ * The smallest set of corrections. Skin that is raised, itchy or scaly stops it before any sum. Marks whose
+ * move is no larger than `leaveBelowMm` or half its interval are left where they are and the rest is planned
+ * again around them, unless that would uncover old work. `halfMm` is half the interval of left minus right of
+ * each mark: one side moves by all of it, two sides share it.
  */
-export function planCorrections(task: PlanTask, skin: OldSkin, halfMm: BrowRecord<number>): CorrectionPlan | NoCorrectionPlan {
+export function planCorrections(
+  task: PlanTask,
+  skin: OldSkin,
+  halfMm: BrowRecord<number>,
+): CorrectionPlan | NoCorrectionPlan {
   if (skin !== 'quiet') return { ok: false, reason: 'skin-not-quiet', skin };
   const covers = coversOf(task);
   const first = planHeights(task, covers);
   if (!first.ok) return first;
   const firstMoves = movesOf(task, first, halfMm);
-  const isAnyLeft = [firstMoves.right, firstMoves.left].some((moves) => browMarks.some((mark) => moves[mark].isLeft));
-  const again = isAnyLeft ? planHeights({ ...task, limits: { right: pinned(task.limits.right, firstMoves.right), left: pinned(task.limits.left, firstMoves.left) } }, covers) : first;
+  const isAnyLeft = [firstMoves.right, firstMoves.left].some((moves) =>
+    browMarks.some((mark) => moves[mark].isLeft),
+  );
+  const again = isAnyLeft
+    ? planHeights(
+        {
+          ...task,
+          limits: {
+            right: pinned(task.limits.right, firstMoves.right),
+            left: pinned(task.limits.left, firstMoves.left),
+          },
+        },
+        covers,
+      )
+    : first;
   const planned = again.ok && isNoWorseCovered(again, first) ? again : first;
   const moves = movesOf(task, planned, halfMm);
-  const brows = { right: withHeights(task.brows.right, planned.heights.right), left: withHeights(task.brows.left, planned.heights.left) };
+  const brows = {
+    right: withHeights(task.brows.right, planned.heights.right),
+    left: withHeights(task.brows.left, planned.heights.left),
+  };
   return {
     ok: true,
     contradictions: contradictionsOf(task),
@@ -61,12 +88,23 @@ export function planCorrections(task: PlanTask, skin: OldSkin, halfMm: BrowRecor
   };
 }
 
-/** Marks whose gap is larger than the limits can close, with what is left at least. A side that is not free has no room. */
-export function contradictionsOf({ brows, free, limits }: Pick<PlanTask, 'brows' | 'free' | 'limits'>): readonly Contradiction[] {
+/**
+ * Marks whose gap is larger than the limits can close, with what is left at least. A side that is not free
+ * has no room.
+ */
+export function contradictionsOf({
+  brows,
+  free,
+  limits,
+}: Pick<PlanTask, 'brows' | 'free' | 'limits'>): readonly Contradiction[] {
   return browMarks.flatMap((mark) => {
     const side = (name: Side) => {
       const isFree = free === 'both' || free === name;
-      return { vMm: brows[name][mark].vMm, raiseMostMm: isFree ? limits[name].raiseMostMm[mark] : 0, lowerMostMm: isFree ? limits[name].lowerMostMm[mark] : 0 };
+      return {
+        vMm: brows[name][mark].vMm,
+        raiseMostMm: isFree ? limits[name].raiseMostMm[mark] : 0,
+        lowerMostMm: isFree ? limits[name].lowerMostMm[mark] : 0,
+      };
     };
     const room: MarkRoom = { right: side('right'), left: side('left') };
     const leastMm = Math.abs(leastDifferenceMm(room));
@@ -75,8 +113,13 @@ export function contradictionsOf({ brows, free, limits }: Pick<PlanTask, 'brows'
   });
 }
 
-function movesOf({ brows, free, weights }: PlanTask, { heights }: PlannedHeights, halfMm: BrowRecord<number>): Readonly<Record<Side, BrowRecord<Move>>> {
-  const share = (side: Side) => (free === 'both' ? weights[side === 'right' ? 'left' : 'right'] / (weights.right + weights.left) : 1);
+function movesOf(
+  { brows, free, weights }: PlanTask,
+  { heights }: PlannedHeights,
+  halfMm: BrowRecord<number>,
+): Readonly<Record<Side, BrowRecord<Move>>> {
+  const share = (side: Side) =>
+    free === 'both' ? weights[side === 'right' ? 'left' : 'right'] / (weights.right + weights.left) : 1;
   const side = (name: Side) => {
     const now = heightsOf(brows[name]);
     return forBrowMarks((mark): Move => {
@@ -103,5 +146,7 @@ const shownFromMm = 0.05;
 const roundingMm2 = 1e-3;
 
 function isNoWorseCovered(one: PlannedHeights, other: PlannedHeights): boolean {
-  return (['right', 'left'] as const).every((side) => (one.cover[side]?.outMm2 ?? 0) <= (other.cover[side]?.outMm2 ?? 0) + roundingMm2);
+  return (['right', 'left'] as const).every(
+    (side) => (one.cover[side]?.outMm2 ?? 0) <= (other.cover[side]?.outMm2 ?? 0) + roundingMm2,
+  );
 }

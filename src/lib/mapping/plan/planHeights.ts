@@ -12,7 +12,10 @@ import { nearest } from './nearest.ts';
 import type { OldShape } from './oldShape.ts';
 import type { Holder } from './row.ts';
 
-/** What is to be planned: the outline as it is marked, which sides may move, the old shapes and what was approved. */
+/**
+ * What is to be planned: the outline as it is marked, which sides may move, the old shapes and what was
+ * approved.
+ */
 export type PlanTask = Readonly<{
   brows: Brows;
   free: Side | 'both';
@@ -38,9 +41,10 @@ export type NoPlan = NoLimits | NoOutline;
 const ones = [1, 1, 1, 1, 1];
 
 /**
- * The heights of the marks, in order of priority: inside the approved limits; least of the old shape uncovered; least of its
- * margin; least remaining asymmetry, Σ (left − right)²; least movement, Σ weight × move². Each stage keeps what the one
- * before has reached, so no weight between them can be set wrong. A side that is not free stays as it is marked.
+ * The heights of the marks, in order of priority: inside the approved limits; least of the old shape
+ * uncovered; least of its margin; least remaining asymmetry, Σ (left − right)²; least movement, Σ weight ×
+ * move². Each stage keeps what the one before has reached, so no weight between them can be set wrong. A side
+ * that is not free stays as it is marked.
  */
 export function planHeights(task: PlanTask, covers: Covers = coversOf(task)): PlannedHeights | NoPlan {
   const { brows, free, weights } = task;
@@ -50,7 +54,12 @@ export function planHeights(task: PlanTask, covers: Covers = coversOf(task)): Pl
     if (!side.ok) return side;
     const best = nearest(now[free === 'right' ? 'left' : 'right'], ones, side.rows);
     const [at, heldBy] = best.ok ? [best.unknowns, best.heldBy] : [side.at, []];
-    return { ok: true, heights: heightsOfBoth({ ...now, [free]: at }), cover: { [free]: coverOf(side) }, heldBy: [...side.heldBy, ...heldBy] };
+    return {
+      ok: true,
+      heights: heightsOfBoth({ ...now, [free]: at }),
+      cover: { [free]: coverOf(side) },
+      heldBy: [...side.heldBy, ...heldBy],
+    };
   }
   const right = roomOf(task, 'right', covers);
   if (!right.ok) return right;
@@ -67,17 +76,26 @@ export function planHeights(task: PlanTask, covers: Covers = coversOf(task)): Pl
 
 export type Covers = Readonly<Record<Side, Cover>>;
 
-/** What the old shapes ask of each side, whatever was approved: a task planned twice with other limits asks the same. */
+/**
+ * What the old shapes ask of each side, whatever was approved: a task planned twice with other limits asks
+ * the same.
+ */
 export function coversOf({ brows, old }: Pick<PlanTask, 'brows' | 'old'>): Covers {
   const of = (side: Side) => {
     const shape = old[side];
-    return shape ? coverRows(shape, edgeSpans(brows[side]), side, brows[side].tail.uMm) : { rows: [], widthsMm: [] };
+    return shape
+      ? coverRows(shape, edgeSpans(brows[side]), side, brows[side].tail.uMm)
+      : { rows: [], widthsMm: [] };
   };
   return { right: of('right'), left: of('left') };
 }
 
 /** The limits of one side together with as much cover as they allow. */
-function roomOf({ brows, old, limits, marginMm }: PlanTask, side: Side, covers: Covers): (LeastUncovered & Readonly<{ ok: true }>) | NoPlan {
+function roomOf(
+  { brows, old, limits, marginMm }: PlanTask,
+  side: Side,
+  covers: Covers,
+): (LeastUncovered & Readonly<{ ok: true }>) | NoPlan {
   const brow = brows[side];
   const outline = outlineOf(brow);
   if (!outline.ok) return outline;
@@ -90,6 +108,9 @@ function coverOf({ outMm2, marginOutMm2 }: LeastUncovered): SideCover {
   return { outMm2, marginOutMm2 };
 }
 
-function heightsOfBoth({ right, left }: Readonly<Record<Side, readonly number[]>>): Readonly<Record<Side, BrowHeights>> {
+function heightsOfBoth({
+  right,
+  left,
+}: Readonly<Record<Side, readonly number[]>>): Readonly<Record<Side, BrowHeights>> {
   return { right: heightsFrom(right), left: heightsFrom(left) };
 }

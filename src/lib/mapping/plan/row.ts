@@ -7,7 +7,10 @@ export type Holder =
   | Readonly<{ kind: 'thickness' | 'growth' | 'tail'; side: Side }>
   | Readonly<{ kind: 'old-work'; side: Side; edge: Edge; uMm: number }>;
 
-/** One condition on the unknowns: Σ coefficient × unknown ≥ atLeast. Unknowns past the list's end do not count. */
+/**
+ * One condition on the unknowns: Σ coefficient × unknown ≥ atLeast. Unknowns past the list's end do not
+ * count.
+ */
 export type Row = Readonly<{ coefficients: readonly number[]; atLeast: number; holder?: Holder }>;
 
 /** Σ coefficient × unknown. */

@@ -6,16 +6,23 @@ import { halfEdgeHeightMm, type HalfEdge } from '../outline/halfEdge.ts';
 const steps = 5;
 
 /**
- * The old shape of work that was once drawn through five marks and has spread by so many mm since: both edges moved straight up
- * and down, front and tail moved out along the brow. Corners against the clock, lower edge first.
+ * The old shape of work that was once drawn through five marks and has spread by so many mm since: both edges
+ * moved straight up and down, front and tail moved out along the brow. Corners against the clock, lower edge
+ * first.
  */
-export function spreadShape({ upper, lower, brow: { frontLower, frontTop, tail } }: Outline, spreadMm: number): readonly FacePoint[] {
+export function spreadShape(
+  { upper, lower, brow: { frontLower, frontTop, tail } }: Outline,
+  spreadMm: number,
+): readonly FacePoint[] {
   const half = ({ end, arch }: HalfEdge, sign: 1 | -1): readonly FacePoint[] =>
     Array.from({ length: steps }, (_, i) => {
       const uMm = end.uMm + ((arch.uMm - end.uMm) * i) / steps;
       return { uMm, vMm: halfEdgeHeightMm({ end, arch }, uMm) + sign * spreadMm };
     });
-  const arch = ({ arch }: HalfEdge, sign: 1 | -1): FacePoint => ({ uMm: arch.uMm, vMm: arch.vMm + sign * spreadMm });
+  const arch = ({ arch }: HalfEdge, sign: 1 | -1): FacePoint => ({
+    uMm: arch.uMm,
+    vMm: arch.vMm + sign * spreadMm,
+  });
   // The tail's own corner is the tip; the two just above and below it would fold back over it.
   const inward = (corners: readonly FacePoint[]) => corners.slice(1);
   const corners = [

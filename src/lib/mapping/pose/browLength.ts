@@ -11,7 +11,10 @@ export type BrowLengths = Readonly<{
   alongSkinMm: number;
 }>;
 
-/** The upper edge of the model head's brow, front to tail. "Length" without saying which can differ by a fifth. */
+/**
+ * The upper edge of the model head's brow, front to tail. "Length" without saying which can differ by a
+ * fifth.
+ */
 export function browLengths(): BrowLengths {
   const points = canonicalFace.left.browTop.map(solidPoint);
   const front = solidPoint(canonicalFace.left.browTop[0]);

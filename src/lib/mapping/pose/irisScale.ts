@@ -7,8 +7,8 @@ export function mmPerUnit(irisUnits: number, { irisMm }: IrisScale): number {
 }
 
 /**
- * What the scale alone leaves open, ± mm at a coverage factor k: every length carries the same share, k · spread / width,
- * so a small difference is hardly touched and a whole length is spoilt.
+ * What the scale alone leaves open, ± mm at a coverage factor k: every length carries the same share, k ·
+ * spread / width, so a small difference is hardly touched and a whole length is spoilt.
  */
 export function scaleDoubtMm(lengthMm: number, { irisMm, spreadMm }: IrisScale, k: number): number {
   return (Math.abs(lengthMm) * k * spreadMm) / irisMm;

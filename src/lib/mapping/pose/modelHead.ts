@@ -1,6 +1,13 @@
 import { mirroredSolid, solidPoint, type SolidPoint } from '../../geometry/solid.ts';
 import { canonicalFace } from '../../tables/canonicalFace.ts';
-import { browMarks, facePairs, type BrowMark, type FacePair, type FaceSingle, type Side } from '../markSet.ts';
+import {
+  browMarks,
+  facePairs,
+  type BrowMark,
+  type FacePair,
+  type FaceSingle,
+  type Side,
+} from '../markSet.ts';
 
 const { left, middle } = canonicalFace;
 
@@ -37,18 +44,25 @@ export function singleOnHead(mark: FaceSingle): SolidPoint {
 /** The end of the brow's lower edge, left side: what "tail against front" is read at. */
 export const lowerTailOnHead: SolidPoint = solidPoint(left.browBase[4]);
 
-/** Midway between the pupils: a picture's scale is true in the plane through it, and the camera stands at its height. */
+/**
+ * Midway between the pupils: a picture's scale is true in the plane through it, and the camera stands at its
+ * height.
+ */
 export const betweenPupils: SolidPoint = { ...leftMarks.pupil, xMm: 0 };
 
 /** How far a mark lies before the pupils, mm; behind them it is negative. */
 export function depthMm(mark: FacePair | BrowMark | FaceSingle): number {
-  const isPaired = (name: string): name is FacePair | BrowMark => [...facePairs, ...browMarks].some((paired) => paired === name);
+  const isPaired = (name: string): name is FacePair | BrowMark =>
+    [...facePairs, ...browMarks].some((paired) => paired === name);
   return (isPaired(mark) ? leftMarks[mark] : middleMarks[mark]).zMm - betweenPupils.zMm;
 }
 
 const { frontTop, archTop, tail, frontLower } = leftMarks;
 
-/** The model head's brow in a straight picture from far away: upper length, the arch's share of it, lower tail above lower front. */
+/**
+ * The model head's brow in a straight picture from far away: upper length, the arch's share of it, lower tail
+ * above lower front.
+ */
 export const straightBrow = {
   lengthMm: tail.xMm - frontTop.xMm,
   archShare: (archTop.xMm - frontTop.xMm) / (tail.xMm - frontTop.xMm),

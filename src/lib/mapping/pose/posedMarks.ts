@@ -13,10 +13,26 @@ export function posedMarks(pose: HeadPose): MarkSet {
   });
   const single = (mark: FaceSingle): PointMm => posedPoint(singleOnHead(mark), pose);
   return {
-    pairs: { innerCorner: pair('innerCorner'), outerCorner: pair('outerCorner'), pupil: pair('pupil'), noseWing: pair('noseWing') },
-    singles: { glabella: single('glabella'), nasion: single('nasion'), subnasale: single('subnasale'), chin: single('chin') },
+    pairs: {
+      innerCorner: pair('innerCorner'),
+      outerCorner: pair('outerCorner'),
+      pupil: pair('pupil'),
+      noseWing: pair('noseWing'),
+    },
+    singles: {
+      glabella: single('glabella'),
+      nasion: single('nasion'),
+      subnasale: single('subnasale'),
+      chin: single('chin'),
+    },
     // Written out: this much is sent to every reader, the rest of the reading only when something moves.
-    brows: { frontLower: pair('frontLower'), frontTop: pair('frontTop'), archTop: pair('archTop'), archLower: pair('archLower'), tail: pair('tail') },
+    brows: {
+      frontLower: pair('frontLower'),
+      frontTop: pair('frontTop'),
+      archTop: pair('archTop'),
+      archLower: pair('archLower'),
+      tail: pair('tail'),
+    },
     taken: { pose: 'rest', posture: 'sitting', skin: 'normal' },
   };
 }

@@ -9,7 +9,10 @@ export const leastCameraMm = 200;
 /** Farther round than this the far half of the face is hidden, degrees either way. */
 export const mostTurnDeg = 30;
 
-/** A point of the model head as the camera sees it in this pose, picture mm; the straight head's pupils lie at height 0. */
+/**
+ * A point of the model head as the camera sees it in this pose, picture mm; the straight head's pupils lie at
+ * height 0.
+ */
 export function posedPoint(point: SolidPoint, pose: HeadPose): PointMm {
   return pictureOf(posedSolid(point, pose), betweenPupils, pose.cameraMm);
 }

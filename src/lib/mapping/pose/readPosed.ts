@@ -8,7 +8,10 @@ import { compareSides } from '../sides.ts';
 /** One number for each of the three upper brow marks. */
 export type AtBrow = Readonly<{ front: number; arch: number; tail: number }>;
 
-/** What a picture of an exactly symmetric head shows as if it were a difference. Left minus right, millimetres. */
+/**
+ * What a picture of an exactly symmetric head shows as if it were a difference. Left minus right,
+ * millimetres.
+ */
 export type FalseDifferences = Readonly<{
   ok: true;
   /** The midline as the picture's marks give it. */
@@ -28,8 +31,9 @@ export type FalseDifferences = Readonly<{
 }>;
 
 /**
- * Reads a picture's marks as any picture is read: the unweighted midline of all eight kinds of mark, and the frame at right
- * angles to it. `lowerTail` is the end of each brow's lower edge, which a mark set does not hold.
+ * Reads a picture's marks as any picture is read: the unweighted midline of all eight kinds of mark, and the
+ * frame at right angles to it. `lowerTail` is the end of each brow's lower edge, which a mark set does not
+ * hold.
  */
 export function readPosed(marks: MarkSet, lowerTail: PairMarks): FalseDifferences | NoMidline {
   const fit = fitMidline(mirrorMarksOf(marks));

@@ -12,15 +12,21 @@ export type HeightsCompared = Readonly<{
   first: Interval;
   second: Interval;
   /** Second minus first on each side, mm; refused where the readings were not taken alike. */
-  change: (Readonly<{ ok: true }> & Readonly<Record<Side, Interval>>) | Readonly<{ ok: false; reasons: readonly Unlike[] }>;
+  change:
+    | (Readonly<{ ok: true }> & Readonly<Record<Side, Interval>>)
+    | Readonly<{ ok: false; reasons: readonly Unlike[] }>;
 }>;
 
 /**
- * Left against right within two readings and, where they were taken alike, second against first on each side. Every height
- * was read alike, so each difference of two has the uncertainty √2 u; the coverage factor counts the differences that are
- * shown: two, or four with the changes (Šidák).
+ * Left against right within two readings and, where they were taken alike, second against first on each side.
+ * Every height was read alike, so each difference of two has the uncertainty √2 u; the coverage factor counts
+ * the differences that are shown: two, or four with the changes (Šidák).
  */
-export function compareHeights(first: HeightReading, second: HeightReading, reading: Reading): HeightsCompared {
+export function compareHeights(
+  first: HeightReading,
+  second: HeightReading,
+  reading: Reading,
+): HeightsCompared {
   const reasons = unlikeParts(first.taken, second.taken);
   const k = familyCoverageFactor(reasons.length === 0 ? 4 : 2);
   const u = differenceUncertaintyMm(reading);
@@ -29,6 +35,9 @@ export function compareHeights(first: HeightReading, second: HeightReading, read
   return {
     first: sides(first),
     second: sides(second),
-    change: reasons.length === 0 ? { ok: true, right: moved('right'), left: moved('left') } : { ok: false, reasons },
+    change:
+      reasons.length === 0
+        ? { ok: true, right: moved('right'), left: moved('left') }
+        : { ok: false, reasons },
   };
 }

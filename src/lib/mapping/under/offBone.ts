@@ -1,9 +1,9 @@
 import type { Stretches } from './stretch.ts';
 
 /**
- * The edge of the bone against the outline's lower edge, mm, positive where the bone's edge stands higher: there the
- * outline hangs below it, on soft skin. From the front to the arch it is taken as at the arch; from the arch to the
- * tail it runs straight from one reading to the other.
+ * The edge of the bone against the outline's lower edge, mm, positive where the bone's edge stands higher:
+ * there the outline hangs below it, on soft skin. From the front to the arch it is taken as at the arch; from
+ * the arch to the tail it runs straight from one reading to the other.
  */
 export type BoneEdge = Readonly<{ archMm: number; lengthMm: number; atArchMm: number; atTailMm: number }>;
 
@@ -13,7 +13,10 @@ export function boneOverEdgeMm({ archMm, lengthMm, atArchMm, atTailMm }: BoneEdg
   return atArchMm + ((placeMm - archMm) / (lengthMm - archMm)) * (atTailMm - atArchMm);
 }
 
-/** The parts of the outline whose lower edge hangs below the bone's edge. An outline exactly on the edge is on the bone. */
+/**
+ * The parts of the outline whose lower edge hangs below the bone's edge. An outline exactly on the edge is on
+ * the bone.
+ */
 export function offBone(edge: BoneEdge): Stretches {
   const { archMm, lengthMm, atArchMm, atTailMm } = edge;
   const isOffAtArch = atArchMm > 0;

@@ -1,7 +1,10 @@
 import { offBone, type BoneEdge } from './offBone.ts';
 import { lengthOfMm, sharedBy, sharedByAll, without, type Stretch, type Stretches } from './stretch.ts';
 
-/** What was read along one brow, mm from the outline's front. Hair may begin before the outline (negative) or end after it. */
+/**
+ * What was read along one brow, mm from the outline's front. Hair may begin before the outline (negative) or
+ * end after it.
+ */
 export type UnderReading = Readonly<{ bone: BoneEdge; hair: Stretch; thinFromMm: number }>;
 
 export type UnderOutline = Readonly<{
@@ -17,9 +20,14 @@ export type UnderOutline = Readonly<{
   nothing: Stretches;
 }>;
 
-export type ReadUnder = Readonly<{ ok: true; under: UnderOutline }> | Readonly<{ ok: false; reason: 'hair-ends-before-it-begins' | 'arch-outside-outline' }>;
+export type ReadUnder =
+  | Readonly<{ ok: true; under: UnderOutline }>
+  | Readonly<{ ok: false; reason: 'hair-ends-before-it-begins' | 'arch-outside-outline' }>;
 
-/** Sorts one outline by what lies under it. Common practice: a shape sits on hair or on bone, or it is not drawn there. */
+/**
+ * Sorts one outline by what lies under it. Common practice: a shape sits on hair or on bone, or it is not
+ * drawn there.
+ */
 export function underOutline({ bone, hair, thinFromMm }: UnderReading): ReadUnder {
   if (hair.toMm <= hair.fromMm) return { ok: false, reason: 'hair-ends-before-it-begins' };
   if (!(bone.archMm > 0 && bone.archMm < bone.lengthMm)) return { ok: false, reason: 'arch-outside-outline' };

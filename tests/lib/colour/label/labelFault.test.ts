@@ -1,8 +1,14 @@
 import { expect, test } from 'vitest';
 import { labelFaults, labelFaultsOf, type InkLabel } from '#lib/colour/label/labelFault.ts';
 
-const whole: InkLabel = { saysUse: true, hasLot: true, listsIngredients: true, last: { year: 2027, month: 3 } };
-const at = (year: number, month: number, label: Partial<InkLabel> = {}) => labelFaultsOf({ ...whole, ...label }, { year, month });
+const whole: InkLabel = {
+  saysUse: true,
+  hasLot: true,
+  listsIngredients: true,
+  last: { year: 2027, month: 3 },
+};
+const at = (year: number, month: number, label: Partial<InkLabel> = {}) =>
+  labelFaultsOf({ ...whole, ...label }, { year, month });
 
 test('[hand] a bottle lasts through its last month, over the turn of the year too', () => {
   expect([at(2027, 2), at(2027, 3), at(2026, 12)]).toEqual([[], [], []]);

@@ -7,15 +7,26 @@ import { photoReading, type Patch } from '#lib/colour/reading/photoReading.ts';
 import { readingValues } from '#lib/colour/reading/readingValues.ts';
 import { real } from '../../../tools/real.ts';
 
-const flat = (r: number, g: number, b: number, spread = 0, clippedShare = 0): Patch => ({ mean: { r, g, b }, spread: { r: spread, g: spread, b: spread }, clippedShare });
+const flat = (r: number, g: number, b: number, spread = 0, clippedShare = 0): Patch => ({
+  mean: { r, g, b },
+  spread: { r: spread, g: spread, b: spread },
+  clippedShare,
+});
 /** Coded value of a linear one, IEC 61966-2-1, written out here. */
-const coded = (linear: number) => (linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055);
+const coded = (linear: number) =>
+  linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055;
 const lit = (lab: { l: number; a: number; b: number }, lamp: readonly [number, number, number]): Patch => {
   const { r, g, b } = labToSrgb(lab);
-  return flat(coded(linearLight(r) * lamp[0]), coded(linearLight(g) * lamp[1]), coded(linearLight(b) * lamp[2]));
+  return flat(
+    coded(linearLight(r) * lamp[0]),
+    coded(linearLight(g) * lamp[1]),
+    coded(linearLight(b) * lamp[2]),
+  );
 };
-const cardOf = (reflectance: number, lamp: readonly [number, number, number]): Patch => flat(coded(reflectance * lamp[0]), coded(reflectance * lamp[1]), coded(reflectance * lamp[2]));
-const mid = (reading: ReturnType<typeof photoReading>) => (reading.ok ? { l: reading.box.l.value, a: reading.box.a.value, b: reading.box.b.value } : reading.reason);
+const cardOf = (reflectance: number, lamp: readonly [number, number, number]): Patch =>
+  flat(coded(reflectance * lamp[0]), coded(reflectance * lamp[1]), coded(reflectance * lamp[2]));
+const mid = (reading: ReturnType<typeof photoReading>) =>
+  reading.ok ? { l: reading.box.l.value, a: reading.box.a.value, b: reading.box.b.value } : reading.reason;
 
 test('[library] coded colours to CIELAB as colorjs.io has them, D65', () => {
   fc.assert(
@@ -45,7 +56,12 @@ test('[property] a yellow or dim lamp is undone by the card: skin from L* 72 to 
       const lamp = [x, y, z] as const;
       const skin = { l, a: 10, b: 16 };
       const read = mid(photoReading(lit(skin, lamp), cardOf(0.18, lamp), 0.18));
-      return typeof read !== 'string' && Math.abs(read.l - skin.l) < 1e-3 && Math.abs(read.a - skin.a) < 1e-3 && Math.abs(read.b - skin.b) < 1e-3;
+      return (
+        typeof read !== 'string' &&
+        Math.abs(read.l - skin.l) < 1e-3 &&
+        Math.abs(read.a - skin.a) < 1e-3 &&
+        Math.abs(read.b - skin.b) < 1e-3
+      );
     }),
   );
 });
@@ -63,12 +79,20 @@ test('[hand] the interval: the camera’s own part without noise; with noise eac
   const width = (one: Patch, other: Patch) => {
     const read = photoReading(one, other, 0.18);
     if (!read.ok) throw new Error(read.reason);
-    return { l: read.box.l.hi - read.box.l.value, a: read.box.a.hi - read.box.a.value, b: read.box.b.value - read.box.b.lo };
+    return {
+      l: read.box.l.hi - read.box.l.value,
+      a: read.box.a.hi - read.box.a.value,
+      b: read.box.b.value - read.box.b.lo,
+    };
   };
   const noisy = (patch: Patch, by: number): Patch => ({ ...patch, spread: { r: by, g: by, b: by } });
   const still = width(skin, card);
   for (const axis of ['l', 'a', 'b'] as const) expect(still[axis]).toBeCloseTo(readingValues.camera, 9);
-  const [skinOnly, cardOnly, both] = [width(noisy(skin, 0.02), card), width(skin, noisy(card, 0.02)), width(noisy(skin, 0.02), noisy(card, 0.02))];
+  const [skinOnly, cardOnly, both] = [
+    width(noisy(skin, 0.02), card),
+    width(skin, noisy(card, 0.02)),
+    width(noisy(skin, 0.02), noisy(card, 0.02)),
+  ];
   for (const axis of ['l', 'a', 'b'] as const) {
     expect(both[axis] ** 2 - 9).toBeCloseTo(skinOnly[axis] ** 2 - 9 + cardOnly[axis] ** 2 - 9, 6);
     expect(skinOnly[axis]).toBeGreaterThan(3);
@@ -85,7 +109,8 @@ test('[hand] the interval: the camera’s own part without noise; with noise eac
 test('[hand] refused: no card, clipped patches, a card too dark or wrongly labelled, skin brighter than white', () => {
   const [skin, card] = [lit({ l: 60, a: 10, b: 16 }, [1, 1, 1]), cardOf(0.18, [1, 1, 1])];
   expect(mid(photoReading(skin, undefined, 0.18))).toBe('no-card');
-  for (const wrong of [0, 0.02, 1, 1.2, Number.NaN]) expect(mid(photoReading(skin, card, wrong))).toBe('card-reflectance');
+  for (const wrong of [0, 0.02, 1, 1.2, Number.NaN])
+    expect(mid(photoReading(skin, card, wrong))).toBe('card-reflectance');
   expect(mid(photoReading(skin, { ...card, clippedShare: 0.011 }, 0.18))).toBe('card-clipped');
   expect(photoReading(skin, { ...card, clippedShare: 0.01 }, 0.18).ok).toBe(true);
   expect(mid(photoReading({ ...skin, clippedShare: 0.011 }, card, 0.18))).toBe('skin-clipped');

@@ -12,9 +12,17 @@ import { real } from '../../../tools/real.ts';
 const violinist = { l: 62, a: 10, b: 17 };
 
 test('[hand] one reading stands alone: two units each way; three: from lowest to highest, half a unit more', () => {
-  expect(boxOfReadings([violinist], 'untouched')).toEqual({ l: { value: 62, lo: 60, hi: 64 }, a: { value: 10, lo: 8, hi: 12 }, b: { value: 17, lo: 15, hi: 19 } });
+  expect(boxOfReadings([violinist], 'untouched')).toEqual({
+    l: { value: 62, lo: 60, hi: 64 },
+    a: { value: 10, lo: 8, hi: 12 },
+    b: { value: 17, lo: 15, hi: 19 },
+  });
   const three = boxOfReadings([violinist, { l: 63, a: 9, b: 18 }, { l: 61, a: 11, b: 16 }], 'untouched');
-  expect(three).toEqual({ l: { value: 62, lo: 60.5, hi: 63.5 }, a: { value: 10, lo: 8.5, hi: 11.5 }, b: { value: 17, lo: 15.5, hi: 18.5 } });
+  expect(three).toEqual({
+    l: { value: 62, lo: 60.5, hi: 63.5 },
+    a: { value: 10, lo: 8.5, hi: 11.5 },
+    b: { value: 17, lo: 15.5, hi: 18.5 },
+  });
   expect(boxOfReadings([], 'untouched')).toBeUndefined();
 });
 
@@ -23,7 +31,11 @@ test('[hand] touched skin, and skin nobody knows about, widen every number, redn
   for (const touch of ['touched', 'not-known'] as const) {
     const wide = boxOfReadings([violinist], touch);
     if (!calm || !wide) throw new Error('one reading makes a box');
-    expect([calm.l.lo - wide.l.lo, calm.a.lo - wide.a.lo, calm.b.lo - wide.b.lo]).toEqual([readingValues.touchedL, readingValues.touchedA, readingValues.touchedB]);
+    expect([calm.l.lo - wide.l.lo, calm.a.lo - wide.a.lo, calm.b.lo - wide.b.lo]).toEqual([
+      readingValues.touchedL,
+      readingValues.touchedA,
+      readingValues.touchedB,
+    ]);
     expect([wide.l.hi - calm.l.hi, wide.a.hi - calm.a.hi, wide.b.hi - calm.b.hi]).toEqual([2, 4, 1]);
   }
 });
@@ -56,8 +68,14 @@ test('[hand] no yellow left in the box, no angle; no reading, no answer', () => 
   expect(readSkin([{ l: 60, a: 10, b: 2 }], 'untouched')).toEqual({ ok: false, reason: 'outside-the-scale' });
   expect(readSkin([{ l: 60, a: 10, b: 2.01 }], 'untouched').ok).toBe(true);
   expect(readSkin([], 'untouched')).toEqual({ ok: false, reason: 'no-reading' });
-  expect(itaSpan(boxAround(violinist, { l: 1, a: 1, b: 17 }))).toEqual({ ok: false, reason: 'outside-the-scale' });
-  expect(hueSpan(boxAround(violinist, { l: 1, a: 1, b: 17 }))).toEqual({ ok: false, reason: 'outside-the-scale' });
+  expect(itaSpan(boxAround(violinist, { l: 1, a: 1, b: 17 }))).toEqual({
+    ok: false,
+    reason: 'outside-the-scale',
+  });
+  expect(hueSpan(boxAround(violinist, { l: 1, a: 1, b: 17 }))).toEqual({
+    ok: false,
+    reason: 'outside-the-scale',
+  });
 });
 
 test('[hand] classes of an interval: ends on an edge belong to the darker class', () => {
@@ -78,16 +96,30 @@ test('[hand] leans: red below 55, yellow from 65, not shown over a limit', () =>
 
 test('[property] every colour inside the box has both angles inside their intervals', () => {
   fc.assert(
-    fc.property(real(30, 80), real(2, 20), real(6, 28), real(0.1, 4), real(0, 1), real(0, 1), real(0, 1), (l, a, b, half, i, j, k) => {
-      const box = boxAround({ l, a, b }, { l: half, a: half, b: half });
-      const [angle, hue] = [itaSpan(box), hueSpan(box)];
-      const at = (span: { lo: number; hi: number }, share: number) => span.lo + share * (span.hi - span.lo);
-      const inside = { l: at(box.l, i), a: at(box.a, j), b: at(box.b, k) };
-      const one = ita(inside);
-      if (!angle.ok || !hue.ok || !one.ok) return false;
-      const h = hueDeg(inside.a, inside.b);
-      return one.deg >= angle.span.lo - 1e-9 && one.deg <= angle.span.hi + 1e-9 && h >= hue.span.lo - 1e-9 && h <= hue.span.hi + 1e-9;
-    }),
+    fc.property(
+      real(30, 80),
+      real(2, 20),
+      real(6, 28),
+      real(0.1, 4),
+      real(0, 1),
+      real(0, 1),
+      real(0, 1),
+      (l, a, b, half, i, j, k) => {
+        const box = boxAround({ l, a, b }, { l: half, a: half, b: half });
+        const [angle, hue] = [itaSpan(box), hueSpan(box)];
+        const at = (span: { lo: number; hi: number }, share: number) => span.lo + share * (span.hi - span.lo);
+        const inside = { l: at(box.l, i), a: at(box.a, j), b: at(box.b, k) };
+        const one = ita(inside);
+        if (!angle.ok || !hue.ok || !one.ok) return false;
+        const h = hueDeg(inside.a, inside.b);
+        return (
+          one.deg >= angle.span.lo - 1e-9 &&
+          one.deg <= angle.span.hi + 1e-9 &&
+          h >= hue.span.lo - 1e-9 &&
+          h <= hue.span.hi + 1e-9
+        );
+      },
+    ),
   );
 });
 

@@ -1,32 +1,50 @@
 import { differenceCiede2000 } from 'culori';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { chromaFloor, chromaOf, differenceFloor, lightnessEdge, lightnessFloor, outside } from '#lib/colour/recipe/differenceFloor.ts';
+import {
+  chromaFloor,
+  chromaOf,
+  differenceFloor,
+  lightnessEdge,
+  lightnessFloor,
+  outside,
+} from '#lib/colour/recipe/differenceFloor.ts';
 import { labRoot } from '#lib/colour/recipe/labRoot.ts';
 import { quickDifference } from '#lib/colour/recipe/quickDifference.ts';
 import { real } from '#tests/tools/real.ts';
 
 const culori = differenceCiede2000();
 type Three = Readonly<{ l: number; a: number; b: number }>;
-const difference = (one: Three, other: Three) => culori({ mode: 'lab65', ...one }, { mode: 'lab65', ...other });
+const difference = (one: Three, other: Three) =>
+  culori({ mode: 'lab65', ...one }, { mode: 'lab65', ...other });
 const colour = (lowestB: number) => fc.record({ l: real(1, 99), a: real(-40, 60), b: real(lowestB, 60) });
 
 test('[library] without an angle, for two colours with yellow: the CIEDE2000 of culori', () => {
-  fc.assert(fc.property(colour(0.01), colour(0.01), (one, target) => {
-      expect(Math.abs(quickDifference(target)(one.l, one.a, one.b) - difference(one, target))).toBeLessThan(1e-6);
-    }), { numRuns: 3000, seed: 3 });
+  fc.assert(
+    fc.property(colour(0.01), colour(0.01), (one, target) => {
+      expect(Math.abs(quickDifference(target)(one.l, one.a, one.b) - difference(one, target))).toBeLessThan(
+        1e-6,
+      );
+    }),
+    { numRuns: 3000, seed: 3 },
+  );
 });
 
 test('[property] no colour comes nearer than the floor of its lightness, nor with yellow in both than that of lightness and chroma', () => {
-  fc.assert(fc.property(colour(-60), colour(-60), (one, target) => {
+  fc.assert(
+    fc.property(colour(-60), colour(-60), (one, target) => {
       expect(lightnessFloor(one.l, target.l)).toBeLessThanOrEqual(difference(one, target) + 1e-12);
-    }), { numRuns: 3000, seed: 4 });
+    }),
+    { numRuns: 3000, seed: 4 },
+  );
   fc.assert(
     fc.property(colour(0.01), colour(0.01), (one, target) => {
       const apart = Math.hypot(one.a - target.a, one.b - target.b);
       const floor = differenceFloor(one.l, target.l, apart, chromaOf(target));
       expect(floor).toBeLessThanOrEqual(difference(one, target));
-      expect(floor).toBeGreaterThanOrEqual(Math.max(chromaFloor(apart, chromaOf(target)), lightnessFloor(one.l, target.l)));
+      expect(floor).toBeGreaterThanOrEqual(
+        Math.max(chromaFloor(apart, chromaOf(target)), lightnessFloor(one.l, target.l)),
+      );
     }),
     { numRuns: 3000, seed: 5 },
   );

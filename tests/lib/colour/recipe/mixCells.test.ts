@@ -12,20 +12,40 @@ import { leftOf } from '#lib/colour/uncertainHealing.ts';
 const skin = skinOptics({ l: 61, a: 10, b: 18 });
 if (!skin.ok) throw new Error(skin.reason);
 const base: RecipeTask = {
-  skin, setting: { depthMm: 0.1, coverage: 0.7, veilShare: 0.35 }, bottles, ageing: startAgeing, doses: [0.1, 0.3], times: [0, 2],
-  target: { l: 47, a: 10, b: 13 }, mostBottles: 3, mostDrops: 5, mostWhiteShare: 1,
+  skin,
+  setting: { depthMm: 0.1, coverage: 0.7, veilShare: 0.35 },
+  bottles,
+  ageing: startAgeing,
+  doses: [0.1, 0.3],
+  times: [0, 2],
+  target: { l: 47, a: 10, b: 13 },
+  mostBottles: 3,
+  mostDrops: 5,
+  mostWhiteShare: 1,
 };
-const cellsOf = (task: RecipeTask, wanted: number) => mixCells(task, bandRows(task), bottleUnits(task), wanted);
+const cellsOf = (task: RecipeTask, wanted: number) =>
+  mixCells(task, bandRows(task), bottleUnits(task), wanted);
 
 /** Own spectra beside the pigments, and shares that add to less than 1. */
 const withOwn: readonly Bottle[] = [
   { id: 'one', shares: { ...noPigment, '77491': 0.3, '77499': 0.5 } },
-  { id: 'other', shares: { ...noPigment, '77891': 0.4, '77499': 0.1, own: Array.from({ length: 36 }, (_, band) => ({ k: 0.3 + band / 100, s: 0.2 })) } },
+  {
+    id: 'other',
+    shares: {
+      ...noPigment,
+      '77891': 0.4,
+      '77499': 0.1,
+      own: Array.from({ length: 36 }, (_, band) => ({ k: 0.3 + band / 100, s: 0.2 })),
+    },
+  },
   { id: 'third', shares: { ...noPigment, '77492': 0.9 } },
 ];
 const allCorners = Array.from({ length: 16 }, (_, bits) => [0, 1, 2, 3].map((axis) => (bits >> axis) & 1));
 
-/** The floor of a cell: the box round the mixes of its sixteen corners, widened by what a bottle holds beside them, cut to what any bottle holds. */
+/**
+ * The floor of a cell: the box round the mixes of its sixteen corners, widened by what a bottle holds beside
+ * them, cut to what any bottle holds.
+ */
 function floorByCorners(task: RecipeTask, wanted: number, slots: readonly number[], dose: number): number {
   const rows = bandRows(task);
   const units = bottleUnits(task);
@@ -33,25 +53,53 @@ function floorByCorners(task: RecipeTask, wanted: number, slots: readonly number
   const bounds = mixBounds(rows, task.target);
   const floors = task.times.map((years, time) => {
     const left = leftOf(task.ageing, years);
-    const [restMix, ...mixes] = [rest, ...axes.map(({ pigment }) => pigment)].map((pigment) => pigmentMix(pigment, left));
+    const [restMix, ...mixes] = [rest, ...axes.map(({ pigment }) => pigment)].map((pigment) =>
+      pigmentMix(pigment, left),
+    );
     const mixed = (shares: readonly number[], i: number) => {
       const others = shares.reduce((sum, share) => sum + share, 0);
-      return shares.reduce((sum, share, axis) => sum + share * (mixes[axis]?.[i] ?? NaN), (1 - others) * (restMix?.[i] ?? NaN));
+      return shares.reduce(
+        (sum, share, axis) => sum + share * (mixes[axis]?.[i] ?? NaN),
+        (1 - others) * (restMix?.[i] ?? NaN),
+      );
     };
     const box = { lo: new Float64Array(mixWidth), hi: new Float64Array(mixWidth) };
     for (let i = 0; i < mixWidth; i++) {
-      const corners = allCorners.map((ends) => mixed(axes.map(({ lo, step }, axis) => lo + step * ((slots[axis] ?? NaN) + (ends[axis] ?? NaN))), i));
-      const own = task.bottles.map((_, bottle) => units[(time * task.bottles.length + bottle) * mixWidth + i] ?? NaN);
-      const beside = task.bottles.map(({ shares }, bottle) => (own[bottle] ?? NaN) - mixed(axes.map(({ pigment }) => shares[pigment]), i));
+      const corners = allCorners.map((ends) =>
+        mixed(
+          axes.map(({ lo, step }, axis) => lo + step * ((slots[axis] ?? NaN) + (ends[axis] ?? NaN))),
+          i,
+        ),
+      );
+      const own = task.bottles.map(
+        (_, bottle) => units[(time * task.bottles.length + bottle) * mixWidth + i] ?? NaN,
+      );
+      const beside = task.bottles.map(
+        ({ shares }, bottle) =>
+          (own[bottle] ?? NaN) -
+          mixed(
+            axes.map(({ pigment }) => shares[pigment]),
+            i,
+          ),
+      );
       box.lo[i] = Math.max(0, Math.min(...own), Math.min(...corners) + Math.min(...beside));
-      box.hi[i] = Math.max(box.lo[i] ?? NaN, Math.min(Math.max(...own), Math.max(...corners) + Math.max(...beside)));
+      box.hi[i] = Math.max(
+        box.lo[i] ?? NaN,
+        Math.min(Math.max(...own), Math.max(...corners) + Math.max(...beside)),
+      );
     }
     return bounds.floor(box, task.doses[dose] ?? NaN);
   });
   return Math.max(...floors);
 }
 
-test.each([['the palette', bottles], ['own spectra', withOwn], ['three pigments', bottles.slice(5, 9)], ['two', bottles.slice(10)], ['one bottle', bottles.slice(3, 4)]] as const)('[property] the floor of a cell is that of the box round its sixteen corners: %s', (_, some) => {
+test.each([
+  ['the palette', bottles],
+  ['own spectra', withOwn],
+  ['three pigments', bottles.slice(5, 9)],
+  ['two', bottles.slice(10)],
+  ['one bottle', bottles.slice(3, 4)],
+] as const)('[property] the floor of a cell is that of the box round its sixteen corners: %s', (_, some) => {
   for (const target of [base.target, { l: 60, a: 4, b: 25 }, { l: 30, a: 6, b: -3 }]) {
     const task = { ...base, bottles: some, target };
     const cells = cellsOf(task, 400);
@@ -61,10 +109,23 @@ test.each([['the palette', bottles], ['own spectra', withOwn], ['three pigments'
     expect(cells.cellCount).toBe(size0 * size1 * size2 * size3);
     expect(cells.floors).toHaveLength(2 * cells.cellCount);
     // So many slots from where an axis starts lies the share of a bottle.
-    some.forEach(({ shares }, bottle) => axes.forEach(({ pigment, lo, step }, axis) => expect(lo + step * (cells.steps[4 * bottle + axis] ?? NaN)).toBeCloseTo(shares[pigment], 9)));
+    some.forEach(({ shares }, bottle) =>
+      axes.forEach(({ pigment, lo, step }, axis) =>
+        expect(lo + step * (cells.steps[4 * bottle + axis] ?? NaN)).toBeCloseTo(shares[pigment], 9),
+      ),
+    );
     const kinds = new Set<number>();
-    for (let cell = 0, step = Math.max(1, Math.floor(cells.cellCount / 12)); cell < cells.cellCount; cell += step) {
-      const slots = [Math.floor(cell / (size1 * size2 * size3)), Math.floor(cell / (size2 * size3)) % size1, Math.floor(cell / size3) % size2, cell % size3];
+    for (
+      let cell = 0, step = Math.max(1, Math.floor(cells.cellCount / 12));
+      cell < cells.cellCount;
+      cell += step
+    ) {
+      const slots = [
+        Math.floor(cell / (size1 * size2 * size3)),
+        Math.floor(cell / (size2 * size3)) % size1,
+        Math.floor(cell / size3) % size2,
+        cell % size3,
+      ];
       for (const dose of [0, 1]) {
         const [ours, plain] = [cells.floorOf(cell, dose), floorByCorners(task, 400, slots, dose)];
         expect(ours, `${cell} at ${dose}`).toBeCloseTo(plain, 5);
@@ -87,8 +148,16 @@ test('[hand] slots along an axis, and what one drop of each bottle adds', () => 
   expect(cells.sizes).toEqual([11, 1, 1, 1]);
   expect(Array.from(cells.steps)).toEqual([10, 0, 0, 0, 0, 0, 0, 0]);
   // A bottle with a quarter of black as the darkest: half of it lies in the middle.
-  const three = [bottleOf('a', { '77891': 1 }), bottleOf('b', { '77891': 7, '77499': 1 }), bottleOf('c', { '77891': 3, '77499': 1 })];
-  expect(Array.from(cellsOf({ ...base, bottles: three }, 8).steps).filter((_, i) => i % 4 === 0).map((step) => Math.round(1e9 * step) / 1e9)).toEqual([0, 4, 8]);
+  const three = [
+    bottleOf('a', { '77891': 1 }),
+    bottleOf('b', { '77891': 7, '77499': 1 }),
+    bottleOf('c', { '77891': 3, '77499': 1 }),
+  ];
+  expect(
+    Array.from(cellsOf({ ...base, bottles: three }, 8).steps)
+      .filter((_, i) => i % 4 === 0)
+      .map((step) => Math.round(1e9 * step) / 1e9),
+  ).toEqual([0, 4, 8]);
 });
 
 test('[hand] a floor out of every byte is kept as the highest; no limit opens a higher one', () => {
@@ -109,7 +178,9 @@ test('[property] a cell is possible where its least shares add to at most 1 and 
     for (let slot1 = 0; slot1 < size1; slot1++)
       for (let slot2 = 0; slot2 < size2; slot2++)
         for (let slot3 = 0; slot3 < size3; slot3++, cell++) {
-          const least = [slot0, slot1, slot2, slot3].map((slot, axis) => (axes[axis]?.lo ?? NaN) + (axes[axis]?.step ?? NaN) * slot);
+          const least = [slot0, slot1, slot2, slot3].map(
+            (slot, axis) => (axes[axis]?.lo ?? NaN) + (axes[axis]?.step ?? NaN) * slot,
+          );
           const isTooMuch = least.reduce((sum, share) => sum + share, 0) > 1 + 1e-6;
           const isTooWhite = (least[whiteAxis] ?? NaN) > 0.3;
           expect(cells.isPossible(cell, 0.3)).toBe(!isTooMuch && !isTooWhite);
@@ -120,43 +191,77 @@ test('[property] a cell is possible where its least shares add to at most 1 and 
   expect(Math.min(...Object.values(met))).toBeGreaterThan(10);
   // On the edge counts as inside: black alone, and a limit that ends where a slot begins.
   expect(cellsOf({ ...base, bottles: bottles.slice(10) }, 10).isPossible(10, 1)).toBe(true);
-  const [second, limit] = [2 * cells.sizes.slice(whiteAxis + 1).reduce((product, size) => product * size, 1), 2 * (axes[whiteAxis]?.step ?? NaN)];
+  const [second, limit] = [
+    2 * cells.sizes.slice(whiteAxis + 1).reduce((product, size) => product * size, 1),
+    2 * (axes[whiteAxis]?.step ?? NaN),
+  ];
   expect([cells.isPossible(second, limit), cells.isPossible(second, limit - 1e-6)]).toEqual([true, false]);
 });
 
-test.each([['the palette', bottles], ['own spectra', withOwn]] as const)('[property] a cell at a time is the mix in its middle, half a slot along each axis, and the box its floor is made of: %s', (_, some) => {
-  const task = { ...base, bottles: some };
-  const rows = bandRows(task);
-  const cells = cellsOf(task, 400);
-  const { axes, rest } = mixAxes(task, rows, 400);
-  const bounds = mixBounds(rows, task.target);
-  const [, size1, size2, size3] = cells.sizes;
-  for (const cell of [0, 7, Math.floor(cells.cellCount / 3), cells.cellCount - 1]) {
-    const slots = [Math.floor(cell / (size1 * size2 * size3)), Math.floor(cell / (size2 * size3)) % size1, Math.floor(cell / size3) % size2, cell % size3];
-    const floors = task.times.map((years, time) => {
-      const left = leftOf(task.ageing, years);
-      const alone = pigmentMix(rest, left);
-      const moves = axes.map(({ pigment }) => pigmentMix(pigment, left).map((value, i) => value - (alone[i] ?? NaN)));
-      const { middle, halves, box } = cells.cellAt(cell, time);
-      expect(halves).toHaveLength(axes.length);
-      alone.forEach((value, i) => {
-        expect(middle[i]).toBeCloseTo(value + axes.reduce((sum, { lo, step }, axis) => sum + (lo + step * ((slots[axis] ?? NaN) + 0.5)) * (moves[axis]?.[i] ?? NaN), 0), 9);
-        axes.forEach(({ step }, axis) => expect(halves[axis]?.[i]).toBeCloseTo((step / 2) * (moves[axis]?.[i] ?? NaN), 9));
+test.each([
+  ['the palette', bottles],
+  ['own spectra', withOwn],
+] as const)(
+  '[property] a cell at a time is the mix in its middle, half a slot along each axis, and the box its floor is made of: %s',
+  (_, some) => {
+    const task = { ...base, bottles: some };
+    const rows = bandRows(task);
+    const cells = cellsOf(task, 400);
+    const { axes, rest } = mixAxes(task, rows, 400);
+    const bounds = mixBounds(rows, task.target);
+    const [, size1, size2, size3] = cells.sizes;
+    for (const cell of [0, 7, Math.floor(cells.cellCount / 3), cells.cellCount - 1]) {
+      const slots = [
+        Math.floor(cell / (size1 * size2 * size3)),
+        Math.floor(cell / (size2 * size3)) % size1,
+        Math.floor(cell / size3) % size2,
+        cell % size3,
+      ];
+      const floors = task.times.map((years, time) => {
+        const left = leftOf(task.ageing, years);
+        const alone = pigmentMix(rest, left);
+        const moves = axes.map(({ pigment }) =>
+          pigmentMix(pigment, left).map((value, i) => value - (alone[i] ?? NaN)),
+        );
+        const { middle, halves, box } = cells.cellAt(cell, time);
+        expect(halves).toHaveLength(axes.length);
+        alone.forEach((value, i) => {
+          expect(middle[i]).toBeCloseTo(
+            value +
+              axes.reduce(
+                (sum, { lo, step }, axis) =>
+                  sum + (lo + step * ((slots[axis] ?? NaN) + 0.5)) * (moves[axis]?.[i] ?? NaN),
+                0,
+              ),
+            9,
+          );
+          axes.forEach(({ step }, axis) =>
+            expect(halves[axis]?.[i]).toBeCloseTo((step / 2) * (moves[axis]?.[i] ?? NaN), 9),
+          );
+        });
+        return bounds.floor(box, 0.3);
       });
-      return bounds.floor(box, 0.3);
-    });
-    expect(Math.max(...floors)).toBeCloseTo(cells.floorOf(cell, 1), 9);
-  }
-});
+      expect(Math.max(...floors)).toBeCloseTo(cells.floorOf(cell, 1), 9);
+    }
+  },
+);
 
 test('[hand] the place says all of a mix where pigments add to 1 and nothing else is in any bottle', () => {
   const isWhole = (some: readonly Bottle[]) => cellsOf({ ...base, bottles: some }, 40).isWhole;
   const plain = { id: 'plain', shares: { ...noPigment, '77492': 0.6, '77499': 0.4 } };
   const own = Array.from({ length: 36 }, () => ({ k: 0.1, s: 0.1 }));
-  expect([isWhole(bottles), isWhole([plain, { id: 'black', shares: { ...noPigment, '77499': 1 } }])]).toEqual([true, true]);
+  expect([isWhole(bottles), isWhole([plain, { id: 'black', shares: { ...noPigment, '77499': 1 } }])]).toEqual(
+    [true, true],
+  );
   // One bottle alone has no axes to say anything.
   expect(isWhole([plain])).toBe(false);
   // More than its pigments, less than 1, and in one bottle of two alone.
-  expect([isWhole([{ ...plain, shares: { ...plain.shares, own } }]), isWhole([{ id: 'thin', shares: { ...noPigment, '77492': 0.6, '77499': 0.3 } }])]).toEqual([false, false]);
-  expect([isWhole([plain, { id: 'more', shares: { ...noPigment, '77491': 1, own } }]), isWhole([plain, { id: 'thin', shares: { ...noPigment, '77491': 0.9 } }])]).toEqual([false, false]);
+  expect([
+    isWhole([{ ...plain, shares: { ...plain.shares, own } }]),
+    isWhole([{ id: 'thin', shares: { ...noPigment, '77492': 0.6, '77499': 0.3 } }]),
+  ]).toEqual([false, false]);
+  expect([
+    isWhole([plain, { id: 'more', shares: { ...noPigment, '77491': 1, own } }]),
+    isWhole([plain, { id: 'thin', shares: { ...noPigment, '77491': 0.9 } }]),
+  ]).toEqual([false, false]);
 });

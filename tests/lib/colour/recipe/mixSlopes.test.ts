@@ -22,8 +22,16 @@ import { real } from '#tests/tools/real.ts';
 const skin = skinOptics({ l: 61, a: 10, b: 18 });
 if (!skin.ok) throw new Error(skin.reason);
 const task: RecipeTask = {
-  skin, setting: { depthMm: 0.1, coverage: 0.7, veilShare: 0.35 }, bottles, ageing: startAgeing, doses: [0.1, 0.3, 0.65], times: [0, 2],
-  target: { l: 47, a: 10, b: 13 }, mostBottles: 3, mostDrops: 6, mostWhiteShare: 1,
+  skin,
+  setting: { depthMm: 0.1, coverage: 0.7, veilShare: 0.35 },
+  bottles,
+  ageing: startAgeing,
+  doses: [0.1, 0.3, 0.65],
+  times: [0, 2],
+  target: { l: 47, a: 10, b: 13 },
+  mostBottles: 3,
+  mostDrops: 6,
+  mostWhiteShare: 1,
 };
 const white = whiteOf('D65');
 const riseOf = (u: number) => rise({ k: Math.sqrt(u), s: 0 });
@@ -47,14 +55,22 @@ test('[library] a colour with yellow that moves so far comes no nearer, by the C
   const culori = differenceCiede2000();
   let ran = 0;
   fc.assert(
-    fc.property(fc.record({ l: real(15, 80), a: real(-6, 26), b: real(0.5, 30) }), fc.record({ l: real(15, 80), a: real(-6, 26), b: real(0.5, 30) }), real(-1.5, 1.5), real(0, 1.5), real(0, 2 * Math.PI), (one, target, offL, offAB, angle) => {
-      fc.pre(one.b > offAB && Math.hypot(one.a, one.b) > Math.hypot(target.a, target.b) / 3 + offAB);
-      const score = (l: number, a: number, b: number) => culori({ mode: 'lab65', l, a, b }, { mode: 'lab65', ...target });
-      const before = score(one.l, one.a, one.b);
-      const after = score(one.l + offL, one.a + offAB * Math.cos(angle), one.b + offAB * Math.sin(angle));
-      expect(after).toBeGreaterThanOrEqual(before - mostMove(before, Math.abs(offL), offAB));
-      ran++;
-    }),
+    fc.property(
+      fc.record({ l: real(15, 80), a: real(-6, 26), b: real(0.5, 30) }),
+      fc.record({ l: real(15, 80), a: real(-6, 26), b: real(0.5, 30) }),
+      real(-1.5, 1.5),
+      real(0, 1.5),
+      real(0, 2 * Math.PI),
+      (one, target, offL, offAB, angle) => {
+        fc.pre(one.b > offAB && Math.hypot(one.a, one.b) > Math.hypot(target.a, target.b) / 3 + offAB);
+        const score = (l: number, a: number, b: number) =>
+          culori({ mode: 'lab65', l, a, b }, { mode: 'lab65', ...target });
+        const before = score(one.l, one.a, one.b);
+        const after = score(one.l + offL, one.a + offAB * Math.cos(angle), one.b + offAB * Math.sin(angle));
+        expect(after).toBeGreaterThanOrEqual(before - mostMove(before, Math.abs(offL), offAB));
+        ran++;
+      },
+    ),
     { numRuns: 6000, seed: 21 },
   );
   expect(ran).toBe(6000);
@@ -64,8 +80,20 @@ test('[property] between two pigments a line is off by no more than it says, and
   const most = { l: 0, a: 0, b: 0 };
   const pairs = pigmentIds.flatMap((one, i) => pigmentIds.slice(i + 1).map((other) => [one, other] as const));
   for (const [one, other] of pairs)
-    for (const [count, dose] of [[2, 0.1], [4, 0.3], [9, 0.65]] as const) {
-      const some: RecipeTask = { ...task, doses: [dose], times: [0], bottles: [{ id: 'a', shares: { ...noPigment, [one]: 1 } }, { id: 'b', shares: { ...noPigment, [other]: 1 } }] };
+    for (const [count, dose] of [
+      [2, 0.1],
+      [4, 0.3],
+      [9, 0.65],
+    ] as const) {
+      const some: RecipeTask = {
+        ...task,
+        doses: [dose],
+        times: [0],
+        bottles: [
+          { id: 'a', shares: { ...noPigment, [one]: 1 } },
+          { id: 'b', shares: { ...noPigment, [other]: 1 } },
+        ],
+      };
       const rows = bandRows(some);
       const cells = mixCells(some, rows, bottleUnits(some), count);
       const slopes = mixSlopes(rows, some.target);
@@ -79,9 +107,16 @@ test('[property] between two pigments a line is off by no more than it says, and
         for (const part of [-0.5, -0.3, 0, 0.3, 0.5]) {
           const mix = middle.map((value, i) => Math.max(0, value + 2 * part * (halves[0]?.[i] ?? NaN)));
           const on = (at: number) => (lines[3 + at] ?? NaN) + part * (lines[4 + at] ?? NaN);
-          const line = xyzToLab({ x: (on(0) + on(5)) * white.x, y: on(0) * white.y, z: (on(0) - on(10)) * white.z }, white);
+          const line = xyzToLab(
+            { x: (on(0) + on(5)) * white.x, y: on(0) * white.y, z: (on(0) - on(10)) * white.z },
+            white,
+          );
           const lab = labOf(mix, 0, dose);
-          const parts = { l: Math.abs(lab.l - line.l) / offL, a: Math.abs(lab.a - line.a) / offA, b: Math.abs(lab.b - line.b) / offB };
+          const parts = {
+            l: Math.abs(lab.l - line.l) / offL,
+            a: Math.abs(lab.a - line.a) / offA,
+            b: Math.abs(lab.b - line.b) / offB,
+          };
           for (const name of ['l', 'a', 'b'] as const) {
             expect(parts[name], `${one} ${other} ${dose} ${name}`).toBeLessThanOrEqual(1);
             most[name] = Math.max(most[name], parts[name]);
@@ -94,48 +129,79 @@ test('[property] between two pigments a line is off by no more than it says, and
 
 /** The place of a recipe in a cell's slots. */
 function placeOf(recipe: readonly number[], steps: Float64Array): readonly number[] {
-  return [0, 1, 2, 3].map((axis) => recipe.reduce((place, count, bottle) => place + count * (steps[4 * bottle + axis] ?? NaN), 0) / totalDrops(recipe));
+  return [0, 1, 2, 3].map(
+    (axis) =>
+      recipe.reduce((place, count, bottle) => place + count * (steps[4 * bottle + axis] ?? NaN), 0) /
+      totalDrops(recipe),
+  );
 }
-const recipes = fc.array(fc.constantFrom(0, 0, 0, 1, 2, 4), { minLength: 12, maxLength: 12 }).filter((recipe) => totalDrops(recipe) > 0);
+const recipes = fc
+  .array(fc.constantFrom(0, 0, 0, 1, 2, 4), { minLength: 12, maxLength: 12 })
+  .filter((recipe) => totalDrops(recipe) > 0);
 
-test.each([[40, 0], [3000, 0.3], [60_000, 0.9]])('[property] along the lines of %i cells no recipe is ruled out at its own score, and many a little below it', (count, sharp) => {
-  let [ran, tight] = [0, 0];
-  const targets = [{ l: 47, a: 10, b: 13 }, { l: 38, a: 7, b: 9 }, { l: 60, a: 13, b: 21 }, { l: 44, a: 3, b: -4 }];
-  for (const [which, target] of targets.entries()) {
-    const one = { ...task, target };
-    const cells = mixCells(one, bandRows(one), bottleUnits(one), count);
-    expect(cells.isWhole).toBe(true);
-    const lines = cellLines(one, cells);
-    const exact = scorerOf(one);
-    fc.assert(
-      fc.property(recipes, fc.integer({ min: 0, max: 2 }), (recipe, dose) => {
-        lines.place.set(placeOf(recipe, cells.steps));
-        const score = exact(recipe, one.doses[dose] ?? NaN);
-        expect(lines.mayReach(dose, score)).toBe(true);
-        expect(lines.mayReach(dose, Infinity)).toBe(true);
-        // Lines say nothing of a target without yellow, and less of thick layers.
-        if (target.b < 0 || dose > 0) return;
-        ran++;
-        if (!lines.mayReach(dose, score - 1)) tight++;
-      }),
-      { numRuns: 400, seed: 22 + which },
-    );
-  }
-  expect(tight / ran).toBeGreaterThanOrEqual(sharp);
-});
+test.each([
+  [40, 0],
+  [3000, 0.3],
+  [60_000, 0.9],
+])(
+  '[property] along the lines of %i cells no recipe is ruled out at its own score, and many a little below it',
+  (count, sharp) => {
+    let [ran, tight] = [0, 0];
+    const targets = [
+      { l: 47, a: 10, b: 13 },
+      { l: 38, a: 7, b: 9 },
+      { l: 60, a: 13, b: 21 },
+      { l: 44, a: 3, b: -4 },
+    ];
+    for (const [which, target] of targets.entries()) {
+      const one = { ...task, target };
+      const cells = mixCells(one, bandRows(one), bottleUnits(one), count);
+      expect(cells.isWhole).toBe(true);
+      const lines = cellLines(one, cells);
+      const exact = scorerOf(one);
+      fc.assert(
+        fc.property(recipes, fc.integer({ min: 0, max: 2 }), (recipe, dose) => {
+          lines.place.set(placeOf(recipe, cells.steps));
+          const score = exact(recipe, one.doses[dose] ?? NaN);
+          expect(lines.mayReach(dose, score)).toBe(true);
+          expect(lines.mayReach(dose, Infinity)).toBe(true);
+          // Lines say nothing of a target without yellow, and less of thick layers.
+          if (target.b < 0 || dose > 0) return;
+          ran++;
+          if (!lines.mayReach(dose, score - 1)) tight++;
+        }),
+        { numRuns: 400, seed: 22 + which },
+      );
+    }
+    expect(tight / ran).toBeGreaterThanOrEqual(sharp);
+  },
+);
 
 test('[property] with lines and without, whole and in parts, a search finds the same', () => {
-  for (const [l, a, b] of [[47, 10, 13], [38, 6, 8], [58, 14, 20], [30, 12, 4], [66, 9, 14]] as const) {
+  for (const [l, a, b] of [
+    [47, 10, 13],
+    [38, 6, 8],
+    [58, 14, 20],
+    [30, 12, 4],
+    [66, 9, 14],
+  ] as const) {
     const one = { ...task, target: { l, a, b } };
     const without = rankRecipes(one, [screenRecipes(one, wanted, { hasLines: false })]);
-    const parts = [0, 1].map((index) => screenRecipes(one, wanted, { hasLines: true, part: { index, of: 2 } }));
+    const parts = [0, 1].map((index) =>
+      screenRecipes(one, wanted, { hasLines: true, part: { index, of: 2 } }),
+    );
     expect(rankRecipes(one, parts)).toEqual(without);
   }
 });
 
 test('[hand] a bottle with a spectrum of its own is not told by its place: no lines', () => {
-  const own = { id: 'own1', shares: { ...noPigment, own: Array.from({ length: 36 }, () => ({ k: 1, s: 2 })) } };
+  const own = {
+    id: 'own1',
+    shares: { ...noPigment, own: Array.from({ length: 36 }, () => ({ k: 1, s: 2 })) },
+  };
   const one = { ...task, bottles: [...bottles, own] };
   expect(mixCells(one, bandRows(one), bottleUnits(one), 100).isWhole).toBe(false);
-  expect(rankRecipes(one, [screenRecipes(one, wanted, { hasLines: true })])).toEqual(rankRecipes(one, [screenRecipes(one, wanted)]));
+  expect(rankRecipes(one, [screenRecipes(one, wanted, { hasLines: true })])).toEqual(
+    rankRecipes(one, [screenRecipes(one, wanted)]),
+  );
 });

@@ -1,7 +1,15 @@
 import { expect, test } from 'vitest';
 import { bottles } from '#lib/colour/bottles.ts';
 import { pigmentIds } from '#lib/colour/pigments.ts';
-import { bottlesUsed, compareSimplicity, forEachRecipe, isSimplestRatio, recipeCount, totalDrops, type Recipe } from '#lib/colour/recipe/recipes.ts';
+import {
+  bottlesUsed,
+  compareSimplicity,
+  forEachRecipe,
+  isSimplestRatio,
+  recipeCount,
+  totalDrops,
+  type Recipe,
+} from '#lib/colour/recipe/recipes.ts';
 
 test('[hand] 12 bottles, 4 used, 8 drops: 48,914 recipes, 46,993 ratios; 24, 4, 16: 20,506,264', () => {
   let [all, ratios] = [0, 0];
@@ -29,7 +37,14 @@ test('[property] every recipe comes once, within its limits', () => {
 });
 
 test('[hand] the simpler recipe has fewer drops, then fewer bottles, then comes first in the list', () => {
-  const order: readonly Recipe[] = [[1, 0, 0], [0, 1, 0], [2, 0, 0], [1, 1, 0], [1, 0, 1], [3, 0, 0]];
+  const order: readonly Recipe[] = [
+    [1, 0, 0],
+    [0, 1, 0],
+    [2, 0, 0],
+    [1, 1, 0],
+    [1, 0, 1],
+    [3, 0, 0],
+  ];
   expect(order.toReversed().toSorted(compareSimplicity)).toEqual(order);
   expect(compareSimplicity([1, 2], [1, 2])).toBe(0);
   expect(bottlesUsed([2, 0, 1])).toBe(2);
@@ -41,5 +56,9 @@ test('[hand] the simpler recipe has fewer drops, then fewer bottles, then comes 
 test('[property] the palette has twelve bottles, named once, whose shares add to 1', () => {
   expect(bottles).toHaveLength(12);
   expect(new Set(bottles.map(({ id }) => id)).size).toBe(12);
-  for (const { id, shares } of bottles) expect(pigmentIds.reduce((sum, pigment) => sum + shares[pigment], 0), id).toBeCloseTo(1, 12);
+  for (const { id, shares } of bottles)
+    expect(
+      pigmentIds.reduce((sum, pigment) => sum + shares[pigment], 0),
+      id,
+    ).toBeCloseTo(1, 12);
 });

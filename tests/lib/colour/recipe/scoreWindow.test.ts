@@ -7,8 +7,16 @@ import { groupOf, scoreWindow } from '#lib/colour/recipe/scoreWindow.ts';
 import { real } from '#tests/tools/real.ts';
 
 /** L* of Y by the definition of CIE 15:2004, 8.2.1, Y of white 100. */
-const lightnessOf = (y: number) => (y / 100 > 216 / 24389 ? 116 * Math.cbrt(y / 100) - 16 : ((24389 / 27) * y) / 100);
-const heard = fc.array(fc.record({ drops: fc.integer({ min: 1, max: 3 }), used: fc.integer({ min: 1, max: 2 }), score: real(0, 12) }), { minLength: 1, maxLength: 12 });
+const lightnessOf = (y: number) =>
+  y / 100 > 216 / 24389 ? 116 * Math.cbrt(y / 100) - 16 : ((24389 / 27) * y) / 100;
+const heard = fc.array(
+  fc.record({
+    drops: fc.integer({ min: 1, max: 3 }),
+    used: fc.integer({ min: 1, max: 2 }),
+    score: real(0, 12),
+  }),
+  { minLength: 1, maxLength: 12 },
+);
 
 test('[property] after any scores each limit is what it says; Y lies open as far as the floor of lightness lets it, and no farther', () => {
   fc.assert(
@@ -22,9 +30,14 @@ test('[property] after any scores each limit is what it says; Y lies open as far
       for (const drops of [1, 2, 3])
         for (const used of [1, 2]) {
           const group = groupOf(drops, used, 2);
-          const [ofDrops, ofGroup] = [least(scores.filter((one) => one.drops === drops)), least(scores.filter((one) => one.drops === drops && one.used === used))];
-          // The nearest of its drops; the nearest of its drops and bottles, where as good as the best; all that are counted.
-          const limit = room + Math.max(ofDrops, Math.min(ofGroup, Math.max(farEnough, nearest + near)), nearest + near);
+          const [ofDrops, ofGroup] = [
+            least(scores.filter((one) => one.drops === drops)),
+            least(scores.filter((one) => one.drops === drops && one.used === used)),
+          ];
+          // The nearest of its drops; the nearest of its drops and bottles, where as good as the best; all
+          // that are counted.
+          const limit =
+            room + Math.max(ofDrops, Math.min(ofGroup, Math.max(farEnough, nearest + near)), nearest + near);
           if (ofDrops === Infinity) {
             expect(window.limits[group]).toBe(Infinity);
             expect(window.bytes[group]).toBe(255);
@@ -33,7 +46,10 @@ test('[property] after any scores each limit is what it says; Y lies open as far
           expect(window.limits[group]).toBeCloseTo(limit, 12);
           // A byte stands for (byte − 1)/12 to byte/12: the highest that may hold a floor within the limit.
           expect(window.bytes[group]).toBe(limit * 12 >= 254 ? 255 : 1 + Math.floor(limit * 12));
-          for (const [edge, step] of [[window.yLo[group] ?? NaN, -1], [window.yHi[group] ?? NaN, 1]] as const) {
+          for (const [edge, step] of [
+            [window.yLo[group] ?? NaN, -1],
+            [window.yHi[group] ?? NaN, 1],
+          ] as const) {
             // 0.002 of room: a Y of 0.001 inside the edge is beyond the limit, one of 0.0025 within it.
             expect(lightnessFloor(lightnessOf(edge - step * 0.001), l)).toBeGreaterThan(limit);
             expect(lightnessFloor(lightnessOf(edge - step * 0.0025), l)).toBeLessThan(limit);
@@ -51,7 +67,10 @@ test('[library] a grey on the edge of the window is as far from its target as th
     const window = scoreWindow(target, 1, 1, { near: 0, farEnough: 0, mostCounted: 0 });
     window.hear(1, 1, 2);
     for (const y of [window.yLo[groupOf(1, 1, 1)] ?? NaN, window.yHi[groupOf(1, 1, 1)] ?? NaN]) {
-      const apart = difference({ mode: 'lab65', l: lightnessOf(y), a: 0, b: 0 }, { mode: 'lab65', ...target });
+      const apart = difference(
+        { mode: 'lab65', l: lightnessOf(y), a: 0, b: 0 },
+        { mode: 'lab65', ...target },
+      );
       expect(apart).toBeGreaterThan(2);
       expect(apart).toBeLessThan(2.3);
     }

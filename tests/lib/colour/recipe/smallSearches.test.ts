@@ -13,7 +13,8 @@ import { skinOptics } from '#lib/colour/skinOptics.ts';
 import { startAgeing } from '#lib/colour/startPlan.ts';
 import { real } from '#tests/tools/real.ts';
 
-// Searches small enough to look at every recipe, each in a few milliseconds: they judge every change of the search.
+// Searches small enough to look at every recipe, each in a few milliseconds: they judge every change of the
+// search.
 
 type Row = Readonly<{ recipe: Recipe; dose: number; score: number; drops: number; used: number }>;
 
@@ -21,12 +22,18 @@ type Row = Readonly<{ recipe: Recipe; dose: number; score: number; drops: number
 function allRows(task: RecipeTask): readonly Row[] {
   const colours = colourerOf(task);
   const { target, mostDarker = Infinity, mostLeanDeg = 180 } = task;
-  const lean = (a: number, b: number) => Math.abs(((hueDeg(a, b) - hueDeg(target.a, target.b) + 540) % 360) - 180);
+  const lean = (a: number, b: number) =>
+    Math.abs(((hueDeg(a, b) - hueDeg(target.a, target.b) + 540) % 360) - 180);
   const rows: Row[] = [];
   forEachRecipe(task.bottles.length, task.mostBottles, task.mostDrops, (reused) => {
     const recipe = reused.slice();
-    const [drops, used] = [recipe.reduce((sum, count) => sum + count, 0), recipe.filter((count) => count > 0).length];
-    const white = recipe.reduce((sum, count, bottle) => sum + count * (task.bottles[bottle]?.shares['77891'] ?? NaN), 0) / drops;
+    const [drops, used] = [
+      recipe.reduce((sum, count) => sum + count, 0),
+      recipe.filter((count) => count > 0).length,
+    ];
+    const white =
+      recipe.reduce((sum, count, bottle) => sum + count * (task.bottles[bottle]?.shares['77891'] ?? NaN), 0) /
+      drops;
     if (white > task.mostWhiteShare + 1e-9) return;
     for (const dose of task.doses) {
       const labs = colours(recipe, dose);
@@ -40,30 +47,71 @@ const earlier = (one: Recipe, other: Recipe) => {
   const at = one.findIndex((count, bottle) => count !== other[bottle]);
   return at < 0 ? 0 : (other[at] ?? NaN) - (one[at] ?? NaN);
 };
-/** Nearest first; of ties the fewest drops, then bottles, then the earliest bottles, then the smallest dose. */
+/**
+ * Nearest first; of ties the fewest drops, then bottles, then the earliest bottles, then the smallest dose.
+ */
 const inOrder = (one: Row, other: Row) =>
-  Math.round(one.score * 1e6) - Math.round(other.score * 1e6) || one.drops - other.drops || one.used - other.used || earlier(one.recipe, other.recipe) || one.dose - other.dose;
+  Math.round(one.score * 1e6) - Math.round(other.score * 1e6) ||
+  one.drops - other.drops ||
+  one.used - other.used ||
+  earlier(one.recipe, other.recipe) ||
+  one.dose - other.dose;
 const found = ({ recipe, dose, score }: Row) => ({ recipe, dose, score });
 
-const skins = [{ l: 70, a: 9, b: 17 }, { l: 55, a: 11, b: 19 }, { l: 38, a: 10, b: 15 }].map((lab) => {
+const skins = [
+  { l: 70, a: 9, b: 17 },
+  { l: 55, a: 11, b: 19 },
+  { l: 38, a: 10, b: 15 },
+].map((lab) => {
   const skin = skinOptics(lab);
   if (!skin.ok) throw new Error(skin.reason);
   return skin;
 });
 const palettes: readonly (readonly Bottle[])[] = [
-  bottles.slice(10), [5, 11, 3].map((at) => bottles[at] ?? raise()), bottles.slice(2, 6), [8, 0, 9, 11].map((at) => bottles[at] ?? raise()), bottles.slice(7, 8), bottles.slice(10).toReversed(), [1, 11, 8].map((at) => bottles[at] ?? raise()),
+  bottles.slice(10),
+  [5, 11, 3].map((at) => bottles[at] ?? raise()),
+  bottles.slice(2, 6),
+  [8, 0, 9, 11].map((at) => bottles[at] ?? raise()),
+  bottles.slice(7, 8),
+  bottles.slice(10).toReversed(),
+  [1, 11, 8].map((at) => bottles[at] ?? raise()),
   // The same pigment twice over: every recipe ties with another.
   [bottles[6] ?? raise(), { ...(bottles[6] ?? raise()), id: 'again' }, bottles[11] ?? raise()],
 ];
-const tasks = fc.record({
-  skin: fc.constantFrom(...skins), bottles: fc.constantFrom(...palettes), doses: fc.constantFrom([0.2], [0.3, 0.08], [0.05, 0.15, 0.5]), times: fc.constantFrom([0], [2], [0, 2], [0, 1, 4]),
-  target: fc.record({ l: real(20, 68), a: real(-2, 16), b: real(-2, 22) }), mostBottles: fc.integer({ min: 1, max: 3 }), mostDrops: fc.integer({ min: 1, max: 4 }), mostWhiteShare: fc.constantFrom(1, 0.4, 0.1),
-  look: fc.constantFrom({}, {}, { mostDarker: 0.5 }, { mostDarker: 4 }, { mostLeanDeg: 4 }, { mostDarker: 1, mostLeanDeg: 12 }),
-}).map(({ look, ...task }): RecipeTask => ({ ...task, ...look, setting: { depthMm: 0.1, coverage: 0.8, veilShare: 0.35 }, ageing: startAgeing }));
+const tasks = fc
+  .record({
+    skin: fc.constantFrom(...skins),
+    bottles: fc.constantFrom(...palettes),
+    doses: fc.constantFrom([0.2], [0.3, 0.08], [0.05, 0.15, 0.5]),
+    times: fc.constantFrom([0], [2], [0, 2], [0, 1, 4]),
+    target: fc.record({ l: real(20, 68), a: real(-2, 16), b: real(-2, 22) }),
+    mostBottles: fc.integer({ min: 1, max: 3 }),
+    mostDrops: fc.integer({ min: 1, max: 4 }),
+    mostWhiteShare: fc.constantFrom(1, 0.4, 0.1),
+    look: fc.constantFrom(
+      {},
+      {},
+      { mostDarker: 0.5 },
+      { mostDarker: 4 },
+      { mostLeanDeg: 4 },
+      { mostDarker: 1, mostLeanDeg: 12 },
+    ),
+  })
+  .map(({ look, ...task }): RecipeTask => ({
+    ...task,
+    ...look,
+    setting: { depthMm: 0.1, coverage: 0.8, veilShare: 0.35 },
+    ageing: startAgeing,
+  }));
 
 test('[property] a small search finds what looking at every recipe finds: the best, the simplest as good, the best of each number of drops, and how many are near', () => {
   const met = { none: 0, simpler: 0, same: 0, counted: 0, more: 0 };
-  const asked = fc.constantFrom(wanted, { ...wanted, mostCounted: 1 }, { near: 2, farEnough: 0, mostCounted: 3 }, { near: 3, farEnough: 6, mostCounted: 1000 });
+  const asked = fc.constantFrom(
+    wanted,
+    { ...wanted, mostCounted: 1 },
+    { near: 2, farEnough: 0, mostCounted: 3 },
+    { near: 3, farEnough: 6, mostCounted: 1000 },
+  );
   fc.assert(
     fc.property(tasks, asked, (task, { near, farEnough, mostCounted }) => {
       const rows = allRows(task).toSorted(inOrder);
@@ -75,10 +123,21 @@ test('[property] a small search finds what looking at every recipe finds: the be
         return;
       }
       const good = rows.filter(({ score }) => score <= Math.max(farEnough, best.score + near));
-      const [simplest = best] = good.toSorted((one, other) => one.drops - other.drops || one.used - other.used || inOrder(one, other));
-      const byDrops = Array.from({ length: task.mostDrops }, (_, i) => rows.find(({ drops }) => drops === i + 1)).filter((row) => row !== undefined);
+      const [simplest = best] = good.toSorted(
+        (one, other) => one.drops - other.drops || one.used - other.used || inOrder(one, other),
+      );
+      const byDrops = Array.from({ length: task.mostDrops }, (_, i) =>
+        rows.find(({ drops }) => drops === i + 1),
+      ).filter((row) => row !== undefined);
       const count = rows.filter(({ score }) => score <= best.score + near).length;
-      expect(result).toEqual({ ok: true, best: found(best), simplest: found(simplest), byDrops: byDrops.map(found), nearBest: Math.min(count, mostCounted), hasMoreNear: count > mostCounted });
+      expect(result).toEqual({
+        ok: true,
+        best: found(best),
+        simplest: found(simplest),
+        byDrops: byDrops.map(found),
+        nearBest: Math.min(count, mostCounted),
+        hasMoreNear: count > mostCounted,
+      });
       met[simplest.drops === best.drops ? 'same' : 'simpler']++;
       met[count > mostCounted ? 'more' : 'counted']++;
     }),
@@ -94,16 +153,24 @@ test('[property] the parts of a small screen keep every recipe that could win, o
       const shares: number[] = [];
       const kept = Array.from({ length: of }, (_, index) => {
         const heard: number[] = [];
-        const part = screenRecipes(task, wanted, { part: { index, of }, onProgress: (share) => heard.push(share), hasLines: index === 1 });
+        const part = screenRecipes(task, wanted, {
+          part: { index, of },
+          onProgress: (share) => heard.push(share),
+          hasLines: index === 1,
+        });
         expect(heard).toEqual(heard.toSorted((one, other) => one - other));
         shares.push(heard.at(-1) ?? NaN);
-        return Array.from(part.doses, (dose, place) => ({ key: `${recipeAt(part, place, task.bottles.length).join(' ')} at ${task.doses[dose]}`, score: part.scores[place] ?? NaN }));
+        return Array.from(part.doses, (dose, place) => ({
+          key: `${recipeAt(part, place, task.bottles.length).join(' ')} at ${task.doses[dose]}`,
+          score: part.scores[place] ?? NaN,
+        }));
       });
       expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
       const all = new Map(kept.flat().map(({ key, score }) => [key, score]));
       expect(all.size).toBe(kept.flat().length);
       const byKey = new Map(rows.map((row) => [`${row.recipe.join(' ')} at ${row.dose}`, row]));
-      for (const [key, score] of all) expect(Math.abs(score - (byKey.get(key)?.score ?? NaN)), key).toBeLessThan(screenError(task.target));
+      for (const [key, score] of all)
+        expect(Math.abs(score - (byKey.get(key)?.score ?? NaN)), key).toBeLessThan(screenError(task.target));
       const nearest = Math.min(...rows.map(({ score }) => score));
       for (const [key, { score, drops }] of byKey) {
         const isBestOfDrops = rows.every((other) => other.drops !== drops || other.score >= score);
@@ -115,25 +182,64 @@ test('[property] the parts of a small screen keep every recipe that could win, o
 });
 
 test('[hand] at every time the whole mix is judged by its look: yellow and black keep a hue that neither keeps alone', () => {
-  const task: RecipeTask = { skin: skins[0] ?? raise(), setting: { depthMm: 0.1, coverage: 1, veilShare: 0.35 }, bottles: [bottles[0] ?? raise(), bottles[10] ?? raise()], ageing: startAgeing, doses: [0.4], times: [0, 0.2], target: { l: 50, a: 10, b: 14 }, mostBottles: 2, mostDrops: 2, mostWhiteShare: 1, mostLeanDeg: 0 };
-  const hues = (recipe: Recipe, dose: number) => colourerOf(task)(recipe, dose).map(({ a, b }) => hueDeg(a, b));
+  const task: RecipeTask = {
+    skin: skins[0] ?? raise(),
+    setting: { depthMm: 0.1, coverage: 1, veilShare: 0.35 },
+    bottles: [bottles[0] ?? raise(), bottles[10] ?? raise()],
+    ageing: startAgeing,
+    doses: [0.4],
+    times: [0, 0.2],
+    target: { l: 50, a: 10, b: 14 },
+    mostBottles: 2,
+    mostDrops: 2,
+    mostWhiteShare: 1,
+    mostLeanDeg: 0,
+  };
+  const hues = (recipe: Recipe, dose: number) =>
+    colourerOf(task)(recipe, dose).map(({ a, b }) => hueDeg(a, b));
   const mix = hues([1, 1], 0.4);
-  const [middle, half] = [(Math.min(...mix) + Math.max(...mix)) / 2, (Math.max(...mix) - Math.min(...mix)) / 2];
+  const [middle, half] = [
+    (Math.min(...mix) + Math.max(...mix)) / 2,
+    (Math.max(...mix) - Math.min(...mix)) / 2,
+  ];
   // At either time each half alone, and each alone at the whole dose, lies outside.
-  for (const [recipe, dose] of [[[1, 0], 0.2], [[0, 1], 0.2], [[2, 0], 0.4], [[0, 2], 0.4]] as const) for (const hue of hues(recipe, dose)) expect(Math.abs(hue - middle)).toBeGreaterThan(half + 1);
-  const target = { l: 50, a: 18 * Math.cos((middle * Math.PI) / 180), b: 18 * Math.sin((middle * Math.PI) / 180) };
+  for (const [recipe, dose] of [
+    [[1, 0], 0.2],
+    [[0, 1], 0.2],
+    [[2, 0], 0.4],
+    [[0, 2], 0.4],
+  ] as const)
+    for (const hue of hues(recipe, dose)) expect(Math.abs(hue - middle)).toBeGreaterThan(half + 1);
+  const target = {
+    l: 50,
+    a: 18 * Math.cos((middle * Math.PI) / 180),
+    b: 18 * Math.sin((middle * Math.PI) / 180),
+  };
   const kept = screenRecipes({ ...task, target, mostLeanDeg: half + 0.5 }, wanted);
   expect(Array.from(kept.doses, (_, place) => recipeAt(kept, place, 2))).toEqual([[1, 1]]);
 });
 
 test('[property] progress rises from step to step of a hundredth at least, and ends at 1', () => {
   const heard: number[] = [];
-  const task: RecipeTask = { skin: skins[0] ?? raise(), setting: { depthMm: 0.1, coverage: 0.8, veilShare: 0.35 }, bottles, ageing: startAgeing, doses: [0.2], times: [0], target: { l: 50, a: 10, b: 14 }, mostBottles: 3, mostDrops: 5, mostWhiteShare: 1 };
+  const task: RecipeTask = {
+    skin: skins[0] ?? raise(),
+    setting: { depthMm: 0.1, coverage: 0.8, veilShare: 0.35 },
+    bottles,
+    ageing: startAgeing,
+    doses: [0.2],
+    times: [0],
+    target: { l: 50, a: 10, b: 14 },
+    mostBottles: 3,
+    mostDrops: 5,
+    mostWhiteShare: 1,
+  };
   findRecipe(task, (share) => heard.push(share));
-  // What is passed at a step is at most one branch of two bottles with all that follow it, here less than a tenth.
+  // What is passed at a step is at most one branch of two bottles with all that follow it, here less than a
+  // tenth.
   expect(heard.length).toBeGreaterThan(20);
   expect(heard.length).toBeLessThanOrEqual(101);
-  for (const [i, share] of heard.slice(1, -1).entries()) expect(share - (heard[i] ?? NaN)).toBeGreaterThanOrEqual(0.01 - 1e-12);
+  for (const [i, share] of heard.slice(1, -1).entries())
+    expect(share - (heard[i] ?? NaN)).toBeGreaterThanOrEqual(0.01 - 1e-12);
   expect(heard.at(-1)).toBe(1);
   // Recipes of one bottle are told by nobody: 12·5 of them are missing before the end.
   const all = recipeCount(12, 3, 5);

@@ -10,11 +10,21 @@ import { intervalAround } from '#lib/quantities/interval.ts';
 import { drawFrom, drawNormal } from '#lib/quantities/seed.ts';
 import { real } from '#tests/tools/real.ts';
 
-const outline: Brow = { frontLower: { uMm: 15, vMm: 17 }, frontTop: { uMm: 14, vMm: 25 }, archTop: { uMm: 47, vMm: 33 }, archLower: { uMm: 46, vMm: 27 }, tail: { uMm: 64, vMm: 20 } };
+const outline: Brow = {
+  frontLower: { uMm: 15, vMm: 17 },
+  frontTop: { uMm: 14, vMm: 25 },
+  archTop: { uMm: 47, vMm: 33 },
+  archLower: { uMm: 46, vMm: 27 },
+  tail: { uMm: 64, vMm: 20 },
+};
 const rest: Taken = { pose: 'rest', posture: 'sitting', skin: 'normal' };
 const taken = (skin: SkinState) => ({ approved: rest, now: { ...rest, skin } });
 // u = √(2(0.3²/5 + 0.206²)) = 0.348; five marks together: k 2.569; real from 0.894.
-const choices: AgainChoices = { reading: { temMm: 0.3, readings: 5, budgetMm: 0.206 }, comparisons: 5, chaseFromMm: 1 };
+const choices: AgainChoices = {
+  reading: { temMm: 0.3, readings: 5, budgetMm: 0.206 },
+  comparisons: 5,
+  chaseFromMm: 1,
+};
 const moved = (by: Partial<Record<keyof Brow, readonly [out: number, up: number]>>): Brow =>
   forBrowMarks((mark) => {
     const [out, up] = by[mark] ?? [0, 0];
@@ -23,7 +33,13 @@ const moved = (by: Partial<Record<keyof Brow, readonly [out: number, up: number]
 
 test('[hand] short of the outline: down from a top, up from a lower edge, inward from the tail', () => {
   expect(browMarks.map(wayOut)).toEqual(['down', 'up', 'up', 'down', 'outward']);
-  const inside = moved({ frontLower: [9, 1.5], frontTop: [9, -1.5], archTop: [-9, -1.5], archLower: [9, 1.5], tail: [-1.5, 9] });
+  const inside = moved({
+    frontLower: [9, 1.5],
+    frontTop: [9, -1.5],
+    archTop: [-9, -1.5],
+    archLower: [9, 1.5],
+    tail: [-1.5, 9],
+  });
   for (const mark of browMarks) {
     expect(shortOfOutlineMm(mark, outline[mark], inside[mark]), mark).toBeCloseTo(1.5, 12);
     expect(shortOfOutlineMm(mark, inside[mark], outline[mark]), mark).toBeCloseTo(-1.5, 12);
@@ -42,12 +58,16 @@ test('[hand] one brow: every kind of answer, on normal and on swollen skin', () 
   expect(answer.marks.archLower.step).toEqual({ do: 'stop', because: 'not-shown' });
   for (const skin of ['normal', 'numb'] as const) {
     const other = browAfterFirstPass(outline, pigment, taken(skin), choices);
-    expect(other.ok && other.marks.tail.step, skin).toEqual({ do: 'add-here', addMm: expect.closeTo(0.95, 12) });
+    expect(other.ok && other.marks.tail.step, skin).toEqual({
+      do: 'add-here',
+      addMm: expect.closeTo(0.95, 12),
+    });
   }
 });
 
 test('[hand] both edges of the arch read lower by nearly the same: nothing is added, both are read again', () => {
-  // Top 1.5 short and lower edge 1.2 over: filled, the arch would run from 25.8 to 33.0, 7.2 mm, where 6.0 was approved.
+  // Top 1.5 short and lower edge 1.2 over: filled, the arch would run from 25.8 to 33.0, 7.2 mm, where 6.0
+  // was approved.
   const steps = (by: Parameters<typeof moved>[0], skin: SkinState = 'swollen') => {
     const answer = browAfterFirstPass(outline, moved(by), taken(skin), choices);
     if (!answer.ok) throw new Error(answer.reason);
@@ -55,44 +75,85 @@ test('[hand] both edges of the arch read lower by nearly the same: nothing is ad
   };
   for (const skin of ['normal', 'numb', 'swollen'] as const) {
     const both = steps({ archTop: [0, -1.5], archLower: [0, -1.2] }, skin);
-    expect([both.archTop.step, both.archLower.step], skin).toEqual([{ do: 'read-again' }, { do: 'read-again' }]);
+    expect([both.archTop.step, both.archLower.step], skin).toEqual([
+      { do: 'read-again' },
+      { do: 'read-again' },
+    ]);
     const up = steps({ frontTop: [0, 1.3], frontLower: [0, 1.3] }, skin);
-    expect([up.frontTop.step, up.frontLower.step], skin).toEqual([{ do: 'read-again' }, { do: 'read-again' }]);
+    expect([up.frontTop.step, up.frontLower.step], skin).toEqual([
+      { do: 'read-again' },
+      { do: 'read-again' },
+    ]);
   }
   // Half as far is still nearer to "moved as well" than to "stayed"; less than half is not.
   expect(steps({ archTop: [0, -1.6], archLower: [0, -0.8] }).archTop.step.do).toBe('read-again');
   expect(steps({ archTop: [0, -1.6], archLower: [0, -0.7] }).archTop.step.do).toBe('add-here');
-  // Apart in opposite ways is not a shift: short at both edges, both are filled; a shift too small to be shown is nothing.
-  expect([steps({ archTop: [0, -1.5], archLower: [0, 1.5] }).archTop.step.do, steps({ archTop: [0, -1.5], archLower: [0, 1.5] }).archLower.step.do]).toEqual(['add-here', 'add-here']);
-  expect(steps({ archTop: [0, -0.8], archLower: [0, -0.8] }).archTop.step).toEqual({ do: 'stop', because: 'not-shown' });
+  // Apart in opposite ways is not a shift: short at both edges, both are filled; a shift too small to be
+  // shown is nothing.
+  expect([
+    steps({ archTop: [0, -1.5], archLower: [0, 1.5] }).archTop.step.do,
+    steps({ archTop: [0, -1.5], archLower: [0, 1.5] }).archLower.step.do,
+  ]).toEqual(['add-here', 'add-here']);
+  expect(steps({ archTop: [0, -0.8], archLower: [0, -0.8] }).archTop.step).toEqual({
+    do: 'stop',
+    because: 'not-shown',
+  });
 });
 
 test('[hand] filling that would make the brow thicker than approved stops: top 2.5 short, lower edge 1.0 over', () => {
-  const answer = browAfterFirstPass(outline, moved({ archTop: [0, -2.5], archLower: [0, -1] }), taken('normal'), choices);
+  const answer = browAfterFirstPass(
+    outline,
+    moved({ archTop: [0, -2.5], archLower: [0, -1] }),
+    taken('normal'),
+    choices,
+  );
   expect(answer.ok && answer.marks.archTop.step).toEqual({ do: 'stop', because: 'thicker' });
   expect(answer.ok && answer.marks.archLower.step).toEqual({ do: 'stop', because: 'over' });
 });
 
 test('[hand] the limits: exactly zero inside is not shown; exactly 1 mm on swollen skin may be added', () => {
-  expect(nextStep({ short: intervalAround(1, 0.5, 2) }, 'normal', 1)).toEqual({ do: 'stop', because: 'not-shown' });
-  expect(nextStep({ short: intervalAround(-1, 0.5, 2) }, 'normal', 1)).toEqual({ do: 'stop', because: 'not-shown' });
+  expect(nextStep({ short: intervalAround(1, 0.5, 2) }, 'normal', 1)).toEqual({
+    do: 'stop',
+    because: 'not-shown',
+  });
+  expect(nextStep({ short: intervalAround(-1, 0.5, 2) }, 'normal', 1)).toEqual({
+    do: 'stop',
+    because: 'not-shown',
+  });
   expect(nextStep({ short: intervalAround(1, 0.49, 2) }, 'swollen', 1)).toEqual({ do: 'add-here', addMm: 1 });
-  expect(nextStep({ short: intervalAround(0.99, 0.4, 2) }, 'swollen', 1)).toEqual({ do: 'stop', because: 'swollen' });
-  expect(nextStep({ short: intervalAround(-0.5, 0.2, 2) }, 'swollen', 1)).toEqual({ do: 'stop', because: 'over' });
-  expect(nextStep({ short: intervalAround(-5, 0.2, 2) }, 'normal', 1)).toEqual({ do: 'stop', because: 'over' });
+  expect(nextStep({ short: intervalAround(0.99, 0.4, 2) }, 'swollen', 1)).toEqual({
+    do: 'stop',
+    because: 'swollen',
+  });
+  expect(nextStep({ short: intervalAround(-0.5, 0.2, 2) }, 'swollen', 1)).toEqual({
+    do: 'stop',
+    because: 'over',
+  });
+  expect(nextStep({ short: intervalAround(-5, 0.2, 2) }, 'normal', 1)).toEqual({
+    do: 'stop',
+    because: 'over',
+  });
 });
 
 test('[hand] another pose, another posture or an outline approved on swollen skin is refused; numb and swollen later are not', () => {
   const with_ = (approved: Taken, now: Taken) => {
-    const answer = afterFirstPass({ right: outline, left: outline }, { right: outline, left: outline }, { approved, now }, choices);
+    const answer = afterFirstPass(
+      { right: outline, left: outline },
+      { right: outline, left: outline },
+      { approved, now },
+      choices,
+    );
     return answer.ok ? 'ok' : answer.reason;
   };
   expect(with_(rest, { ...rest, pose: 'raised' })).toBe('pose-differs');
   expect(with_(rest, { ...rest, posture: 'lying' })).toBe('posture-differs');
   expect(with_({ ...rest, skin: 'swollen' }, { ...rest, skin: 'swollen' })).toBe('approved-on-swollen-skin');
   expect(with_({ ...rest, skin: 'numb' }, rest)).toBe('ok');
-  for (const skin of ['normal', 'numb', 'swollen'] as const) expect(with_(rest, { ...rest, skin })).toBe('ok');
-  expect(browAfterFirstPass(outline, outline, { approved: rest, now: { ...rest, posture: 'lying' } }, choices)).toEqual({ ok: false, reason: 'posture-differs' });
+  for (const skin of ['normal', 'numb', 'swollen'] as const)
+    expect(with_(rest, { ...rest, skin })).toBe('ok');
+  expect(
+    browAfterFirstPass(outline, outline, { approved: rest, now: { ...rest, posture: 'lying' } }, choices),
+  ).toEqual({ ok: false, reason: 'posture-differs' });
 });
 
 test('[property] the answers are a closed set: add here inside the outline, read again, or stop for one of four reasons, or a refusal; never thicker than approved', () => {
@@ -101,41 +162,68 @@ test('[property] the answers are a closed set: add here inside the outline, read
   const posture = fc.constantFrom<Posture>('sitting', 'lying');
   const skin = fc.constantFrom<SkinState>('normal', 'numb', 'swollen');
   const anyTaken = fc.record({ pose, posture, skin });
-  const anyBrow = fc.record({ frontLower: fc.tuple(reach, reach), frontTop: fc.tuple(reach, reach), archTop: fc.tuple(reach, reach), archLower: fc.tuple(reach, reach), tail: fc.tuple(reach, reach) }).map(moved);
+  const anyBrow = fc
+    .record({
+      frontLower: fc.tuple(reach, reach),
+      frontTop: fc.tuple(reach, reach),
+      archTop: fc.tuple(reach, reach),
+      archLower: fc.tuple(reach, reach),
+      tail: fc.tuple(reach, reach),
+    })
+    .map(moved);
   fc.assert(
-    fc.property(anyBrow, anyBrow, anyTaken, anyTaken, real(0.05, 2), fc.integer({ min: 1, max: 9 }), (right, left, approved, now, temMm, readings) => {
-      const answer = afterFirstPass({ right: outline, left: outline }, { right, left }, { approved, now }, { ...choices, reading: { temMm, readings, budgetMm: 0.2 }, comparisons: 10 });
-      if (!answer.ok) {
-        expect(approved.pose !== now.pose || approved.posture !== now.posture || approved.skin === 'swollen').toBe(true);
-        return;
-      }
-      for (const [side, pigment] of [['right', right], ['left', left]] as const) {
-        for (const mark of browMarks) {
-          const { short, step } = answer.brows[side][mark];
-          const gapMm = shortOfOutlineMm(mark, outline[mark], pigment[mark]);
-          expect(short.value).toBe(gapMm);
-          const across = acrossFrom(mark);
-          const overAcrossMm = across ? -shortOfOutlineMm(across, outline[across], pigment[across]) : 0;
-          if (step.do === 'add-here') {
-            // Filled to its outline, the brow is thicker than approved by what stands out across it: nothing that is shown.
-            expect(overAcrossMm).toBeLessThanOrEqual(answer.realFromMm);
-            expect(overAcrossMm).toBeLessThan(gapMm / 2 + 1e-9);
-            expect(step.addMm).toBe(gapMm);
-            expect(step.addMm).toBeGreaterThan(answer.realFromMm);
-            if (now.skin === 'swollen') expect(step.addMm).toBeGreaterThanOrEqual(1);
-          } else if (step.do === 'read-again') {
-            expect(Math.sign(gapMm)).toBe(Math.sign(overAcrossMm));
-            expect(Math.max(Math.abs(gapMm), Math.abs(overAcrossMm))).toBeGreaterThan(answer.realFromMm);
-          } else {
-            expect(stopReasons).toContain(step.because);
-            expect(step.because === 'over').toBe(gapMm < -answer.realFromMm);
-            expect(step.because === 'not-shown').toBe(Math.abs(gapMm) <= answer.realFromMm);
-            if (step.because === 'swollen') expect(now.skin).toBe('swollen');
-            if (step.because === 'thicker') expect(overAcrossMm).toBeGreaterThan(answer.realFromMm);
+    fc.property(
+      anyBrow,
+      anyBrow,
+      anyTaken,
+      anyTaken,
+      real(0.05, 2),
+      fc.integer({ min: 1, max: 9 }),
+      (right, left, approved, now, temMm, readings) => {
+        const answer = afterFirstPass(
+          { right: outline, left: outline },
+          { right, left },
+          { approved, now },
+          { ...choices, reading: { temMm, readings, budgetMm: 0.2 }, comparisons: 10 },
+        );
+        if (!answer.ok) {
+          expect(
+            approved.pose !== now.pose || approved.posture !== now.posture || approved.skin === 'swollen',
+          ).toBe(true);
+          return;
+        }
+        for (const [side, pigment] of [
+          ['right', right],
+          ['left', left],
+        ] as const) {
+          for (const mark of browMarks) {
+            const { short, step } = answer.brows[side][mark];
+            const gapMm = shortOfOutlineMm(mark, outline[mark], pigment[mark]);
+            expect(short.value).toBe(gapMm);
+            const across = acrossFrom(mark);
+            const overAcrossMm = across ? -shortOfOutlineMm(across, outline[across], pigment[across]) : 0;
+            if (step.do === 'add-here') {
+              // Filled to its outline, the brow is thicker than approved by what stands out across it:
+              // nothing that is shown.
+              expect(overAcrossMm).toBeLessThanOrEqual(answer.realFromMm);
+              expect(overAcrossMm).toBeLessThan(gapMm / 2 + 1e-9);
+              expect(step.addMm).toBe(gapMm);
+              expect(step.addMm).toBeGreaterThan(answer.realFromMm);
+              if (now.skin === 'swollen') expect(step.addMm).toBeGreaterThanOrEqual(1);
+            } else if (step.do === 'read-again') {
+              expect(Math.sign(gapMm)).toBe(Math.sign(overAcrossMm));
+              expect(Math.max(Math.abs(gapMm), Math.abs(overAcrossMm))).toBeGreaterThan(answer.realFromMm);
+            } else {
+              expect(stopReasons).toContain(step.because);
+              expect(step.because === 'over').toBe(gapMm < -answer.realFromMm);
+              expect(step.because === 'not-shown').toBe(Math.abs(gapMm) <= answer.realFromMm);
+              if (step.because === 'swollen') expect(now.skin).toBe('swollen');
+              if (step.because === 'thicker') expect(overAcrossMm).toBeGreaterThan(answer.realFromMm);
+            }
           }
         }
-      }
-    }),
+      },
+    ),
     { numRuns: 2000 },
   );
 });
@@ -145,8 +233,17 @@ test('[property] where the pigment truly meets the outline, ten marks together a
   let alarms = 0;
   for (let seed = 0; seed < 2000; seed++) {
     const draw = drawFrom(seed + 900_000);
-    const read = () => forBrowMarks((mark) => ({ uMm: outline[mark].uMm + 0.3 * drawNormal(draw), vMm: outline[mark].vMm + 0.3 * drawNormal(draw) }));
-    const answer = afterFirstPass({ right: read(), left: read() }, { right: read(), left: read() }, taken('normal'), { ...choices, reading, comparisons: 10 });
+    const read = () =>
+      forBrowMarks((mark) => ({
+        uMm: outline[mark].uMm + 0.3 * drawNormal(draw),
+        vMm: outline[mark].vMm + 0.3 * drawNormal(draw),
+      }));
+    const answer = afterFirstPass(
+      { right: read(), left: read() },
+      { right: read(), left: read() },
+      taken('normal'),
+      { ...choices, reading, comparisons: 10 },
+    );
     if (!answer.ok) throw new Error(answer.reason);
     const steps = [...Object.values(answer.brows.right), ...Object.values(answer.brows.left)];
     alarms += steps.some(({ step }) => step.do !== 'stop' || step.because !== 'not-shown') ? 1 : 0;

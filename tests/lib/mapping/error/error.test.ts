@@ -10,7 +10,8 @@ import { drawFrom, drawNormal } from '#lib/quantities/seed.ts';
 import { studentT975 } from '#lib/tables/studentT.ts';
 import { real } from '#tests/tools/real.ts';
 
-const pairsOf = (...pairs: readonly (readonly [number, number])[]) => pairs.map(([firstMm, secondMm]) => ({ firstMm, secondMm }));
+const pairsOf = (...pairs: readonly (readonly [number, number])[]) =>
+  pairs.map(([firstMm, secondMm]) => ({ firstMm, secondMm }));
 
 test('[library] every row of the t table is jstat’s, to half a unit of the third decimal', () => {
   expect(studentT975.length).toBe(34);
@@ -21,7 +22,9 @@ test('[library] every row of the t table is jstat’s, to half a unit of the thi
 });
 
 test('[hand] between two rows the wider factor counts; the ends hold', () => {
-  expect([1, 2, 30, 39, 40, 59, 60, 99, 100, 5000].map(studentFactor)).toEqual([12.706, 4.303, 2.042, 2.042, 2.021, 2.021, 2, 2, 1.984, 1.984]);
+  expect([1, 2, 30, 39, 40, 59, 60, 99, 100, 5000].map(studentFactor)).toEqual([
+    12.706, 4.303, 2.042, 2.042, 2.021, 2.021, 2, 2, 1.984, 1.984,
+  ]);
   expect(studentFactor(Infinity)).toBe(1.96);
   expect(studentFactor(0)).toBe(12.706);
 });
@@ -51,7 +54,12 @@ test('[property] 2,000 technical errors from N pairs: the interval holds the tru
     let hits = 0;
     for (let seed = 0; seed < 2000; seed++) {
       const draw = drawFrom(seed + 700_000 + count);
-      const fit = technicalError(Array.from({ length: count }, () => ({ firstMm: 40 + 0.3 * drawNormal(draw), secondMm: 40 + 0.3 * drawNormal(draw) })));
+      const fit = technicalError(
+        Array.from({ length: count }, () => ({
+          firstMm: 40 + 0.3 * drawNormal(draw),
+          secondMm: 40 + 0.3 * drawNormal(draw),
+        })),
+      );
       if (!fit.ok) throw new Error(fit.reason);
       const { lo, hi } = spreadInterval(fit.temMm, count);
       hits += lo <= 0.3 && 0.3 <= hi ? 1 : 0;
@@ -66,7 +74,12 @@ test('[property] 2,000 unshifted pairs of passes: about 5 % are called shifted; 
     let shifted = 0;
     for (let seed = 0; seed < 2000; seed++) {
       const draw = drawFrom(seed + 800_000 + count);
-      const passes = comparePasses(Array.from({ length: count }, () => ({ firstMm: 30 + 0.3 * drawNormal(draw), secondMm: 30 + shiftMm + 0.3 * drawNormal(draw) })));
+      const passes = comparePasses(
+        Array.from({ length: count }, () => ({
+          firstMm: 30 + 0.3 * drawNormal(draw),
+          secondMm: 30 + shiftMm + 0.3 * drawNormal(draw),
+        })),
+      );
       shifted += passes.ok && passes.isShifted ? 1 : 0;
     }
     return shifted / 2000;
@@ -96,14 +109,17 @@ test('[hand] differences 1, 2 and 3: shift 2 ± 4.303 × 1/√3, scatter 1/√2,
 test('[property] N·TEM² = (N − 1)·scatter² + N·shift²/2: the technical error holds both parts', () => {
   const reading = real(0, 60);
   fc.assert(
-    fc.property(fc.array(fc.record({ firstMm: reading, secondMm: reading }), { minLength: 2, maxLength: 40 }), (repeats) => {
-      const tem = technicalError(repeats);
-      const passes = comparePasses(repeats);
-      if (!tem.ok || !passes.ok) throw new Error('two or more pairs have both');
-      const count = repeats.length;
-      const parts = (count - 1) * passes.scatterMm ** 2 + (count * passes.shift.value ** 2) / 2;
-      expect(Math.abs(count * tem.temMm ** 2 - parts)).toBeLessThan(1e-9 * (1 + parts));
-    }),
+    fc.property(
+      fc.array(fc.record({ firstMm: reading, secondMm: reading }), { minLength: 2, maxLength: 40 }),
+      (repeats) => {
+        const tem = technicalError(repeats);
+        const passes = comparePasses(repeats);
+        if (!tem.ok || !passes.ok) throw new Error('two or more pairs have both');
+        const count = repeats.length;
+        const parts = (count - 1) * passes.scatterMm ** 2 + (count * passes.shift.value ** 2) / 2;
+        expect(Math.abs(count * tem.temMm ** 2 - parts)).toBeLessThan(1e-9 * (1 + parts));
+      },
+    ),
   );
 });
 

@@ -5,7 +5,14 @@ import { tiltBehind } from '#lib/mapping/level/tiltBehind.ts';
 import { real } from '#tests/tools/real.ts';
 
 /** Printed to five decimals in a table of sines. */
-const sines = [[1, 0.01745], [2, 0.0349], [3, 0.05234], [5, 0.08716], [10, 0.17365], [30, 0.5]] as const;
+const sines = [
+  [1, 0.01745],
+  [2, 0.0349],
+  [3, 0.05234],
+  [5, 0.08716],
+  [10, 0.17365],
+  [30, 0.5],
+] as const;
 
 test.each(sines)('[table] a tilt of %d° over 1 mm makes %d mm, either way, and back', (tiltDeg, sine) => {
   expect(fakedHeightMm(1, tiltDeg)).toBeCloseTo(sine, 5);
@@ -44,7 +51,9 @@ test('[property] two points turned about any place in between differ in height b
   fc.assert(
     fc.property(real(10, 150), real(-20, 20), real(0, 1), (spanMm, tiltDeg, share) => {
       const turn = (x: number) => x * Math.sin((tiltDeg / 180) * Math.PI);
-      return Math.abs(turn(share * spanMm) - turn((share - 1) * spanMm) - fakedHeightMm(spanMm, tiltDeg)) < 1e-9;
+      return (
+        Math.abs(turn(share * spanMm) - turn((share - 1) * spanMm) - fakedHeightMm(spanMm, tiltDeg)) < 1e-9
+      );
     }),
   );
 });

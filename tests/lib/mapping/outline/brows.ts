@@ -7,10 +7,24 @@ import { real } from '../../../tools/real.ts';
 export const at = (uMm: number, vMm: number): FacePoint => ({ uMm, vMm });
 
 /** The worked example of the closed form: 287.625 mm². Its front leans in: the top is nearer the midline. */
-export const example: Brow = { frontLower: at(15, 17), frontTop: at(14, 25), archTop: at(47, 33), archLower: at(46, 27), tail: at(64, 20) };
+export const example: Brow = {
+  frontLower: at(15, 17),
+  frontTop: at(14, 25),
+  archTop: at(47, 33),
+  archLower: at(46, 27),
+  tail: at(64, 20),
+};
 
-/** Two straight edges that climb together, level, 8 mm apart until the arch at 40; then both fall to the tail. */
-export const bar: Brow = { frontLower: at(16, 10), frontTop: at(16, 18), archTop: at(40, 18), archLower: at(40, 10), tail: at(56, 10) };
+/**
+ * Two straight edges that climb together, level, 8 mm apart until the arch at 40; then both fall to the tail.
+ */
+export const bar: Brow = {
+  frontLower: at(16, 10),
+  frontTop: at(16, 18),
+  archTop: at(40, 18),
+  archLower: at(40, 10),
+  tail: at(56, 10),
+};
 
 export function outlined(brow: Brow): Outline {
   const outline = outlineOf(brow);
@@ -28,7 +42,18 @@ function hasOutline(brow: Brow): boolean {
 
 /** Brows as people draw them, fronts leaning both ways, arches not above each other. */
 export const brows: fc.Arbitrary<Brow> = fc
-  .tuple(real(8, 20), real(-1.5, 1.5), real(38, 52), real(0.45, 0.75), real(-2, 2), real(6, 18), real(5, 9), real(-2, 9), real(3.5, 8), real(-4, 6))
+  .tuple(
+    real(8, 20),
+    real(-1.5, 1.5),
+    real(38, 52),
+    real(0.45, 0.75),
+    real(-2, 2),
+    real(6, 18),
+    real(5, 9),
+    real(-2, 9),
+    real(3.5, 8),
+    real(-4, 6),
+  )
   .map(([front, lean, length, share, archLean, lowV, thickness, rise, archThickness, tailUp]) => {
     const arch = front + share * length;
     const archTopV = lowV + thickness + rise;

@@ -30,7 +30,12 @@ describe('an edge', () => {
     expect([14, 47, 64].map((u) => edgeHeightMm(upper, u))).toEqual([25, 33, 20]);
     expect([15, 46, 64].map((u) => edgeHeightMm(lower, u))).toEqual([17, 27, 20]);
     expect(edgeAt(upper, 47)?.slope).toBeCloseTo(0, 12);
-    for (const u of [13.999, 64.001, Number.NaN]) expect([edgeHeightMm(upper, u), edgeAt(upper, u), edgeShares(upper, u)]).toEqual([undefined, undefined, undefined]);
+    for (const u of [13.999, 64.001, Number.NaN])
+      expect([edgeHeightMm(upper, u), edgeAt(upper, u), edgeShares(upper, u)]).toEqual([
+        undefined,
+        undefined,
+        undefined,
+      ]);
   });
   it('[hand] shares of the three marks half way: 0.3125 of the end, 0.6875 of the arch, none of the other end', () => {
     expect(edgeShares(upper, 30.5)).toEqual({ front: 0.3125, arch: 0.6875, tail: 0 });
@@ -60,10 +65,14 @@ describe('an edge', () => {
         const outline = outlined(brow);
         for (const edge of [outline.upper, outline.lower]) {
           for (const { end, arch } of halvesOf(edge)) {
-            const heightAt = (t: number) => edgeHeightMm(edge, end.uMm + t * (arch.uMm - end.uMm)) ?? Number.NaN;
+            const heightAt = (t: number) =>
+              edgeHeightMm(edge, end.uMm + t * (arch.uMm - end.uMm)) ?? Number.NaN;
             const heights = [end.vMm, heightAt(Math.min(a, b)), heightAt(Math.max(a, b)), arch.vMm];
             const sign = Math.sign(arch.vMm - end.vMm);
-            for (let i = 1; i < heights.length; i++) expect(sign * ((heights[i] ?? Number.NaN) - (heights[i - 1] ?? Number.NaN))).toBeGreaterThanOrEqual(-1e-9);
+            for (let i = 1; i < heights.length; i++)
+              expect(
+                sign * ((heights[i] ?? Number.NaN) - (heights[i - 1] ?? Number.NaN)),
+              ).toBeGreaterThanOrEqual(-1e-9);
           }
         }
       }),
@@ -79,7 +88,10 @@ describe('an edge', () => {
         const shares = edgeShares(edge, u);
         if (!shares) return false;
         expect(shares.front + shares.arch + shares.tail).toBeCloseTo(1, 12);
-        expect(edgeHeightMm(edge, u)).toBeCloseTo(shares.front * frontLower.vMm + shares.arch * archLower.vMm + shares.tail * tail.vMm, 9);
+        expect(edgeHeightMm(edge, u)).toBeCloseTo(
+          shares.front * frontLower.vMm + shares.arch * archLower.vMm + shares.tail * tail.vMm,
+          9,
+        );
         return Math.min(shares.front, shares.arch, shares.tail) >= 0;
       }),
       { endOnFailure: true },
@@ -93,9 +105,13 @@ describe('area and perimeter', () => {
   });
   it('[hand] the same, piece by piece: 33·30 + 17·28.125 − 31·23.25 − 18·24.375 − 21', () => {
     expect(33 * 30 + 17 * 28.125 - 31 * 23.25 - 18 * 24.375 - 21).toBe(287.625);
-    // Its front turned the other way, top 1 mm further out than the foot: one half edge 31 wide, the other 32, trapezoid added.
+    // Its front turned the other way, top 1 mm further out than the foot: one half edge 31 wide, the other
+    // 32, trapezoid added.
     const out = { ...example, frontLower: at(14, 17), frontTop: at(15, 25) };
-    expect(outlineAreaMm2(outlined(out))).toBeCloseTo(32 * 30 + 17 * 28.125 - 32 * 23.25 - 18 * 24.375 + 21, 10);
+    expect(outlineAreaMm2(outlined(out))).toBeCloseTo(
+      32 * 30 + 17 * 28.125 - 32 * 23.25 - 18 * 24.375 + 21,
+      10,
+    );
   });
   it('[hand] a bar 24 mm long and 8 high with a tail of 16: 192 + 16 · 8 · 0.625', () => {
     expect(outlineAreaMm2(outlined(bar))).toBeCloseTo(192 + 80, 12);
@@ -106,15 +122,24 @@ describe('area and perimeter', () => {
     expect(outlinePerimeterMm(outline)).toBeCloseTo(48 + edgeLengthMm(outline.upper), 10);
     // A front that leans 6 out over 8 up is 10 long.
     const lean = outlined({ ...bar, frontTop: at(22, 18) });
-    expect(outlinePerimeterMm(lean) - edgeLengthMm(lean.upper) - edgeLengthMm(lean.lower)).toBeCloseTo(10, 12);
+    expect(outlinePerimeterMm(lean) - edgeLengthMm(lean.upper) - edgeLengthMm(lean.lower)).toBeCloseTo(
+      10,
+      12,
+    );
   });
   it('[library] perimeter by the lengths of bezier-js, area by its polygon’s shoelace', () => {
     fc.assert(
       fc.property(brows, (brow) => {
         const outline = outlined(brow);
         const curves = outlineCurves(outline).map(bezierOf);
-        const front = Math.hypot(brow.frontTop.uMm - brow.frontLower.uMm, brow.frontTop.vMm - brow.frontLower.vMm);
-        expect(outlinePerimeterMm(outline)).toBeCloseTo(curves.reduce((sum, curve) => sum + curve.length(), front), 4);
+        const front = Math.hypot(
+          brow.frontTop.uMm - brow.frontLower.uMm,
+          brow.frontTop.vMm - brow.frontLower.vMm,
+        );
+        expect(outlinePerimeterMm(outline)).toBeCloseTo(
+          curves.reduce((sum, curve) => sum + curve.length(), front),
+          4,
+        );
         const points = curves.flatMap((curve) => Array.from({ length: 400 }, (_, i) => curve.get(i / 400)));
         points.push({ x: brow.frontTop.uMm, y: brow.frontTop.vMm });
         const twice = points.reduce((sum, p, i) => {
@@ -147,7 +172,12 @@ describe('area and perimeter', () => {
 describe('the outline as data', () => {
   it('[hand] the front half of the example’s upper edge: (14, 25) (25, 29) (36, 33) (47, 33)', () => {
     const [, , , last] = outlineCurves(outlined(example));
-    expect(last.map(({ uMm, vMm }) => [uMm, vMm].map((mm) => Number(mm.toFixed(9))))).toEqual([[47, 33], [36, 33], [25, 29], [14, 25]]);
+    expect(last.map(({ uMm, vMm }) => [uMm, vMm].map((mm) => Number(mm.toFixed(9))))).toEqual([
+      [47, 33],
+      [36, 33],
+      [25, 29],
+      [14, 25],
+    ]);
   });
   it('[property] four curves run round through all five marks', () => {
     fc.assert(
@@ -166,14 +196,25 @@ describe('the outline as data', () => {
         const outline = outlined(brow);
         const polygon = outlinePolygon(outline, steps);
         expect(polygon).toHaveLength(4 * steps + 1);
-        expect([0, 1, 2, 3, 4].map((i) => polygon[i * steps])).toEqual([brow.frontLower, brow.archLower, brow.tail, brow.archTop, brow.frontTop]);
-        for (const [i, { uMm, vMm }] of polygon.entries()) expect(edgeHeightMm(i <= 2 * steps ? outline.lower : outline.upper, uMm)).toBeCloseTo(vMm, 9);
+        expect([0, 1, 2, 3, 4].map((i) => polygon[i * steps])).toEqual([
+          brow.frontLower,
+          brow.archLower,
+          brow.tail,
+          brow.archTop,
+          brow.frontTop,
+        ]);
+        for (const [i, { uMm, vMm }] of polygon.entries())
+          expect(edgeHeightMm(i <= 2 * steps ? outline.lower : outline.upper, uMm)).toBeCloseTo(vMm, 9);
       }),
       { endOnFailure: true },
     );
   });
   it('[hand] steps are of equal width: the bar in four', () => {
-    expect(outlinePolygon(outlined(bar), 4).slice(0, 9).map(({ uMm }) => uMm)).toEqual([16, 22, 28, 34, 40, 44, 48, 52, 56]);
+    expect(
+      outlinePolygon(outlined(bar), 4)
+        .slice(0, 9)
+        .map(({ uMm }) => uMm),
+    ).toEqual([16, 22, 28, 34, 40, 44, 48, 52, 56]);
   });
   it('[hand] the span of a leaning front: half way in, half way up the straight line', () => {
     // Front (15, 17) to (14, 25): at 14.5 the line stands at 21.
@@ -234,11 +275,24 @@ describe('marks that make no outline', () => {
     expect(refused({ frontTop: at(30, 25), archLower: at(46, 18) })).toBe('ok');
   });
   it('[property] refused exactly where the span closes somewhere between front and tail', () => {
-    const wild = fc.tuple(real(10, 20), real(-8, 12), real(4, 10), real(22, 50), real(22, 50), real(10, 34), real(6, 30), real(2, 30)).map(
-      ([front, lean, thickness, archTop, archLower, topV, lowerV, tailV]): Brow => ({
-        frontLower: at(front, 12), frontTop: at(front + lean, 12 + thickness), archTop: at(archTop, topV), archLower: at(archLower, lowerV), tail: at(56, tailV),
-      }),
-    );
+    const wild = fc
+      .tuple(
+        real(10, 20),
+        real(-8, 12),
+        real(4, 10),
+        real(22, 50),
+        real(22, 50),
+        real(10, 34),
+        real(6, 30),
+        real(2, 30),
+      )
+      .map(([front, lean, thickness, archTop, archLower, topV, lowerV, tailV]): Brow => ({
+        frontLower: at(front, 12),
+        frontTop: at(front + lean, 12 + thickness),
+        archTop: at(archTop, topV),
+        archLower: at(archLower, lowerV),
+        tail: at(56, tailV),
+      }));
     let open = 0;
     let closed = 0;
     fc.assert(
@@ -246,7 +300,10 @@ describe('marks that make no outline', () => {
         const outline = outlineOf(brow);
         const edgesOf = ({ frontLower, frontTop, archTop, archLower, tail }: Brow) => {
           const half = (end: FacePoint, arch: FacePoint) => ({ end, arch });
-          return { upper: { front: half(frontTop, archTop), tail: half(tail, archTop) }, lower: { front: half(frontLower, archLower), tail: half(tail, archLower) } };
+          return {
+            upper: { front: half(frontTop, archTop), tail: half(tail, archTop) },
+            lower: { front: half(frontLower, archLower), tail: half(tail, archLower) },
+          };
         };
         if (!outline.ok && outline.reason !== 'upper-edge-under-lower-edge') return true;
         const from = Math.min(brow.frontLower.uMm, brow.frontTop.uMm);
@@ -269,11 +326,18 @@ describe('marks that make no outline', () => {
     const point = fc.tuple(fc.double(), fc.double()).map(([u, v]) => at(u, v));
     const near = fc.tuple(real(-20, 80), real(-30, 60)).map(([u, v]) => at(u, v));
     fc.assert(
-      fc.property(fc.constantFrom(point, near).chain((mark) => fc.record({ frontLower: mark, frontTop: mark, archTop: mark, archLower: mark, tail: mark })), (brow) => {
-        const outline = outlineOf(brow);
-        if (!outline.ok) return true;
-        return outlineAreaMm2(outline) > 0 && Number.isFinite(outlinePerimeterMm(outline));
-      }),
+      fc.property(
+        fc
+          .constantFrom(point, near)
+          .chain((mark) =>
+            fc.record({ frontLower: mark, frontTop: mark, archTop: mark, archLower: mark, tail: mark }),
+          ),
+        (brow) => {
+          const outline = outlineOf(brow);
+          if (!outline.ok) return true;
+          return outlineAreaMm2(outline) > 0 && Number.isFinite(outlinePerimeterMm(outline));
+        },
+      ),
       { numRuns: 2000, endOnFailure: true },
     );
   });

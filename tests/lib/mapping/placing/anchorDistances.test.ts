@@ -14,8 +14,14 @@ describe('front anchors', () => {
   it('[property] a lean moves the sides and leaves the one distance where it was', () => {
     fc.assert(
       fc.property(real(14, 24), real(-6, 6), real(0.3, 0.9), (half, lean, share) => {
-        const upright = anchorDistances(sides({ noseWing: at(half, -38) }, { noseWing: at(half, -38) }), share);
-        const leaning = anchorDistances(sides({ noseWing: at(half - lean, -38) }, { noseWing: at(half + lean, -38) }), share);
+        const upright = anchorDistances(
+          sides({ noseWing: at(half, -38) }, { noseWing: at(half, -38) }),
+          share,
+        );
+        const leaning = anchorDistances(
+          sides({ noseWing: at(half - lean, -38) }, { noseWing: at(half + lean, -38) }),
+          share,
+        );
         for (const name of frontAnchors) expect(leaning[name].bothMm).toBeCloseTo(upright[name].bothMm, 9);
         expect(leaning['nose-wing'].leftMinusRightMm).toBeCloseTo(2 * lean, 9);
         expect(leaning['nostril-middle'].left - leaning['nostril-middle'].right).toBeCloseTo(2 * lean, 9);
@@ -25,17 +31,23 @@ describe('front anchors', () => {
   });
   it('[property] exchanging the sides exchanges the distances', () => {
     fc.assert(
-      fc.property(real(14, 24), real(14, 24), real(12, 20), real(12, 20), (wingR, wingL, cornerR, cornerL) => {
-        const right = { noseWing: at(wingR, -38), innerCorner: at(cornerR, -1) };
-        const left = { noseWing: at(wingL, -38), innerCorner: at(cornerL, -1) };
-        const one = anchorDistances({ right, left }, 0.6);
-        const other = anchorDistances({ right: left, left: right }, 0.6);
-        for (const name of frontAnchors) {
-          expect(other[name].right).toBeCloseTo(one[name].left, 9);
-          expect(other[name].bothMm).toBeCloseTo(one[name].bothMm, 9);
-          expect(other[name].leftMinusRightMm).toBeCloseTo(-one[name].leftMinusRightMm, 9);
-        }
-      }),
+      fc.property(
+        real(14, 24),
+        real(14, 24),
+        real(12, 20),
+        real(12, 20),
+        (wingR, wingL, cornerR, cornerL) => {
+          const right = { noseWing: at(wingR, -38), innerCorner: at(cornerR, -1) };
+          const left = { noseWing: at(wingL, -38), innerCorner: at(cornerL, -1) };
+          const one = anchorDistances({ right, left }, 0.6);
+          const other = anchorDistances({ right: left, left: right }, 0.6);
+          for (const name of frontAnchors) {
+            expect(other[name].right).toBeCloseTo(one[name].left, 9);
+            expect(other[name].bothMm).toBeCloseTo(one[name].bothMm, 9);
+            expect(other[name].leftMinusRightMm).toBeCloseTo(-one[name].leftMinusRightMm, 9);
+          }
+        },
+      ),
     );
   });
 });

@@ -2,7 +2,16 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { solidPoint } from '#lib/geometry/solid.ts';
 import { archFacts } from '#lib/mapping/facts/arch.ts';
-import { archRules, habitArchRules, irisEdgeByEyeWidthMm, irisEdgeMm, placeArch, placeArchBySide, publishedArchRules, type ArchInputs } from '#lib/mapping/placing/archRules.ts';
+import {
+  archRules,
+  habitArchRules,
+  irisEdgeByEyeWidthMm,
+  irisEdgeMm,
+  placeArch,
+  placeArchBySide,
+  publishedArchRules,
+  type ArchInputs,
+} from '#lib/mapping/placing/archRules.ts';
 import { archSpread } from '#lib/mapping/placing/archSpread.ts';
 import { archTwoThirds, irisWidthMm } from '#lib/mapping/placing/archValues.ts';
 import { goldenShare, goldenShareFromTail } from '#lib/mapping/placing/goldenShare.ts';
@@ -50,10 +59,24 @@ test('[hand] the edge of the iris: from the pupil, or by the eye’s width where
 });
 
 test('[hand] refused: no length, or eye marks that do not follow each other', () => {
-  expect(placeArch({ ...inputs, brow: { frontMm: 20, tailMm: 20 } })).toEqual({ ok: false, reason: 'no-length' });
-  expect(placeArch({ ...inputs, brow: { frontMm: 20.1, tailMm: 20 } })).toEqual({ ok: false, reason: 'no-length' });
-  for (const wrong of [{ innerCornerMm: 31.5 }, { pupilMm: 16 }, { outerCornerMm: 37.5 }, { irisWidthMm: 29 }]) {
-    expect(placeArch({ ...inputs, eye: { ...eye, ...wrong } })).toEqual({ ok: false, reason: 'eye-not-in-order' });
+  expect(placeArch({ ...inputs, brow: { frontMm: 20, tailMm: 20 } })).toEqual({
+    ok: false,
+    reason: 'no-length',
+  });
+  expect(placeArch({ ...inputs, brow: { frontMm: 20.1, tailMm: 20 } })).toEqual({
+    ok: false,
+    reason: 'no-length',
+  });
+  for (const wrong of [
+    { innerCornerMm: 31.5 },
+    { pupilMm: 16 },
+    { outerCornerMm: 37.5 },
+    { irisWidthMm: 29 },
+  ]) {
+    expect(placeArch({ ...inputs, eye: { ...eye, ...wrong } })).toEqual({
+      ok: false,
+      reason: 'eye-not-in-order',
+    });
   }
   expect(placeArch({ ...inputs, eye: { ...eye, irisWidthMm: 28.9 } }).ok).toBe(true);
   expect(placeArch({ ...inputs, eye: { ...eye, innerCornerMm: 31.4 } }).ok).toBe(true);
@@ -78,12 +101,19 @@ test('[property] the golden section cuts the line so that whole to longer is as 
 test('[property] one settled arch lies midway between the arches of the sides, for every rule', () => {
   fc.assert(
     fc.property(real(10, 20), real(10, 20), real(50, 62), real(50, 62), (a, b, c, d) => {
-      const side = (frontMm: number, tailMm: number): ArchInputs => ({ ...inputs, brow: { frontMm, tailMm } });
+      const side = (frontMm: number, tailMm: number): ArchInputs => ({
+        ...inputs,
+        brow: { frontMm, tailMm },
+      });
       const sides = placeArchBySide({ right: side(a, c), left: side(b, d) });
-      const settled = settleBrow({ right: { frontMm: a, tailMm: c }, left: { frontMm: b, tailMm: d } }, 'mean');
+      const settled = settleBrow(
+        { right: { frontMm: a, tailMm: c }, left: { frontMm: b, tailMm: d } },
+        'mean',
+      );
       if (!settled.ok || !sides.right.ok || !sides.left.ok) throw new Error('brows have length');
       const one = placed({ ...inputs, brow: settled.brow });
-      for (const rule of archRules) expect(one[rule]).toBeCloseTo((sides.right.places[rule] + sides.left.places[rule]) / 2, 9);
+      for (const rule of archRules)
+        expect(one[rule]).toBeCloseTo((sides.right.places[rule] + sides.left.places[rule]) / 2, 9);
     }),
   );
 });
@@ -94,19 +124,44 @@ test('[hand] by side: right 14.2 to 57.5 and left 13.8 to 57.0 give 41.0 and 40.
   const sides = placeArchBySide({ right: { ...inputs, brow: right }, left: { ...inputs, brow: left } });
   expect(sides.right.ok && sides.right.places['golden-from-front']).toBeCloseTo(14.2 + 0.618034 * 43.3, 4);
   expect(sides.left.ok && sides.left.places['golden-from-front']).toBeCloseTo(13.8 + 0.618034 * 43.2, 4);
-  expect(settleBrow({ right, left }, 'mean')).toEqual({ ok: true, brow: { frontMm: 14, tailMm: 57.25, lengthMm: 43.25 } });
+  expect(settleBrow({ right, left }, 'mean')).toEqual({
+    ok: true,
+    brow: { frontMm: 14, tailMm: 57.25, lengthMm: 43.25 },
+  });
   expect(settleBrow({ right, left }, 'right')).toEqual({ ok: true, brow: { ...right, lengthMm: 43.3 } });
   expect(settleBrow({ right, left }, 'left')).toEqual({ ok: true, brow: { ...left, lengthMm: 43.2 } });
-  expect(settleBrow({ right: { frontMm: 50, tailMm: 20 }, left }, 'right')).toEqual({ ok: false, reason: 'no-length' });
+  expect(settleBrow({ right: { frontMm: 50, tailMm: 20 }, left }, 'right')).toEqual({
+    ok: false,
+    reason: 'no-length',
+  });
   expect(settledBrow({ frontMm: 3, tailMm: 3 })).toEqual({ ok: false, reason: 'no-length' });
-  expect(['mean', 'right', 'left'].map((from) => settleMm({ right: 4, left: 7 }, from === 'mean' ? 'mean' : from === 'right' ? 'right' : 'left'))).toEqual([5.5, 4, 7]);
+  expect(
+    ['mean', 'right', 'left'].map((from) =>
+      settleMm({ right: 4, left: 7 }, from === 'mean' ? 'mean' : from === 'right' ? 'right' : 'left'),
+    ),
+  ).toEqual([5.5, 4, 7]);
 });
 
 test('[hand] the spread of a group: its innermost and outermost rule, the first of equals', () => {
   const places = placed(inputs);
-  expect(archSpread(places, publishedArchRules)).toEqual({ innermost: 'pupil', outermost: 'outer-corner', fromMm: 31.5, toMm: 46, spreadMm: 14.5 });
-  expect(archSpread(places, ['models'])).toMatchObject({ innermost: 'models', outermost: 'models', spreadMm: 0 });
-  expect(archSpread(places, ['models', 'women', 'outer-corner', 'iris-edge'])).toMatchObject({ innermost: 'iris-edge', outermost: 'outer-corner', fromMm: 37.5, toMm: 46 });
+  expect(archSpread(places, publishedArchRules)).toEqual({
+    innermost: 'pupil',
+    outermost: 'outer-corner',
+    fromMm: 31.5,
+    toMm: 46,
+    spreadMm: 14.5,
+  });
+  expect(archSpread(places, ['models'])).toMatchObject({
+    innermost: 'models',
+    outermost: 'models',
+    spreadMm: 0,
+  });
+  expect(archSpread(places, ['models', 'women', 'outer-corner', 'iris-edge'])).toMatchObject({
+    innermost: 'iris-edge',
+    outermost: 'outer-corner',
+    fromMm: 37.5,
+    toMm: 46,
+  });
   const equal = { ...places, pupil: 40, women: 40 };
   expect(archSpread(equal, ['women', 'pupil'])).toMatchObject({ innermost: 'women', outermost: 'women' });
 });
@@ -137,12 +192,18 @@ test('[table] on the model head: 43.3, 50.5 and 53.1 mm; along the skin the gold
   const onSkin = pointAlongSkin(canonicalFace.left.browTop.map(solidPoint), goldenShare);
   if (!onSkin.ok) throw new Error('five points are enough');
   const movesMm = onSkin.point.xMm - (canonicalFace.left.browTop[0][0] + goldenShare * straightMm);
-  expect([straightMm, chordMm, alongSkinMm, movesMm].map((mm) => Number(mm.toFixed(1)))).toEqual([43.3, 50.5, 53.1, 3.4]);
+  expect([straightMm, chordMm, alongSkinMm, movesMm].map((mm) => Number(mm.toFixed(1)))).toEqual([
+    43.3, 50.5, 53.1, 3.4,
+  ]);
   expect(archFacts['golden-point-moves-mm'].value).toBe(3.4);
 });
 
 test('[hand] a share of the length of a bent line: 3-4-0, then 0-0-12', () => {
-  const [a, b, c] = [{ xMm: 10, yMm: 0, zMm: 0 }, { xMm: 13, yMm: 4, zMm: 0 }, { xMm: 13, yMm: 4, zMm: -12 }];
+  const [a, b, c] = [
+    { xMm: 10, yMm: 0, zMm: 0 },
+    { xMm: 13, yMm: 4, zMm: 0 },
+    { xMm: 13, yMm: 4, zMm: -12 },
+  ];
   expect(pointAlongSkin([a, b, c], 0)).toEqual({ ok: true, point: a });
   expect(pointAlongSkin([a, b, c], 2.5 / 17)).toEqual({ ok: true, point: { xMm: 11.5, yMm: 2, zMm: 0 } });
   expect(pointAlongSkin([a, b, c], 5 / 17)).toEqual({ ok: true, point: b });
@@ -152,7 +213,8 @@ test('[hand] a share of the length of a bent line: 3-4-0, then 0-0-12', () => {
   expect(pointAlongSkin([a, b, c], 1)).toEqual({ ok: true, point: c });
   expect(pointAlongSkin([a, b, c], 2)).toEqual({ ok: true, point: c });
   expect(pointAlongSkin([a, a], 0.5)).toEqual({ ok: true, point: a });
-  for (const few of [[], [a]]) expect(pointAlongSkin(few, 0.5)).toEqual({ ok: false, reason: 'too-few-points' });
+  for (const few of [[], [a]])
+    expect(pointAlongSkin(few, 0.5)).toEqual({ ok: false, reason: 'too-few-points' });
 });
 
 test('[hand] rules and facts say the same numbers', () => {

@@ -24,7 +24,8 @@ describe('lengths of a brow', () => {
   it('[library] half an edge is the length of its Bézier curve', () => {
     fc.assert(
       fc.property(real(8, 34), real(-14, 14), (across, rise) => {
-        // Ends at (0, 0), level at (across, rise): control points at thirds, the first on the slope 1.5 rise / across.
+        // Ends at (0, 0), level at (across, rise): control points at thirds, the first on the slope 1.5 rise
+        // / across.
         const curve = new Bezier(0, 0, across / 3, rise / 2, (2 * across) / 3, rise, across, rise);
         expect(halfEdgeMm(at(10, 5), at(10 + across, 5 + rise))).toBeCloseTo(curve.length(), 5);
         expect(halfEdgeMm(at(10 + across, 5), at(10, 5 + rise))).toBeCloseTo(curve.length(), 5);
@@ -34,7 +35,12 @@ describe('lengths of a brow', () => {
   it('[property] level ≤ chord < upper edge + the front’s own height', () => {
     fc.assert(
       fc.property(real(10, 20), real(45, 60), real(6, 14), real(18, 26), (front, tail, tailV, archV) => {
-        const brow = { frontLower: at(front, 10), frontTop: at(front + 0.5, 17), archTop: at(front + 0.62 * (tail - front), archV), tail: at(tail, tailV) };
+        const brow = {
+          frontLower: at(front, 10),
+          frontTop: at(front + 0.5, 17),
+          archTop: at(front + 0.62 * (tail - front), archV),
+          tail: at(tail, tailV),
+        };
         const { level, chord, upperEdge } = drawnLengths(brow, 'frontTop');
         expect(level).toBeLessThanOrEqual(chord);
         expect(chord).toBeLessThan(upperEdge);

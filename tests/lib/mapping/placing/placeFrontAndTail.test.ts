@@ -6,13 +6,25 @@ import { browMarks, facePairs, faceSingles, type MarkSet } from '#lib/mapping/ma
 import { mirrorMarksOf } from '#lib/mapping/mirrorMarks.ts';
 import { heightDifferenceShare, outwardDifferenceShare } from '#lib/mapping/placing/frameShare.ts';
 import { limitVerdict } from '#lib/mapping/placing/limitVerdict.ts';
-import { placeFrontAndTail, placingComparisons, type Placing, type PlacingChoices } from '#lib/mapping/placing/placeFrontAndTail.ts';
+import {
+  placeFrontAndTail,
+  placingComparisons,
+  type Placing,
+  type PlacingChoices,
+} from '#lib/mapping/placing/placeFrontAndTail.ts';
 import { placingMarkNames, placingMarksOf, type PlacingMarks } from '#lib/mapping/placing/placingMarks.ts';
 import { fitRobustMidline } from '#lib/mapping/robustMidline.ts';
 import type { Interval } from '#lib/quantities/interval.ts';
 import { at, sides } from './marks.ts';
 
-const choices: PlacingChoices = { anchor: 'inner-corner', ownMm: 13, edge: 'frontLower', nostrilShare: 0.6, readingMm: 0.3, k: 2 };
+const choices: PlacingChoices = {
+  anchor: 'inner-corner',
+  ownMm: 13,
+  edge: 'frontLower',
+  nostrilShare: 0.6,
+  readingMm: 0.3,
+  k: 2,
+};
 
 function placed(marks: PlacingMarks, more: Partial<PlacingChoices> = {}): Placing {
   const placing = placeFrontAndTail(marks, { ...choices, ...more });
@@ -20,7 +32,10 @@ function placed(marks: PlacingMarks, more: Partial<PlacingChoices> = {}): Placin
   return placing;
 }
 
-const wide = sides({ noseWing: at(18, -40), frontLower: at(15.4, 10) }, { noseWing: at(22, -40), frontLower: at(17, 10), frontTop: at(17.6, 17) });
+const wide = sides(
+  { noseWing: at(18, -40), frontLower: at(15.4, 10) },
+  { noseWing: at(22, -40), frontLower: at(17, 10), frontTop: at(17.6, 17) },
+);
 
 describe('placing the front', () => {
   it.each([
@@ -37,7 +52,10 @@ describe('placing the front', () => {
   it('[hand] anchors lie 8 mm apart (12 to 20); the fronts 1.6 mm, at their upper marks 1.6 too', () => {
     const lower = placed(wide);
     expect(lower.betweenMm).toBeCloseTo(8, 12);
-    expect(lower.fronts).toEqual({ right: { nowMm: 15.4, moveMm: expect.closeTo(0.6, 9) }, left: { nowMm: 17, moveMm: expect.closeTo(-1, 9) } });
+    expect(lower.fronts).toEqual({
+      right: { nowMm: 15.4, moveMm: expect.closeTo(0.6, 9) },
+      left: { nowMm: 17, moveMm: expect.closeTo(-1, 9) },
+    });
     expect(lower.frontsApart.value).toBeCloseTo(1.6, 12);
     const upper = placed(wide, { edge: 'frontTop' });
     expect(upper.fronts.right.nowMm).toBe(16);
@@ -78,7 +96,9 @@ describe('placing the tail', () => {
     expect(tails.right.overLower.hi - 2).toBeCloseTo(0.6 * Math.sqrt(2 + (0.0071 * 41) ** 2), 6);
     expect(tails.right.underTop.hi - 5).toBeCloseTo(0.6 * Math.sqrt(2 + (0.0071 * 40) ** 2), 6);
     // along 1.264; the line's direction is 0.6 out, 0.8 up.
-    const share = Math.sqrt(1 + (0.264 ** 2 + 1.264 ** 2) / 2 + (0.8 * 0.389) ** 2 + (0.6 * 0.0071 * 56) ** 2);
+    const share = Math.sqrt(
+      1 + (0.264 ** 2 + 1.264 ** 2) / 2 + (0.8 * 0.389) ** 2 + (0.6 * 0.0071 * 56) ** 2,
+    );
     expect(tails.right.inside.hi - 2.4).toBeCloseTo(0.6 * share, 6);
   });
   it.each(['right', 'left'] as const)('[hand] a %s outer corner below its own wing is refused', (side) => {
@@ -88,7 +108,11 @@ describe('placing the tail', () => {
   });
   it('[hand] nine differences are shown together', () => {
     const { frontsApart, tailsUp, lengthsApart, tails } = placed(sides());
-    const perSide = [tails.right, tails.left].flatMap(({ inside, overLower, underTop }) => [inside, overLower, underTop]);
+    const perSide = [tails.right, tails.left].flatMap(({ inside, overLower, underTop }) => [
+      inside,
+      overLower,
+      underTop,
+    ]);
     expect([frontsApart, tailsUp, lengthsApart, ...perSide]).toHaveLength(placingComparisons);
   });
 });
@@ -113,14 +137,30 @@ function through(set: MarkSet): Placing {
 }
 
 function movedSets(set: MarkSet, by: number): readonly MarkSet[] {
-  const axes = [[by, 0], [0, by]] as const;
+  const axes = [
+    [by, 0],
+    [0, by],
+  ] as const;
   const sidesOf = ['right', 'left'] as const;
   return axes.flatMap(([x, y]) => {
     const shift = ({ xMm, yMm }: { xMm: number; yMm: number }) => ({ xMm: xMm + x, yMm: yMm + y });
     return [
-      ...facePairs.flatMap((name) => sidesOf.map((side) => ({ ...set, pairs: { ...set.pairs, [name]: { ...set.pairs[name], [side]: shift(set.pairs[name][side]) } } }))),
-      ...faceSingles.map((name) => ({ ...set, singles: { ...set.singles, [name]: shift(set.singles[name]) } })),
-      ...browMarks.flatMap((name) => sidesOf.map((side) => ({ ...set, brows: { ...set.brows, [name]: { ...set.brows[name], [side]: shift(set.brows[name][side]) } } }))),
+      ...facePairs.flatMap((name) =>
+        sidesOf.map((side) => ({
+          ...set,
+          pairs: { ...set.pairs, [name]: { ...set.pairs[name], [side]: shift(set.pairs[name][side]) } },
+        })),
+      ),
+      ...faceSingles.map((name) => ({
+        ...set,
+        singles: { ...set.singles, [name]: shift(set.singles[name]) },
+      })),
+      ...browMarks.flatMap((name) =>
+        sidesOf.map((side) => ({
+          ...set,
+          brows: { ...set.brows, [name]: { ...set.brows[name], [side]: shift(set.brows[name][side]) } },
+        })),
+      ),
     ];
   });
 }
@@ -143,22 +183,30 @@ describe('the intervals hold the midline', () => {
     ['left tail under the top', (p: Placing) => p.tails.left.underTop, 0.01],
     ['right tail inside the line', (p: Placing) => p.tails.right.inside, 0.05],
     ['left tail inside the line', (p: Placing) => p.tails.left.inside, 0.05],
-  ] as const)('[property] %s: as by moving every mark of a face and fitting its midline again', (_, read, within) => {
-    for (const set of faces) {
-      const ours = read(through(set)).standardUncertainty / choices.readingMm;
-      expect(Math.abs(ours / shareBySlopes(set, read) - 1)).toBeLessThan(within);
-    }
-  });
+  ] as const)(
+    '[property] %s: as by moving every mark of a face and fitting its midline again',
+    (_, read, within) => {
+      for (const set of faces) {
+        const ours = read(through(set)).standardUncertainty / choices.readingMm;
+        expect(Math.abs(ours / shareBySlopes(set, read) - 1)).toBeLessThan(within);
+      }
+    },
+  );
   it('[hand] shares: 1.614 for two distances, 1.633 for two heights 115 mm apart', () => {
     expect(outwardDifferenceShare()).toBeCloseTo(1.614, 3);
     expect(heightDifferenceShare(115)).toBeCloseTo(1.6328, 3);
     expect(heightDifferenceShare(0)).toBeCloseTo(Math.SQRT2, 12);
   });
   it('[hand] a mark set in its frame: the level face’s marks are its frame’s', () => {
-    const marks = placingMarksOf(levelFace.markSet, { midline: { normal: { x: 1, y: 0 }, offsetMm: 0 }, level: { x: 1, y: 0 }, pupilLevelMm: 0 });
+    const marks = placingMarksOf(levelFace.markSet, {
+      midline: { normal: { x: 1, y: 0 }, offsetMm: 0 },
+      level: { x: 1, y: 0 },
+      pupilLevelMm: 0,
+    });
     const { pairs, brows } = levelFace.markSet;
     for (const name of placingMarkNames) {
-      const { right, left } = name === 'noseWing' || name === 'innerCorner' || name === 'outerCorner' ? pairs[name] : brows[name];
+      const { right, left } =
+        name === 'noseWing' || name === 'innerCorner' || name === 'outerCorner' ? pairs[name] : brows[name];
       expect(marks.right[name]).toEqual(at(-right.xMm, right.yMm));
       expect(marks.left[name]).toEqual(at(left.xMm, left.yMm));
     }

@@ -2,7 +2,13 @@ import fc from 'fast-check';
 import { vec2 } from 'gl-matrix';
 import { describe, expect, it } from 'vitest';
 import { tailBand } from '#lib/mapping/placing/tailBand.ts';
-import { sharedTailLine, tailAgainstLine, tailLimitAtMm, tailLineOf, type TailLine } from '#lib/mapping/placing/tailLine.ts';
+import {
+  sharedTailLine,
+  tailAgainstLine,
+  tailLimitAtMm,
+  tailLineOf,
+  type TailLine,
+} from '#lib/mapping/placing/tailLine.ts';
 import { real } from '../../../tools/real.ts';
 import { at, roundSide, sides } from './marks.ts';
 
@@ -37,26 +43,42 @@ describe('the tail line', () => {
     ['level with', at(50, -40)],
     ['on', at(20, -40)],
   ])('[hand] an outer corner %s the wing is refused', (_, corner) => {
-    expect(tailAgainstLine({ wing: at(20, -40), corner }, at(56, 12))).toEqual({ ok: false, reason: 'corner-not-above-wing' });
+    expect(tailAgainstLine({ wing: at(20, -40), corner }, at(56, 12))).toEqual({
+      ok: false,
+      reason: 'corner-not-above-wing',
+    });
   });
   it('[library] distance and foot agree with vectors of gl-matrix', () => {
     fc.assert(
-      fc.property(real(14, 24), real(-45, -30), real(40, 52), real(-2, 5), real(45, 65), real(4, 24), (wu, wv, cu, cv, tu, tv) => {
-        const wing = vec2.fromValues(wu, wv);
-        const along = vec2.subtract(vec2.create(), vec2.fromValues(cu, cv), wing);
-        const unit = vec2.normalize(vec2.create(), along);
-        const to = vec2.subtract(vec2.create(), vec2.fromValues(tu, tv), wing);
-        const against = tailAgainstLine({ wing: at(wu, wv), corner: at(cu, cv) }, at(tu, tv));
-        if (!against.ok) return false;
-        // gl-matrix holds 32-bit numbers.
-        expect(against.insideMm).toBeCloseTo((unit[0] ?? 0) * (to[1] ?? 0) - (unit[1] ?? 0) * (to[0] ?? 0), 3);
-        expect(against.along).toBeCloseTo(vec2.dot(unit, to) / vec2.length(along), 4);
-        return Math.sign(against.insideMm) === Math.sign(against.insideLevelMm);
-      }),
+      fc.property(
+        real(14, 24),
+        real(-45, -30),
+        real(40, 52),
+        real(-2, 5),
+        real(45, 65),
+        real(4, 24),
+        (wu, wv, cu, cv, tu, tv) => {
+          const wing = vec2.fromValues(wu, wv);
+          const along = vec2.subtract(vec2.create(), vec2.fromValues(cu, cv), wing);
+          const unit = vec2.normalize(vec2.create(), along);
+          const to = vec2.subtract(vec2.create(), vec2.fromValues(tu, tv), wing);
+          const against = tailAgainstLine({ wing: at(wu, wv), corner: at(cu, cv) }, at(tu, tv));
+          if (!against.ok) return false;
+          // gl-matrix holds 32-bit numbers.
+          expect(against.insideMm).toBeCloseTo(
+            (unit[0] ?? 0) * (to[1] ?? 0) - (unit[1] ?? 0) * (to[0] ?? 0),
+            3,
+          );
+          expect(against.along).toBeCloseTo(vec2.dot(unit, to) / vec2.length(along), 4);
+          return Math.sign(against.insideMm) === Math.sign(against.insideLevelMm);
+        },
+      ),
     );
   });
   it('[hand] one line for both sides stands in the middle of the two', () => {
-    const shared = sharedTailLine(sides({ noseWing: at(18, -40) }, { noseWing: at(22, -38), outerCorner: at(46, 3) }));
+    const shared = sharedTailLine(
+      sides({ noseWing: at(18, -40) }, { noseWing: at(22, -38), outerCorner: at(46, 3) }),
+    );
     expect(shared).toEqual({ wing: at(20, -39), corner: at(48, 1.5) });
   });
 });

@@ -17,9 +17,15 @@ const limit = (mark: 'tail' | 'archTop'): Holder => ({ kind: 'raise', side: 'lef
 
 /** Every row handed to the package at once; it counts from 1. */
 function wholeProgramme(target: readonly number[], weights: readonly number[], rows: readonly Row[]) {
-  const quadratic = [[], ...weights.map((weight, i) => [0, ...weights.map((_, j) => (i === j ? weight : 0))])];
+  const quadratic = [
+    [],
+    ...weights.map((weight, i) => [0, ...weights.map((_, j) => (i === j ? weight : 0))]),
+  ];
   const columns = [[], ...target.map((_, i) => [0, ...rows.map(({ coefficients }) => coefficients[i] ?? 0)])];
-  return quadprog.solveQP(quadratic, [0, ...target.map((value, i) => value * (weights[i] ?? NaN))], columns, [0, ...rows.map(({ atLeast }) => atLeast)]);
+  return quadprog.solveQP(quadratic, [0, ...target.map((value, i) => value * (weights[i] ?? NaN))], columns, [
+    0,
+    ...rows.map(({ atLeast }) => atLeast),
+  ]);
 }
 
 describe('the nearest unknowns', () => {
@@ -32,7 +38,11 @@ describe('the nearest unknowns', () => {
       const coefficients = inside.map(() => between(-1, 1));
       return { coefficients, atLeast: rowValue(coefficients, inside) - between(0.01, 1), holder: holder(i) };
     });
-    return { rows, target: inside.map((value) => value + between(-6, 6)), weights: inside.map(() => between(0.5, 3)) };
+    return {
+      rows,
+      target: inside.map((value) => value + between(-6, 6)),
+      weights: inside.map(() => between(0.5, 3)),
+    };
   };
 
   test('[library] 100 draws of 40 rows: the same answer, the same multipliers as the whole programme, whatever it begins with', () => {
@@ -41,13 +51,30 @@ describe('the nearest unknowns', () => {
       const { rows, target, weights } = drawn();
       const whole = wholeProgramme(target, weights, rows);
       const first = rows.flatMap((_, at) => (draw() < 0.2 ? [at] : []));
-      for (const found of [nearest(target, weights, rows), nearest(target, weights, rows, first), nearest(target, weights, rows, rows.map((_, at) => at))]) {
+      for (const found of [
+        nearest(target, weights, rows),
+        nearest(target, weights, rows, first),
+        nearest(
+          target,
+          weights,
+          rows,
+          rows.map((_, at) => at),
+        ),
+      ]) {
         if (!found.ok) throw new Error(found.reason);
-        found.unknowns.forEach((value, k) => expect(Math.abs(value - (whole.solution[k + 1] ?? NaN))).toBeLessThan(1e-8));
-        found.pulls.forEach((pull, at) => expect(Math.abs(pull - (whole.Lagrangian[at + 1] ?? NaN))).toBeLessThan(1e-6));
-        const holders = rows.flatMap(({ holder: one }, at) => ((whole.Lagrangian[at + 1] ?? 0) > 1e-6 && one ? [one] : []));
+        found.unknowns.forEach((value, k) =>
+          expect(Math.abs(value - (whole.solution[k + 1] ?? NaN))).toBeLessThan(1e-8),
+        );
+        found.pulls.forEach((pull, at) =>
+          expect(Math.abs(pull - (whole.Lagrangian[at + 1] ?? NaN))).toBeLessThan(1e-6),
+        );
+        const holders = rows.flatMap(({ holder: one }, at) =>
+          (whole.Lagrangian[at + 1] ?? 0) > 1e-6 && one ? [one] : [],
+        );
         expect(found.heldBy).toEqual(holders);
-        expect(holding(found)).toEqual(rows.flatMap((_, at) => ((whole.Lagrangian[at + 1] ?? 0) > 1e-6 ? [at] : [])));
+        expect(holding(found)).toEqual(
+          rows.flatMap((_, at) => ((whole.Lagrangian[at + 1] ?? 0) > 1e-6 ? [at] : [])),
+        );
       }
       held += whole.Lagrangian.filter((pull) => pull > 1e-6).length;
     }
@@ -59,7 +86,10 @@ describe('the nearest unknowns', () => {
       const { rows, target, weights } = drawn();
       const [one] = rows;
       if (!one) throw new Error('rows');
-      const against: Row = { coefficients: one.coefficients.map((value) => -value), atLeast: -one.atLeast + 0.01 };
+      const against: Row = {
+        coefficients: one.coefficients.map((value) => -value),
+        atLeast: -one.atLeast + 0.01,
+      };
       for (const first of [[], [0], [40, 0], rows.map((_, at) => at)]) {
         const found = nearest(target, weights, [...rows, against], first);
         if (found.ok) throw new Error('a row and its contrary');
@@ -75,10 +105,16 @@ describe('the nearest unknowns', () => {
     const above = (mm: number): Row => ({ coefficients: [1], atLeast: mm });
     const below = (mm: number): Row => ({ coefficients: [-1], atLeast: -mm });
     // From 0 the first row is missed, then held; the second one is kept until then.
-    expect(nearest([0], [1], [above(1), below(0.9), below(5)])).toEqual({ ok: false, reason: 'rows-contradict', atOdds: [0, 1] });
+    expect(nearest([0], [1], [above(1), below(0.9), below(5)])).toEqual({
+      ok: false,
+      reason: 'rows-contradict',
+      atOdds: [0, 1],
+    });
     // A row taken in that does not hold is not at odds; of the missed ones the most missed comes first.
     expect(nearest([0], [1], [above(1), above(0.5), below(0.9)])).toMatchObject({ atOdds: [0, 2] });
-    expect(nearest([0], [1], [above(1), below(0.9), below(0.5), below(0.7)])).toMatchObject({ atOdds: [0, 2, 3, 1] });
+    expect(nearest([0], [1], [above(1), below(0.9), below(0.5), below(0.7)])).toMatchObject({
+      atOdds: [0, 2, 3, 1],
+    });
     expect(nearest([0], [1], [above(1), below(1 - 1.1e-6)]).ok).toBe(false);
     const thin = nearest([0], [1], [above(1), below(1 - 0.9e-6)]);
     expect(thin.ok && thin.unknowns[0]).toBeCloseTo(1, 5);
@@ -91,10 +127,24 @@ describe('the nearest unknowns', () => {
 });
 
 /** A row on one unknown: at least so much, shared by two knots. */
-const coverRow = (mark: number, edgeMm: number, knots: readonly [number, number], towardSecond = 0): CoverRow => ({
-  coefficients: [0, 0, 0, 0, 0].map((_, i) => (i === mark ? 1 : 0)), edgeMm, marginShare: 1, knots, towardSecond, holder: { kind: 'old-work', side: 'left', edge: 'upper', uMm: mark },
+const coverRow = (
+  mark: number,
+  edgeMm: number,
+  knots: readonly [number, number],
+  towardSecond = 0,
+): CoverRow => ({
+  coefficients: [0, 0, 0, 0, 0].map((_, i) => (i === mark ? 1 : 0)),
+  edgeMm,
+  marginShare: 1,
+  knots,
+  towardSecond,
+  holder: { kind: 'old-work', side: 'left', edge: 'upper', uMm: mark },
 });
-const most = (mm: number, ...marks: readonly number[]): Row => ({ coefficients: [0, 0, 0, 0, 0].map((_, i) => (marks.includes(i) ? -1 : 0)), atLeast: -mm, holder: limit('tail') });
+const most = (mm: number, ...marks: readonly number[]): Row => ({
+  coefficients: [0, 0, 0, 0, 0].map((_, i) => (marks.includes(i) ? -1 : 0)),
+  atLeast: -mm,
+  holder: limit('tail'),
+});
 const nought = [0, 0, 0, 0, 0];
 const least = (limits: readonly Row[], cover: Cover, marginMm = 0, heights: readonly number[] = nought) => {
   const found = leastUncovered(heights, limits, cover, marginMm);
@@ -106,7 +156,14 @@ describe('least uncovered', () => {
   test('[hand] all can be covered: nothing out, nothing held, the rows as asked', () => {
     const cover: Cover = { rows: [coverRow(0, 3, [0, 1])], widthsMm: [4, 6] };
     const found = least([most(4, 0)], cover, 0.5);
-    expect(found).toEqual({ ok: true, rows: easedRows(cover, 0.5, [0, 0]), at: [expect.closeTo(3.5, 9), 0, 0, 0, 0], outMm2: 0, marginOutMm2: 0, heldBy: [] });
+    expect(found).toEqual({
+      ok: true,
+      rows: easedRows(cover, 0.5, [0, 0]),
+      at: [expect.closeTo(3.5, 9), 0, 0, 0, 0],
+      outMm2: 0,
+      marginOutMm2: 0,
+      heldBy: [],
+    });
   });
 
   test('[hand] 1 mm too low over 4 mm across leaves 4 mm² out; a margin of 0.5 mm above it 2 more', () => {
@@ -118,15 +175,21 @@ describe('least uncovered', () => {
     // What it says can be had, and no more is asked than that.
     const again = nearest(nought, [1, 1, 1, 1, 1], [most(2, 0), ...found.rows]);
     expect(again.ok && again.unknowns[0]).toBeCloseTo(2, 3);
-    expect(found.rows.every(({ coefficients, atLeast }) => rowValue(coefficients, [2, 0, 0, 0, 0]) >= atLeast)).toBe(true);
-    expect(found.rows.some(({ coefficients, atLeast }) => rowValue(coefficients, [1.999, 0, 0, 0, 0]) < atLeast)).toBe(true);
+    expect(
+      found.rows.every(({ coefficients, atLeast }) => rowValue(coefficients, [2, 0, 0, 0, 0]) >= atLeast),
+    ).toBe(true);
+    expect(
+      found.rows.some(({ coefficients, atLeast }) => rowValue(coefficients, [1.999, 0, 0, 0, 0]) < atLeast),
+    ).toBe(true);
   });
 
   test('[hand] only the margin does not fit: nothing of the shape is out, the limit holds it', () => {
     const found = least([most(3.2, 0)], { rows: [coverRow(0, 3, [0, 1])], widthsMm: [4, 6] }, 0.5);
     expect([found.outMm2, found.marginOutMm2]).toEqual([0, expect.closeTo(1.2, 3)]);
     expect(found.heldBy).toEqual([limit('tail')]);
-    expect(found.rows.some(({ coefficients, atLeast }) => rowValue(coefficients, [3.19, 0, 0, 0, 0]) < atLeast)).toBe(true);
+    expect(
+      found.rows.some(({ coefficients, atLeast }) => rowValue(coefficients, [3.19, 0, 0, 0, 0]) < atLeast),
+    ).toBe(true);
   });
 
   test('[hand] half way between two corners the narrower gives way: 2 mm × 4 mm, not 6', () => {
@@ -135,7 +198,10 @@ describe('least uncovered', () => {
     const turned = least([most(2, 0)], { rows: [coverRow(0, 3, [0, 1], 0.5)], widthsMm: [6, 4] });
     expect(turned.outMm2).toBeCloseTo(8, 3);
     // Four fifths of the way to the second: 1/0.8 × 6 = 7.5 is less than 1/0.2 × 4 = 20.
-    expect(least([most(2, 0)], { rows: [coverRow(0, 3, [0, 1], 0.8)], widthsMm: [4, 6] }).outMm2).toBeCloseTo(7.5, 3);
+    expect(least([most(2, 0)], { rows: [coverRow(0, 3, [0, 1], 0.8)], widthsMm: [4, 6] }).outMm2).toBeCloseTo(
+      7.5,
+      3,
+    );
   });
 
   test('[hand] two marks that share one limit: the narrower place stays out; places as wide share it evenly', () => {
@@ -146,8 +212,8 @@ describe('least uncovered', () => {
     const other = least([most(2, 0, 1)], { rows, widthsMm: [3, 5, 9] });
     expect(other.outMm2).toBeCloseTo(3, 3);
     expect([other.at[0], other.at[1]]).toEqual([expect.closeTo(1, 3), expect.closeTo(1, 3)]);
-    // As wide: t stays out of the first, 1 − t of the second. From 1.5 and 0.5 the middle is nearest; from 0 and 0
-    // (2 − t)² + t² + t² + (1 − t)² is least at t = 0.75.
+    // As wide: t stays out of the first, 1 − t of the second. From 1.5 and 0.5 the middle is nearest; from 0
+    // and 0 (2 − t)² + t² + t² + (1 − t)² is least at t = 0.75.
     const even = least([most(2, 0, 1)], { rows, widthsMm: [4, 4, 9] }, 0, [1.5, 0.5, 0, 0, 0]);
     expect(even.outMm2).toBeCloseTo(4, 3);
     expect([even.at[0], even.at[1]]).toEqual([expect.closeTo(1.5, 3), expect.closeTo(0.5, 3)]);
@@ -158,65 +224,118 @@ describe('least uncovered', () => {
     // The first mark reaches 2 of 3 at most; at 2 it leaves the second 0 of 1.
     const limits = [most(2, 0), most(2, 0, 1)];
     for (const second of [coverRow(1, 1, [1, 2]), coverRow(1, 1, [2, 1], 1)]) {
-      const cover = (widthsMm: readonly number[]): Cover => ({ rows: [coverRow(0, 3, [0, 2]), second], widthsMm });
+      const cover = (widthsMm: readonly number[]): Cover => ({
+        rows: [coverRow(0, 3, [0, 2]), second],
+        widthsMm,
+      });
       const found = least(limits, cover([5, 3, 9]), 0, [0, 1, 0, 0, 0]);
       expect(found.outMm2).toBeCloseTo(8, 3);
       expect(found.at).toEqual([2, 0, 0, 0, 0].map((value) => expect.closeTo(value, 3)));
       expect(least(limits, cover([3, 5, 9]), 0, [0, 1, 0, 0, 0]).outMm2).toBeCloseTo(6, 3);
     }
     // Half of the second place’s gap lies at its corner: 1 mm there costs 2 × 3, more than the 5 it saves.
-    expect(least(limits, { rows: [coverRow(0, 3, [0, 2]), coverRow(1, 1, [1, 2], 0.5)], widthsMm: [5, 3, 9] }, 0, [0, 1, 0, 0, 0]).outMm2).toBeCloseTo(10, 3);
+    expect(
+      least(
+        limits,
+        { rows: [coverRow(0, 3, [0, 2]), coverRow(1, 1, [1, 2], 0.5)], widthsMm: [5, 3, 9] },
+        0,
+        [0, 1, 0, 0, 0],
+      ).outMm2,
+    ).toBeCloseTo(10, 3);
   });
 
   test('[hand] a place that must stay out, too, though nothing said so at first: 3 × 1.5 + 5 × 0.5', () => {
     // The first mark may not go below 1.5, which leaves the second 0.5 of 1.
     const limits = [most(2, 0), most(2, 0, 1), { ...coverAsLimit(0), atLeast: 1.5 }];
-    const found = least(limits, { rows: [coverRow(0, 3, [0, 2]), coverRow(1, 1, [1, 2])], widthsMm: [3, 5, 9] }, 0, [0, 1, 0, 0, 0]);
+    const found = least(
+      limits,
+      { rows: [coverRow(0, 3, [0, 2]), coverRow(1, 1, [1, 2])], widthsMm: [3, 5, 9] },
+      0,
+      [0, 1, 0, 0, 0],
+    );
     expect(found.outMm2).toBeCloseTo(7, 3);
     expect([found.at[0], found.at[1]]).toEqual([expect.closeTo(1.5, 3), expect.closeTo(0.5, 3)]);
   });
 
   test('[hand] what holds the shape is named before what holds the margin; less than 0.001 mm² is rounding', () => {
     const limits = [most(2, 0), { ...most(1.2, 1), holder: limit('archTop') }];
-    const found = least(limits, { rows: [coverRow(0, 3, [0, 2]), coverRow(1, 1, [1, 2])], widthsMm: [4, 4, 4] }, 0.5);
+    const found = least(
+      limits,
+      { rows: [coverRow(0, 3, [0, 2]), coverRow(1, 1, [1, 2])], widthsMm: [4, 4, 4] },
+      0.5,
+    );
     expect(found.outMm2).toBeCloseTo(4, 3);
     // 0.5 more over the first, 0.3 over the second.
     expect(found.marginOutMm2).toBeCloseTo(3.2, 3);
     expect(found.heldBy).toEqual([limit('tail')]);
-    expect(least([most(2, 0)], { rows: [coverRow(0, 2.00002, [0, 1])], widthsMm: [4, 6] })).toMatchObject({ outMm2: 0, marginOutMm2: 0, heldBy: [] });
+    expect(least([most(2, 0)], { rows: [coverRow(0, 2.00002, [0, 1])], widthsMm: [4, 6] })).toMatchObject({
+      outMm2: 0,
+      marginOutMm2: 0,
+      heldBy: [],
+    });
   });
 
   test('[hand] limits that contradict leave nothing to plan', () => {
-    expect(leastUncovered(nought, [most(-1, 0), coverAsLimit(0)], { rows: [coverRow(0, 3, [0, 1])], widthsMm: [4, 6] }, 0)).toEqual({ ok: false, reason: 'limits-contradict' });
+    expect(
+      leastUncovered(
+        nought,
+        [most(-1, 0), coverAsLimit(0)],
+        { rows: [coverRow(0, 3, [0, 1])], widthsMm: [4, 6] },
+        0,
+      ),
+    ).toEqual({ ok: false, reason: 'limits-contradict' });
   });
 
   test('[library] over seeded old shapes as little stays out as in one programme in which every place may', () => {
     let out = 0;
-    // In the last one the places at odds all stay out already, and yet the method finds no room: every place may then.
+    // In the last one the places at odds all stay out already, and yet the method finds no room: every place
+    // may then.
     for (const seed of [...Array.from({ length: 30 }, (_, i) => i), 394]) {
       const task = seededTask(seed);
       const [brow, old] = [task.brows.left, task.old.left];
       if (!old) throw new Error('old work');
       const spans = edgeSpans(brow);
-      const [limits, cover, heights] = [limitRows(brow, spans, 'left', task.limits.left, old.areaMm2), coverRows(old, spans, 'left', brow.tail.uMm), listOf(heightsOf(brow))];
+      const [limits, cover, heights] = [
+        limitRows(brow, spans, 'left', task.limits.left, old.areaMm2),
+        coverRows(old, spans, 'left', brow.tail.uMm),
+        listOf(heightsOf(brow)),
+      ];
       const ours = leastUncovered(heights, limits, cover, 0);
       if (!ours.ok) continue;
       if (ours.outMm2 > 0) out++;
       const knots = cover.widthsMm.length;
       const column = (row: Row, at: number): Row => {
         const { knots: [first, second] = [-1, -1], towardSecond = 0 } = cover.rows[at] ?? {};
-        return { ...row, coefficients: [...row.coefficients, ...cover.widthsMm.map((_, knot) => (knot === first ? 1 - towardSecond : knot === second ? towardSecond : 0))] };
+        return {
+          ...row,
+          coefficients: [
+            ...row.coefficients,
+            ...cover.widthsMm.map((_, knot) =>
+              knot === first ? 1 - towardSecond : knot === second ? towardSecond : 0,
+            ),
+          ],
+        };
       };
       const rows = [
         ...limits,
         ...easedRows(cover, 0, []).map(column),
-        ...cover.widthsMm.map((_, knot): Row => ({ coefficients: [...nought, ...cover.widthsMm.map((_, one) => (one === knot ? 1 : 0))], atLeast: 0 })),
+        ...cover.widthsMm.map((_, knot): Row => ({
+          coefficients: [...nought, ...cover.widthsMm.map((_, one) => (one === knot ? 1 : 0))],
+          atLeast: 0,
+        })),
       ];
       const price = 3e3;
       const target = [...heights, ...cover.widthsMm.map((width) => -price * Math.max(width, 0.01))];
-      const whole = wholeProgramme(target, target.map(() => 1), rows);
+      const whole = wholeProgramme(
+        target,
+        target.map(() => 1),
+        rows,
+      );
       expect(whole.message).toBe('');
-      const outMm2 = cover.widthsMm.reduce((sum, width, knot) => sum + width * Math.max(0, whole.solution[6 + knot] ?? NaN), 0);
+      const outMm2 = cover.widthsMm.reduce(
+        (sum, width, knot) => sum + width * Math.max(0, whole.solution[6 + knot] ?? NaN),
+        0,
+      );
       expect(Math.abs(ours.outMm2 - outMm2), `seed ${seed}, ${knots} knots`).toBeLessThan(3e-3);
     }
     expect(out).toBeGreaterThan(7);
@@ -242,38 +361,60 @@ describe('both sides together', () => {
   });
 
   test('[hand] where they cannot meet the gap is as small as the rows allow, and both rows hold it', () => {
-    const found = levelSides({ right: [0], left: [5] }, { right: 1, left: 1 }, { right: { rows: [atMost(1)], at: [0] }, left: { rows: [atLeast(2)], at: [5] } });
+    const found = levelSides(
+      { right: [0], left: [5] },
+      { right: 1, left: 1 },
+      { right: { rows: [atMost(1)], at: [0] }, left: { rows: [atLeast(2)], at: [5] } },
+    );
     expect(found.heights.right[0]).toBeCloseTo(1, 6);
     expect(found.heights.left[0]).toBeCloseTo(2, 6);
     expect(found.heldBy).toEqual([limit('tail'), limit('archTop')]);
   });
 
   test('[hand] differences settled, the move is the least by weight: 2t² + 3(t − 3)² + 3(t − 5)² is least at 3', () => {
-    // Right: first at most as high as second; left: first at least 2 above second. So they differ by 1 and −1, and 3 moves both.
+    // Right: first at most as high as second; left: first at least 2 above second. So they differ by 1 and
+    // −1, and 3 moves both.
     const right: Row = { coefficients: [-1, 1], atLeast: 0 };
     const left: Row = { coefficients: [1, -1], atLeast: 2 };
-    const { heights } = levelSides({ right: [0, 0], left: [4, 4] }, { right: 1, left: 3 }, { right: { rows: [right], at: [0, 0] }, left: { rows: [left], at: [4, 2] } });
+    const { heights } = levelSides(
+      { right: [0, 0], left: [4, 4] },
+      { right: 1, left: 3 },
+      { right: { rows: [right], at: [0, 0] }, left: { rows: [left], at: [4, 2] } },
+    );
     [3, 3].forEach((value, i) => expect(heights.right[i]).toBeCloseTo(value, 5));
     [4, 2].forEach((value, i) => expect(heights.left[i]).toBeCloseTo(value, 5));
   });
 
   test('[hand] the same with rows that weigh marks: (2t + 2)² + (t + 1)² + 3(2t − 1)² + 3(t − 5)² is least at 0.8', () => {
-    // Right: first at most twice the second; left: at least 5 more than twice the second. The least differences are 1 and −2.
+    // Right: first at most twice the second; left: at least 5 more than twice the second. The least
+    // differences are 1 and −2.
     const right: Row = { coefficients: [-1, 2], atLeast: 0 };
     const left: Row = { coefficients: [1, -2], atLeast: 5 };
-    const { heights } = levelSides({ right: [0, 0], left: [4, 4] }, { right: 1, left: 3 }, { right: { rows: [right], at: [0, 0] }, left: { rows: [left], at: [5, 0] } });
+    const { heights } = levelSides(
+      { right: [0, 0], left: [4, 4] },
+      { right: 1, left: 3 },
+      { right: { rows: [right], at: [0, 0] }, left: { rows: [left], at: [5, 0] } },
+    );
     [3.6, 1.8].forEach((value, i) => expect(heights.right[i]).toBeCloseTo(value, 7));
     [4.6, -0.2].forEach((value, i) => expect(heights.left[i]).toBeCloseTo(value, 7));
   });
 
   test('[hand] far from where the rows let them stand, both still come as near to each other as they may: 1 and 1.01', () => {
-    const { heights } = levelSides({ right: [40], left: [40] }, { right: 1, left: 1 }, { right: { rows: [atMost(1)], at: [1] }, left: { rows: [atLeast(1.01), atMost(40)], at: [1.01] } });
+    const { heights } = levelSides(
+      { right: [40], left: [40] },
+      { right: 1, left: 1 },
+      { right: { rows: [atMost(1)], at: [1] }, left: { rows: [atLeast(1.01), atMost(40)], at: [1.01] } },
+    );
     expect(heights.right[0]).toBeCloseTo(1, 6);
     expect(heights.left[0]).toBeCloseTo(1.01, 6);
   });
 
   test('[hand] a side whose own rows leave the method no room stays where it was said to fit; the other goes as near the mean as it may', () => {
-    const found = levelSides({ right: [2], left: [4] }, { right: 1, left: 1 }, { right: { rows: [atLeast(1), atMost(0)], at: [7] }, left: { rows: [atMost(2.5)], at: [2] } });
+    const found = levelSides(
+      { right: [2], left: [4] },
+      { right: 1, left: 1 },
+      { right: { rows: [atLeast(1), atMost(0)], at: [7] }, left: { rows: [atMost(2.5)], at: [2] } },
+    );
     expect(found.heights.right).toEqual([7]);
     expect(found.heights.left[0]).toBeCloseTo(2.5, 9);
     expect(found.heldBy).toEqual([limit('tail')]);
@@ -282,6 +423,21 @@ describe('both sides together', () => {
 
 test('[hand] no limit but raising and lowering: ten rows, one of each for each mark', () => {
   const rows = limitRows(handBrow, edgeSpans(handBrow), 'right', limitsOf(1, 2), 100);
-  expect(rows.map(({ holder: one }) => one?.kind)).toEqual(['raise', 'lower', 'raise', 'lower', 'raise', 'lower', 'raise', 'lower', 'raise', 'lower']);
-  expect(forBrowMarks((mark) => rows.filter(({ holder: one }) => one && 'mark' in one && one.mark === mark).length)).toEqual(forBrowMarks(() => 2));
+  expect(rows.map(({ holder: one }) => one?.kind)).toEqual([
+    'raise',
+    'lower',
+    'raise',
+    'lower',
+    'raise',
+    'lower',
+    'raise',
+    'lower',
+    'raise',
+    'lower',
+  ]);
+  expect(
+    forBrowMarks(
+      (mark) => rows.filter(({ holder: one }) => one && 'mark' in one && one.mark === mark).length,
+    ),
+  ).toEqual(forBrowMarks(() => 2));
 });

@@ -30,7 +30,11 @@ const outline = (brow: Brow) => {
 const leaning: Brow = { ...handBrow, frontTop: { uMm: 17, vMm: 25 } };
 
 test('[property] the rows of both edges give the outline’s own heights and area, for fronts leaning either way', () => {
-  for (const brow of [handBrow, leaning, ...Array.from({ length: 40 }, (_, seed) => seededTask(seed).brows.left)]) {
+  for (const brow of [
+    handBrow,
+    leaning,
+    ...Array.from({ length: 40 }, (_, seed) => seededTask(seed).brows.left),
+  ]) {
     const [spans, heights] = [edgeSpans(brow), listOf(heightsOf(brow))];
     expect(rowValue(areaRow(spans), heights)).toBeCloseTo(outlineAreaMm2(outline(brow)), 9);
     fc.assert(
@@ -61,37 +65,107 @@ test('[library] inner Bézier heights of a piece are those another package finds
   const at = (t: number) => span.endMm + t * (span.otherMm - span.endMm);
   const piece = curve.split(0.2, 0.7).points;
   const [a, b] = [at(0.2), at(0.7)];
-  const ours = [spanRow(span, a, a, a), spanRow(span, a, a, b), spanRow(span, a, b, b), spanRow(span, b, b, b)].map((row) => rowValue(row, heights));
+  const ours = [
+    spanRow(span, a, a, a),
+    spanRow(span, a, a, b),
+    spanRow(span, a, b, b),
+    spanRow(span, b, b, b),
+  ].map((row) => rowValue(row, heights));
   ours.forEach((height, i) => expect(height).toBeCloseTo(piece[i]?.y ?? NaN, 9));
 });
 
 test('[hand] an old shape: corners in either direction; what is refused', () => {
-  const square = [{ uMm: 20, vMm: 20 }, { uMm: 30, vMm: 20 }, { uMm: 30, vMm: 25 }, { uMm: 20, vMm: 25 }];
+  const square = [
+    { uMm: 20, vMm: 20 },
+    { uMm: 30, vMm: 20 },
+    { uMm: 30, vMm: 25 },
+    { uMm: 20, vMm: 25 },
+  ];
   expect(readOldShape(square)).toEqual({ ok: true, corners: square, areaMm2: 50 });
   expect(readOldShape([...square].reverse())).toEqual({ ok: true, corners: square, areaMm2: 50 });
   expect(readOldShape(square.slice(0, 2))).toEqual({ ok: false, reason: 'too-few-corners' });
-  expect(readOldShape([...square.slice(0, 3), { uMm: NaN, vMm: 25 }])).toEqual({ ok: false, reason: 'not-a-number' });
-  expect(readOldShape([...square.slice(0, 3), { uMm: 20, vMm: 201 }])).toEqual({ ok: false, reason: 'not-a-number' });
+  expect(readOldShape([...square.slice(0, 3), { uMm: NaN, vMm: 25 }])).toEqual({
+    ok: false,
+    reason: 'not-a-number',
+  });
+  expect(readOldShape([...square.slice(0, 3), { uMm: 20, vMm: 201 }])).toEqual({
+    ok: false,
+    reason: 'not-a-number',
+  });
   expect(readOldShape([...square.slice(0, 3), { uMm: 20, vMm: 200 }]).ok).toBe(true);
-  expect(readOldShape(square.map((corner) => ({ ...corner, vMm: 20 })))).toEqual({ ok: false, reason: 'no-area' });
-  expect(readOldShape([{ uMm: 20, vMm: 20 }, { uMm: 30, vMm: 25 }, { uMm: 30, vMm: 20 }, { uMm: 20, vMm: 26 }])).toEqual({ ok: false, reason: 'crosses-itself' });
+  expect(readOldShape(square.map((corner) => ({ ...corner, vMm: 20 })))).toEqual({
+    ok: false,
+    reason: 'no-area',
+  });
+  expect(
+    readOldShape([
+      { uMm: 20, vMm: 20 },
+      { uMm: 30, vMm: 25 },
+      { uMm: 30, vMm: 20 },
+      { uMm: 20, vMm: 26 },
+    ]),
+  ).toEqual({ ok: false, reason: 'crosses-itself' });
 });
 
 test('[hand] cover rows ask for corner ± margin under the curves, less towards the tail, none of it on a leaning front', () => {
-  const old = shapeOf([[16, 18], [58, 21.5], [58, 22.5], [16, 24]]);
+  const old = shapeOf([
+    [16, 18],
+    [58, 21.5],
+    [58, 22.5],
+    [16, 24],
+  ]);
   const cover = coverRows(old, edgeSpans(handBrow), 'right', 64);
   const wanted = easedRows(cover, 0.6, []).map(({ atLeast, holder }) => ({ atLeast, holder }));
-  const asked = (edge: 'upper' | 'lower', uMm: number) => wanted.find(({ holder }) => holder?.kind === 'old-work' && holder.edge === edge && Math.abs(holder.uMm - uMm) < 1e-6)?.atLeast;
+  const asked = (edge: 'upper' | 'lower', uMm: number) =>
+    wanted.find(
+      ({ holder }) =>
+        holder?.kind === 'old-work' && holder.edge === edge && Math.abs(holder.uMm - uMm) < 1e-6,
+    )?.atLeast;
   expect(asked('upper', 16)).toBeCloseTo(24.6, 9);
   expect(asked('lower', 16)).toBeCloseTo(-18 + 0.6, 9);
   expect(asked('upper', 58)).toBeCloseTo(23.1, 9);
   // 4 mm from the tail end four fifths of the margin are asked.
-  const nearTail = easedRows(coverRows(shapeOf([[16, 18], [60, 21.5], [60, 22.5], [16, 24]]), edgeSpans(handBrow), 'right', 64), 0.5, []);
-  const last = nearTail.find(({ holder }) => holder?.kind === 'old-work' && holder.edge === 'upper' && Math.abs(holder.uMm - 60) < 1e-6);
+  const nearTail = easedRows(
+    coverRows(
+      shapeOf([
+        [16, 18],
+        [60, 21.5],
+        [60, 22.5],
+        [16, 24],
+      ]),
+      edgeSpans(handBrow),
+      'right',
+      64,
+    ),
+    0.5,
+    [],
+  );
+  const last = nearTail.find(
+    ({ holder }) =>
+      holder?.kind === 'old-work' && holder.edge === 'upper' && Math.abs(holder.uMm - 60) < 1e-6,
+  );
   expect(last?.atLeast).toBeCloseTo(22.9, 9);
-  // The top of this front stands in front of its foot: under 15 mm the front line is the lower border, and no margin is asked.
-  const front = easedRows(coverRows(shapeOf([[14.5, 22], [40, 24], [40, 26], [14.5, 24]]), edgeSpans(handBrow), 'right', 64), 0.5, []);
-  const lowest = front.find(({ holder }) => holder?.kind === 'old-work' && holder.edge === 'lower' && Math.abs(holder.uMm - 14.5) < 1e-6);
+  // The top of this front stands in front of its foot: under 15 mm the front line is the lower border, and no
+  // margin is asked.
+  const front = easedRows(
+    coverRows(
+      shapeOf([
+        [14.5, 22],
+        [40, 24],
+        [40, 26],
+        [14.5, 24],
+      ]),
+      edgeSpans(handBrow),
+      'right',
+      64,
+    ),
+    0.5,
+    [],
+  );
+  const lowest = front.find(
+    ({ holder }) =>
+      holder?.kind === 'old-work' && holder.edge === 'lower' && Math.abs(holder.uMm - 14.5) < 1e-6,
+  );
   expect(lowest?.atLeast).toBeCloseTo(-22, 9);
   // Each knot speaks for half its edge: 42 mm above and 42 below.
   expect(cover.widthsMm.reduce((sum, width) => sum + width, 0)).toBeCloseTo(84, 9);
@@ -99,9 +173,22 @@ test('[hand] cover rows ask for corner ± margin under the curves, less towards 
 
 test('[hand] limits as rows: raise, lower, thickness, growth, tail', () => {
   const spans = edgeSpans(handBrow);
-  const rows = limitRows(handBrow, spans, 'left', { ...limitsOf(1, 0.5), thicknessMostMm: 9, growthMostShare: 0.1, isTailWithinFront: true }, 250);
-  const slack = (brow: Brow) => rows.map((row) => ({ kind: row.holder?.kind, room: rowValue(row.coefficients, listOf(heightsOf(brow))) - row.atLeast }));
-  const room = (kind: string) => slack(handBrow).filter((row) => row.kind === kind).map((row) => row.room);
+  const rows = limitRows(
+    handBrow,
+    spans,
+    'left',
+    { ...limitsOf(1, 0.5), thicknessMostMm: 9, growthMostShare: 0.1, isTailWithinFront: true },
+    250,
+  );
+  const slack = (brow: Brow) =>
+    rows.map((row) => ({
+      kind: row.holder?.kind,
+      room: rowValue(row.coefficients, listOf(heightsOf(brow))) - row.atLeast,
+    }));
+  const room = (kind: string) =>
+    slack(handBrow)
+      .filter((row) => row.kind === kind)
+      .map((row) => row.room);
   room('raise').forEach((mm) => expect(mm).toBeCloseTo(1, 9));
   room('lower').forEach((mm) => expect(mm).toBeCloseTo(0.5, 9));
   expect(room('raise').length).toBe(5);
@@ -115,11 +202,16 @@ test('[hand] limits as rows: raise, lower, thickness, growth, tail', () => {
     expect(room('thickness')[i]).toBeCloseTo(9 - ((span?.upperMm ?? NaN) - (span?.lowerMm ?? NaN)), 9);
   });
   expect(limitRows(handBrow, spans, 'left', limitsOf(1, 1), 250).length).toBe(10);
-  expect(limitRows(handBrow, spans, 'left', { ...limitsOf(1, 1), growthMostShare: 0.1 }, undefined).length).toBe(10);
+  expect(
+    limitRows(handBrow, spans, 'left', { ...limitsOf(1, 1), growthMostShare: 0.1 }, undefined).length,
+  ).toBe(10);
 });
 
 test('[hand] where two sides meet, and what stays', () => {
-  const room = (right: number, left: number, up: number, down: number) => ({ right: { vMm: right, raiseMostMm: up, lowerMostMm: down }, left: { vMm: left, raiseMostMm: up, lowerMostMm: down } });
+  const room = (right: number, left: number, up: number, down: number) => ({
+    right: { vMm: right, raiseMostMm: up, lowerMostMm: down },
+    left: { vMm: left, raiseMostMm: up, lowerMostMm: down },
+  });
   expect(meetingHeightMm(room(20, 21, 2, 2), { right: 1, left: 1 })).toBe(20.5);
   expect(meetingHeightMm(room(20, 21, 2, 2), { right: 1, left: 3 })).toBe(20.75);
   // Half way would be 21, but the higher side comes down 0.5 at most.
@@ -134,7 +226,11 @@ test('[hand] where two sides meet, and what stays', () => {
 
 test('[hand] nearest: a point on a corner of two rows, what holds it, and rows that contradict', () => {
   const holder = (side: 'right' | 'left') => ({ kind: 'growth', side }) as const;
-  const rows = [{ coefficients: [1, 0], atLeast: 2, holder: holder('right') }, { coefficients: [1, 1], atLeast: 5, holder: holder('left') }, { coefficients: [0, 1], atLeast: -9 }];
+  const rows = [
+    { coefficients: [1, 0], atLeast: 2, holder: holder('right') },
+    { coefficients: [1, 1], atLeast: 5, holder: holder('left') },
+    { coefficients: [0, 1], atLeast: -9 },
+  ];
   const found = nearest([0, 0], [1, 1], rows);
   if (!found.ok) throw new Error(found.reason);
   // On x + y = 5 the nearest point to the origin is (2.5, 2.5), which keeps x ≥ 2.
@@ -148,29 +244,76 @@ test('[hand] nearest: a point on a corner of two rows, what holds it, and rows t
   expect(heavy.unknowns[1]).toBeCloseTo(3, 9);
   expect(heavy.heldBy.length).toBe(2);
   expect(nearest([3, 3], [1, 1], rows)).toEqual({ ok: true, unknowns: [3, 3], heldBy: [], pulls: [0, 0, 0] });
-  expect(nearest([0, 0], [1, 1], [...rows, { coefficients: [-1, -1], atLeast: -4 }])).toEqual({ ok: false, reason: 'rows-contradict', atOdds: expect.arrayContaining([3]) });
+  expect(nearest([0, 0], [1, 1], [...rows, { coefficients: [-1, -1], atLeast: -4 }])).toEqual({
+    ok: false,
+    reason: 'rows-contradict',
+    atOdds: expect.arrayContaining([3]),
+  });
 });
 
 test('[hand] what stands out: above, below, in front, beyond the tail', () => {
   const drawn = outline(handBrow);
-  // A square through the arch top: between 46.5 and 47.5 the edge stays at 33 to a thousandth, so 1 mm × 2 mm stand out.
-  const above = outsideOf(shapeOf([[46.5, 30], [47.5, 30], [47.5, 35], [46.5, 35]]), drawn);
+  // A square through the arch top: between 46.5 and 47.5 the edge stays at 33 to a thousandth, so 1 mm × 2 mm
+  // stand out.
+  const above = outsideOf(
+    shapeOf([
+      [46.5, 30],
+      [47.5, 30],
+      [47.5, 35],
+      [46.5, 35],
+    ]),
+    drawn,
+  );
   expect(above.areaMm2).toBeCloseTo(2, 2);
   expect(above.aboveMm).toBeCloseTo(2, 1);
   expect([above.belowMm, above.beforeFrontMm, above.beyondTailMm]).toEqual([0, 0, 0]);
-  const below = outsideOf(shapeOf([[45.5, 25.5], [46.5, 25.5], [46.5, 30], [45.5, 30]]), drawn);
+  const below = outsideOf(
+    shapeOf([
+      [45.5, 25.5],
+      [46.5, 25.5],
+      [46.5, 30],
+      [45.5, 30],
+    ]),
+    drawn,
+  );
   expect(below.areaMm2).toBeCloseTo(1.5, 2);
   expect(below.belowMm).toBeCloseTo(1.5, 1);
   expect(below.aboveMm).toBe(0);
-  const ends = outsideOf(shapeOf([[12, 20], [67.4, 19], [67.4, 20], [12, 22]]), drawn);
+  const ends = outsideOf(
+    shapeOf([
+      [12, 20],
+      [67.4, 19],
+      [67.4, 20],
+      [12, 22],
+    ]),
+    drawn,
+  );
   expect(ends.beforeFrontMm).toBeCloseTo(2, 9);
   expect(ends.beyondTailMm).toBeCloseTo(3.4, 9);
-  expect(outsideOf(shapeOf([[20, 21], [40, 27.5], [40, 30], [20, 25]]), drawn)).toEqual({ areaMm2: 0, pieces: [], aboveMm: 0, belowMm: 0, beforeFrontMm: 0, beyondTailMm: 0 });
+  expect(
+    outsideOf(
+      shapeOf([
+        [20, 21],
+        [40, 27.5],
+        [40, 30],
+        [20, 25],
+      ]),
+      drawn,
+    ),
+  ).toEqual({ areaMm2: 0, pieces: [], aboveMm: 0, belowMm: 0, beforeFrontMm: 0, beyondTailMm: 0 });
 });
 
 test('[hand] growth: a strip 2 mm thick under a strip-like stretch of the outline', () => {
   const drawn = outline(handBrow);
-  const grown = growthSince(shapeOf([[20, 22], [40, 26], [40, 28], [20, 24]]), drawn);
+  const grown = growthSince(
+    shapeOf([
+      [20, 22],
+      [40, 26],
+      [40, 28],
+      [20, 24],
+    ]),
+    drawn,
+  );
   if (!grown.ok) throw new Error(grown.reason);
   let sum = 0;
   for (let i = 0; i < 2000; i++) {
@@ -180,7 +323,16 @@ test('[hand] growth: a strip 2 mm thick under a strip-like stretch of the outlin
   expect(grown.thicknessMm).toBeCloseTo(sum - 2, 3);
   expect(grown.areaMm2).toBeCloseTo(287.625 - 40, 9);
   expect(grown.share).toBeCloseTo(247.625 / 40, 9);
-  expect(growthSince(shapeOf([[70, 20], [80, 20], [80, 22]]), drawn)).toEqual({ ok: false, reason: 'nothing-shared' });
+  expect(
+    growthSince(
+      shapeOf([
+        [70, 20],
+        [80, 20],
+        [80, 22],
+      ]),
+      drawn,
+    ),
+  ).toEqual({ ok: false, reason: 'nothing-shared' });
 });
 
 test('[table] the margin alone adds 1.0 to 1.6 mm, 15 to 25 % of a brow 6.5 mm thick', () => {
@@ -198,7 +350,11 @@ test('[property] practice old shapes: 8 to 16 corners, readable, the same for a 
     expect(practiceOldShape(brow, seed)).toEqual(shape);
     expect(shape.corners.length).toBeGreaterThanOrEqual(8);
     expect(shape.corners.length).toBeLessThanOrEqual(16);
-    expect(readOldShape(shape.corners)).toEqual({ ok: true, corners: shape.corners, areaMm2: expect.any(Number) });
+    expect(readOldShape(shape.corners)).toEqual({
+      ok: true,
+      corners: shape.corners,
+      areaMm2: expect.any(Number),
+    });
     if (shape.liftedMm > 0) lifted++;
     if (shape.longerMm > 0) longer++;
     const tip = Math.max(...shape.corners.map(({ uMm }) => uMm));
@@ -218,12 +374,16 @@ test('[hand] work drawn through five marks and spread: edges up and down, front 
   expect(corners).toContainEqual({ uMm: 46, vMm: 26.5 });
   for (const { uMm, vMm } of corners.slice(1, -1)) {
     const span = spanAt(drawn, uMm);
-    if (span) expect(Math.min(Math.abs(vMm - span.upperMm - 0.5), Math.abs(span.lowerMm - 0.5 - vMm))).toBeLessThan(1e-9);
+    if (span)
+      expect(Math.min(Math.abs(vMm - span.upperMm - 0.5), Math.abs(span.lowerMm - 0.5 - vMm))).toBeLessThan(
+        1e-9,
+      );
   }
   const bare = readOldShape(spreadShape(drawn, 0));
   if (!bare.ok) throw new Error(bare.reason);
   expect(bare.corners).toHaveLength(21);
   // Twenty chords: the outline's 287.625 mm² to one part in a hundred.
   expect(Math.abs(bare.areaMm2 / 287.625 - 1)).toBeLessThan(0.01);
-  for (let seed = 0; seed < 40; seed++) expect(readOldShape(spreadShape(outline(seededTask(seed).brows.left), 0.1 * (seed % 10))).ok).toBe(true);
+  for (let seed = 0; seed < 40; seed++)
+    expect(readOldShape(spreadShape(outline(seededTask(seed).brows.left), 0.1 * (seed % 10))).ok).toBe(true);
 });

@@ -15,7 +15,10 @@ test('[library] what a moved mark brings is what the same work written down plai
     for (const mark of browMarks) {
       for (const side of ['right', 'left'] as const) {
         expect(ours.task.brows[side][mark].vMm).toBeCloseTo(plain.brows[side][mark].vMm, 9);
-        expect(Math.abs(planned.heights[side][mark] - plain.plan[side][mark].vMm), `seed ${seed} ${side} ${mark}`).toBeLessThan(0.5);
+        expect(
+          Math.abs(planned.heights[side][mark] - plain.plan[side][mark].vMm),
+          `seed ${seed} ${side} ${mark}`,
+        ).toBeLessThan(0.5);
       }
       // The plain sum lets every mark err alike; ours lets the midline's err by more where they disagree.
       const { outward, up } = ours.reading.brows[mark];
@@ -25,9 +28,13 @@ test('[library] what a moved mark brings is what the same work written down plai
         expect(standardUncertainty / (plain.uncertainty[mark][i] ?? NaN)).toBeLessThan(1.015 * widens);
       }
     }
-    // By the plain plan's own cost, with its margin a hair slimmer: rows ask up to 0.02 mm too much, steps end at 0.01.
+    // By the plain plan's own cost, with its margin a hair slimmer: rows ask up to 0.02 mm too much, steps
+    // end at 0.01.
     const cost = plainCost(ours.task.brows, moved.old, ours.task.marginMm - 0.01);
-    const at = { right: withHeights(ours.task.brows.right, planned.heights.right), left: withHeights(ours.task.brows.left, planned.heights.left) };
+    const at = {
+      right: withHeights(ours.task.brows.right, planned.heights.right),
+      left: withHeights(ours.task.brows.left, planned.heights.left),
+    };
     expect(cost(at), `seed ${seed}`).toBeLessThan(cost(plain.plan) * 1.03 + 0.02);
     for (const side of ['right', 'left'] as const) {
       expect(ours.areaMm2[side]).toBeCloseTo(plain.areaMm2[side], 2);

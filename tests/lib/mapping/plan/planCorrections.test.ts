@@ -24,7 +24,10 @@ const plan = (changes: Partial<PlanTask> = {}, halfMm = 0.5) => {
 test('[hand] skin that is raised, itchy or scaly stops the plan before anything else', () => {
   for (const skin of ['raised', 'itchy', 'scaly'] as const) {
     expect(planCorrections(task, skin, half(0.5))).toEqual({ ok: false, reason: 'skin-not-quiet', skin });
-    const nonsense = { ...task, brows: { right: { ...handBrow, tail: { uMm: NaN, vMm: 0 } }, left: handBrow } };
+    const nonsense = {
+      ...task,
+      brows: { right: { ...handBrow, tail: { uMm: NaN, vMm: 0 } }, left: handBrow },
+    };
     expect(planCorrections(nonsense, skin, half(0.5))).toEqual({ ok: false, reason: 'skin-not-quiet', skin });
   }
 });
@@ -56,34 +59,69 @@ test('[hand] a move within half its interval, or within 0.25 mm, is left, and th
     expect(small.brows.right[mark].vMm).toBeCloseTo(handBrow[mark].vMm, 5);
     expect(small.remainingMm[mark]).toBeCloseTo(1.4, 5);
   }
-  const tiny = (apart: number) => plan({ brows: { right: handBrow, left: lifted(handBrow, apart) } }, 0.1).moves.right.tail.isLeft;
+  const tiny = (apart: number) =>
+    plan({ brows: { right: handBrow, left: lifted(handBrow, apart) } }, 0.1).moves.right.tail.isLeft;
   expect(tiny(0.24)).toBe(true);
   expect(tiny(0.26)).toBe(false);
 });
 
 test('[hand] limits that contradict are named with the gap, the room and what stays', () => {
-  const { contradictions } = plan({ free: 'both', limits: { right: limitsOf(0.5, 0), left: limitsOf(0, 0.6) } });
+  const { contradictions } = plan({
+    free: 'both',
+    limits: { right: limitsOf(0.5, 0), left: limitsOf(0, 0.6) },
+  });
   expect(contradictions.length).toBe(5);
-  expect(contradictions[0]).toEqual({ mark: 'frontLower', gapMm: expect.closeTo(1.4, 9), roomMm: expect.closeTo(1.1, 9), leastMm: expect.closeTo(0.3, 9) });
+  expect(contradictions[0]).toEqual({
+    mark: 'frontLower',
+    gapMm: expect.closeTo(1.4, 9),
+    roomMm: expect.closeTo(1.1, 9),
+    leastMm: expect.closeTo(0.3, 9),
+  });
   expect(plan({ limits: { right: limitsOf(1.4, 0), left: limitsOf(0, 0) } }).contradictions).toEqual([]);
   // The side that is not free gives no room, whatever its limits say.
-  expect(plan({ limits: { right: limitsOf(1.3, 0), left: limitsOf(9, 9) } }).contradictions[0]?.leastMm).toBeCloseTo(0.1, 9);
+  expect(
+    plan({ limits: { right: limitsOf(1.3, 0), left: limitsOf(9, 9) } }).contradictions[0]?.leastMm,
+  ).toBeCloseTo(0.1, 9);
 });
 
 test('[hand] old work under the lower edge holds a side that should rise', () => {
   // The old lower edge runs along the brow’s own: it cannot be raised without laying the old work bare.
-  const old = shapeOf([[17, 18.5], [46, 27.2], [46, 30], [17, 24]]);
+  const old = shapeOf([
+    [17, 18.5],
+    [46, 27.2],
+    [46, 30],
+    [17, 24],
+  ]);
   const { moves, heldBy, cover } = plan({ old: { right: old } });
   expect(cover.right?.outMm2).toBe(0);
   expect(moves.right.archTop.byMm).toBeCloseTo(1.4, 3);
   expect(moves.right.archLower.byMm).toBeLessThan(0.3);
-  expect(heldBy.some((holder) => holder.kind === 'old-work' && holder.side === 'right' && holder.edge === 'lower')).toBe(true);
+  expect(
+    heldBy.some((holder) => holder.kind === 'old-work' && holder.side === 'right' && holder.edge === 'lower'),
+  ).toBe(true);
 });
 
 test('[hand] the ferry pilot: an old upper edge 1.8 mm above what the limit of 1.0 mm reaches leaves 0.8 mm', () => {
-  const old = shapeOf([[30, 26], [46.5, 29], [47.5, 29], [60, 24], [60, 25], [47.5, 34.8], [46.5, 34.8], [30, 29]]);
+  const old = shapeOf([
+    [30, 26],
+    [46.5, 29],
+    [47.5, 29],
+    [60, 24],
+    [60, 25],
+    [47.5, 34.8],
+    [46.5, 34.8],
+    [30, 29],
+  ]);
   const both = { right: handBrow, left: handBrow };
-  const { moves, cover, heldBy } = plan({ brows: both, free: 'both', old: { right: old }, limits: { right: limitsOf(1, 1), left: limitsOf(1, 1) } }, 0);
+  const { moves, cover, heldBy } = plan(
+    {
+      brows: both,
+      free: 'both',
+      old: { right: old },
+      limits: { right: limitsOf(1, 1), left: limitsOf(1, 1) },
+    },
+    0,
+  );
   expect(cover.right?.outMm2).toBeGreaterThan(0);
   expect(moves.right.archTop.byMm).toBeCloseTo(1, 3);
   expect(heldBy[0]).toEqual({ kind: 'raise', side: 'right', mark: expect.any(String) });
@@ -114,19 +152,33 @@ test('[hand] only the marks that are worth moving are moved: a tail 0.1 mm apart
   expect(moves.right.tail).toEqual({ byMm: expect.closeTo(0, 6), halfMm: 0.5, isLeft: true });
   expect(remainingMm.tail).toBeCloseTo(0.1, 6);
   expect(brows.right.tail.vMm).toBeCloseTo(20, 6);
-  for (const mark of ['frontLower', 'frontTop', 'archTop', 'archLower'] as const) expect(moves.right[mark]).toEqual({ byMm: expect.closeTo(1.4, 6), halfMm: 0.5, isLeft: false });
+  for (const mark of ['frontLower', 'frontTop', 'archTop', 'archLower'] as const)
+    expect(moves.right[mark]).toEqual({ byMm: expect.closeTo(1.4, 6), halfMm: 0.5, isLeft: false });
 });
 
 test('[hand] a move too small to be worth making is made where leaving it would lay old work bare', () => {
-  // Old work stands 0.15 mm over the arch at 47 and half a mm beyond it, where the edge has fallen by 13 B; raising the arch
-  // raises the edge there by 1 − B of it.
+  // Old work stands 0.15 mm over the arch at 47 and half a mm beyond it, where the edge has fallen by 13 B;
+  // raising the arch raises the edge there by 1 − B of it.
   const t = 16.5 / 17;
   const fall = 1 - 1.5 * t + 0.5 * t ** 3;
-  const old = shapeOf([[46.5, 30], [47.5, 30], [47.5, 33.15], [46.5, 33.15]]);
+  const old = shapeOf([
+    [46.5, 30],
+    [47.5, 30],
+    [47.5, 33.15],
+    [46.5, 33.15],
+  ]);
   for (const side of ['right', 'left'] as const) {
-    const { moves, cover } = plan({ brows: { right: handBrow, left: handBrow }, free: side, old: { [side]: old } });
+    const { moves, cover } = plan({
+      brows: { right: handBrow, left: handBrow },
+      free: side,
+      old: { [side]: old },
+    });
     expect(cover[side]?.outMm2).toBe(0);
-    expect(moves[side].archTop).toEqual({ byMm: expect.closeTo((0.15 + 13 * fall) / (1 - fall), 4), halfMm: 0.5, isLeft: false });
+    expect(moves[side].archTop).toEqual({
+      byMm: expect.closeTo((0.15 + 13 * fall) / (1 - fall), 4),
+      halfMm: 0.5,
+      isLeft: false,
+    });
     expect(moves[side].archLower).toEqual({ byMm: expect.closeTo(0, 6), halfMm: 0.5, isLeft: true });
     expect(moves[side].frontTop.isLeft).toBe(true);
   }
@@ -139,6 +191,11 @@ test('[hand] the left side alone may move: it comes down by what it stands highe
     expect(moves.right[mark].byMm).toBe(0);
   }
   const bent = { ...handBrow, tail: { uMm: 10, vMm: 20 } };
-  for (const free of ['right', 'both'] as const) expect(planCorrections({ ...task, free, brows: { ...task.brows, right: bent } }, 'quiet', half(0.5))).toEqual({ ok: false, reason: 'tail-inside-front' });
-  expect(planCorrections({ ...task, free: 'both', brows: { ...task.brows, left: bent } }, 'quiet', half(0.5))).toEqual({ ok: false, reason: 'tail-inside-front' });
+  for (const free of ['right', 'both'] as const)
+    expect(
+      planCorrections({ ...task, free, brows: { ...task.brows, right: bent } }, 'quiet', half(0.5)),
+    ).toEqual({ ok: false, reason: 'tail-inside-front' });
+  expect(
+    planCorrections({ ...task, free: 'both', brows: { ...task.brows, left: bent } }, 'quiet', half(0.5)),
+  ).toEqual({ ok: false, reason: 'tail-inside-front' });
 });

@@ -31,14 +31,30 @@ const each = planned.flatMap(({ seed, task, plan }) =>
     const spans = edgeSpans(task.brows[side]);
     const cover = plan.cover[side];
     if (!old || !cover) throw new Error('every free side has old work and a plan');
-    return { name: `seed ${seed} ${side}`, task, side, old, spans, cover, brow: withHeights(task.brows[side], plan.heights[side]), outline: drawn(withHeights(task.brows[side], plan.heights[side])) };
+    return {
+      name: `seed ${seed} ${side}`,
+      task,
+      side,
+      old,
+      spans,
+      cover,
+      brow: withHeights(task.brows[side], plan.heights[side]),
+      outline: drawn(withHeights(task.brows[side], plan.heights[side])),
+    };
   }),
 );
 
-/** What a second polygon package finds outside, mm². Its curves are cut coarser: it takes a hundred times as long. */
+/**
+ * What a second polygon package finds outside, mm². Its curves are cut coarser: it takes a hundred times as
+ * long.
+ */
 function outsideAgain(corners: readonly { uMm: number; vMm: number }[], outline: Outline): number {
   const left = difference([ringOf(corners)], [ringOf(outlinePolygon(outline, 40))]);
-  return left.reduce((sum, polygon) => sum + polygon.reduce((part, ring, i) => part + (i === 0 ? 1 : -1) * Math.abs(shoelace(ring)), 0), 0);
+  return left.reduce(
+    (sum, polygon) =>
+      sum + polygon.reduce((part, ring, i) => part + (i === 0 ? 1 : -1) * Math.abs(shoelace(ring)), 0),
+    0,
+  );
 }
 
 test('[library] over 500 seeded old shapes: where it says covered, two polygon packages find at most 0.01 mm² outside', () => {
@@ -57,7 +73,8 @@ test('[library] what stays outside has the same area by both polygon packages, a
   let compared = 0;
   for (const { name, old, cover, outline } of each.filter(({ cover }) => cover.outMm2 > 0)) {
     const { areaMm2, beforeFrontMm, beyondTailMm } = outsideOf(old, outline);
-    if (++compared % 3 === 0) expect(Math.abs(areaMm2 - outsideAgain(old.corners, outline)), name).toBeLessThan(0.03);
+    if (++compared % 3 === 0)
+      expect(Math.abs(areaMm2 - outsideAgain(old.corners, outline)), name).toBeLessThan(0.03);
     if (beforeFrontMm === 0 && beyondTailMm === 0) expect(areaMm2, name).toBeLessThan(cover.outMm2 + 0.01);
   }
 });
@@ -66,7 +83,9 @@ test('[library] covered exactly where some heights cover: its own do, place by p
   for (const { name, task, side, old, cover, brow } of each) {
     const was = task.brows[side];
     const agrees = (marginMm: number, isCovered: boolean) =>
-      isCovered ? isCoverWithin(brow, was, old, task.limits[side], marginMm, 1e-3) : !gridFinds(was, old, task.limits[side], marginMm);
+      isCovered
+        ? isCoverWithin(brow, was, old, task.limits[side], marginMm, 1e-3)
+        : !gridFinds(was, old, task.limits[side], marginMm);
     expect(agrees(task.marginMm, cover.outMm2 === 0 && cover.marginOutMm2 === 0), name).toBe(true);
     if (cover.marginOutMm2 > 0) expect(agrees(0, cover.outMm2 === 0), name).toBe(true);
   }
@@ -74,14 +93,23 @@ test('[library] covered exactly where some heights cover: its own do, place by p
 
 test('[library] limits contradict exactly where that search finds no heights at all', () => {
   const speck = (brow: Brow) => {
-    const [u, v] = [(brow.frontTop.uMm + brow.archTop.uMm) / 2, (brow.frontTop.vMm + brow.archTop.vMm + brow.frontLower.vMm + brow.archLower.vMm) / 4];
-    return [{ uMm: u, vMm: v }, { uMm: u + 0.1, vMm: v }, { uMm: u, vMm: v + 0.1 }];
+    const [u, v] = [
+      (brow.frontTop.uMm + brow.archTop.uMm) / 2,
+      (brow.frontTop.vMm + brow.archTop.vMm + brow.frontLower.vMm + brow.archLower.vMm) / 4,
+    ];
+    return [
+      { uMm: u, vMm: v },
+      { uMm: u + 0.1, vMm: v },
+      { uMm: u, vMm: v + 0.1 },
+    ];
   };
   let refused = 0;
   for (const { seed, task, plan } of solved) {
     const found = freeSides(task).every((side) => {
       const old = task.old[side];
-      return old && gridFinds(task.brows[side], { ...old, corners: speck(task.brows[side]) }, task.limits[side], 0);
+      return (
+        old && gridFinds(task.brows[side], { ...old, corners: speck(task.brows[side]) }, task.limits[side], 0)
+      );
     });
     expect(plan.ok ? 'planned' : plan.reason, `seed ${seed}`).toBe(found ? 'planned' : 'limits-contradict');
     if (!plan.ok) refused++;
@@ -94,7 +122,9 @@ test('[property] cover never breaks an approved limit, and a side that is not fr
     for (const side of both) {
       const heights = listOf(plan.heights[side]);
       if (!freeSides(task).includes(side)) expect(heights).toEqual(listOf(heightsOf(task.brows[side])));
-      else for (const { coefficients, atLeast } of rowsOf(task, side)) expect(rowValue(coefficients, heights)).toBeGreaterThan(atLeast - 1e-7);
+      else
+        for (const { coefficients, atLeast } of rowsOf(task, side))
+          expect(rowValue(coefficients, heights)).toBeGreaterThan(atLeast - 1e-7);
     }
   }
 });
@@ -112,9 +142,13 @@ test('[property] no other heights that keep limits and cover are more equal, or 
         tried++;
         expect(asymmetry(heights), `seed ${seed}`).toBeGreaterThan(apart * (1 - 1e-6) - 1e-6);
         // Both sides carried by the same change are as equal as before.
-        const same = { right: far.right, left: forBrowMarks((mark) => far.right[mark] + plan.heights.left[mark] - plan.heights.right[mark]) };
+        const same = {
+          right: far.right,
+          left: forBrowMarks((mark) => far.right[mark] + plan.heights.left[mark] - plan.heights.right[mark]),
+        };
         const carried = between(plan.heights, same, share);
-        if (task.free !== 'both' || !both.every((side) => keeps(task, plan, side, listOf(carried[side])))) continue;
+        if (task.free !== 'both' || !both.every((side) => keeps(task, plan, side, listOf(carried[side]))))
+          continue;
         alike++;
         expect(movement(task, carried), `seed ${seed}`).toBeGreaterThan(moved - 1e-5);
       }
@@ -130,9 +164,20 @@ test('[property] inside the limits no random heights leave less of the old shape
     const places = coverRows(old, spans, side, task.brows[side].tail.uMm);
     const limits = task.limits[side];
     for (let i = 0; i < 30; i++) {
-      const heights = forBrowMarks((mark) => task.brows[side][mark].vMm - limits.lowerMostMm[mark] + draw() * (limits.raiseMostMm[mark] + limits.lowerMostMm[mark]));
-      if (!rowsOf(task, side).every(({ coefficients, atLeast }) => rowValue(coefficients, listOf(heights)) >= atLeast)) continue;
-      // How far each knot must give way at least, alone: with two knots a row shares it, so the greater share is counted.
+      const heights = forBrowMarks(
+        (mark) =>
+          task.brows[side][mark].vMm -
+          limits.lowerMostMm[mark] +
+          draw() * (limits.raiseMostMm[mark] + limits.lowerMostMm[mark]),
+      );
+      if (
+        !rowsOf(task, side).every(
+          ({ coefficients, atLeast }) => rowValue(coefficients, listOf(heights)) >= atLeast,
+        )
+      )
+        continue;
+      // How far each knot must give way at least, alone: with two knots a row shares it, so the greater share
+      // is counted.
       const out = places.widthsMm.map(() => 0);
       easedRows(places, 0, []).forEach(({ coefficients, atLeast }, at) => {
         const short = atLeast - rowValue(coefficients, listOf(heights));
@@ -146,7 +191,11 @@ test('[property] inside the limits no random heights leave less of the old shape
 
 test('[property] wider limits and a smaller margin never leave more outside', () => {
   for (const { seed, task, plan } of planned.slice(0, 120)) {
-    const wider = (side: Side) => ({ ...task.limits[side], raiseMostMm: forBrowMarks((m) => task.limits[side].raiseMostMm[m] + 0.3), lowerMostMm: forBrowMarks((m) => task.limits[side].lowerMostMm[m] + 0.3) });
+    const wider = (side: Side) => ({
+      ...task.limits[side],
+      raiseMostMm: forBrowMarks((m) => task.limits[side].raiseMostMm[m] + 0.3),
+      lowerMostMm: forBrowMarks((m) => task.limits[side].lowerMostMm[m] + 0.3),
+    });
     const wide = planHeights({ ...task, limits: { right: wider('right'), left: wider('left') } });
     const slim = planHeights({ ...task, marginMm: task.marginMm / 2 });
     for (const side of freeSides(task)) {
@@ -154,8 +203,10 @@ test('[property] wider limits and a smaller margin never leave more outside', ()
       const now = wide.ok ? wide.cover[side] : undefined;
       if (!was || !now) throw new Error(`still planned ${seed}`);
       expect(now.outMm2, `seed ${seed}`).toBeLessThanOrEqual(was.outMm2 + 1e-3);
-      if (was.outMm2 === 0) expect(now.marginOutMm2, `seed ${seed}`).toBeLessThanOrEqual(was.marginOutMm2 + 1e-3);
-      if (slim.ok) expect(slim.cover[side]?.marginOutMm2, `seed ${seed}`).toBeLessThanOrEqual(was.marginOutMm2 + 1e-3);
+      if (was.outMm2 === 0)
+        expect(now.marginOutMm2, `seed ${seed}`).toBeLessThanOrEqual(was.marginOutMm2 + 1e-3);
+      if (slim.ok)
+        expect(slim.cover[side]?.marginOutMm2, `seed ${seed}`).toBeLessThanOrEqual(was.marginOutMm2 + 1e-3);
     }
   }
 });
@@ -164,11 +215,27 @@ test('[library] without old work the closed form and the quadratic programme agr
   let met = 0;
   for (let seed = 0; seed < 300; seed++) {
     const { brows, limits, weights } = seededTask(seed);
-    const bare = (side: Side) => ({ raiseMostMm: limits[side].raiseMostMm, lowerMostMm: limits[side].lowerMostMm });
-    const plan = planHeights({ brows, free: 'both', old: {}, limits: { right: bare('right'), left: bare('left') }, marginMm: 0.5, weights });
+    const bare = (side: Side) => ({
+      raiseMostMm: limits[side].raiseMostMm,
+      lowerMostMm: limits[side].lowerMostMm,
+    });
+    const plan = planHeights({
+      brows,
+      free: 'both',
+      old: {},
+      limits: { right: bare('right'), left: bare('left') },
+      marginMm: 0.5,
+      weights,
+    });
     if (!plan.ok) throw new Error(plan.reason);
-    const room = (side: Side, mark: keyof Brow) => ({ vMm: brows[side][mark].vMm, raiseMostMm: limits[side].raiseMostMm[mark], lowerMostMm: limits[side].lowerMostMm[mark] });
-    const meet = browMarks.map((mark) => meetingHeightMm({ right: room('right', mark), left: room('left', mark) }, weights));
+    const room = (side: Side, mark: keyof Brow) => ({
+      vMm: brows[side][mark].vMm,
+      raiseMostMm: limits[side].raiseMostMm[mark],
+      lowerMostMm: limits[side].lowerMostMm[mark],
+    });
+    const meet = browMarks.map((mark) =>
+      meetingHeightMm({ right: room('right', mark), left: room('left', mark) }, weights),
+    );
     const isPinned = both.some((side) => limits[side].raiseMostMm.tail + limits[side].lowerMostMm.tail === 0);
     if (isPinned || meet.some((height) => height === undefined)) continue;
     met++;
@@ -182,7 +249,14 @@ test('[library] without old work the closed form and the quadratic programme agr
 
 test('[hand] where the limits contradict, both sides go as far as they may and the rest stays', () => {
   // The left side is 3 mm higher; 1 up and 0.5 down leave 1.5 mm.
-  const plan = planHeights({ brows: { right: handBrow, left: lifted(handBrow, 3) }, free: 'both', old: {}, limits: { right: limitsOf(1, 0.5), left: limitsOf(1, 0.5) }, marginMm: 0, weights: { right: 1, left: 1 } });
+  const plan = planHeights({
+    brows: { right: handBrow, left: lifted(handBrow, 3) },
+    free: 'both',
+    old: {},
+    limits: { right: limitsOf(1, 0.5), left: limitsOf(1, 0.5) },
+    marginMm: 0,
+    weights: { right: 1, left: 1 },
+  });
   if (!plan.ok) throw new Error(plan.reason);
   for (const mark of browMarks) {
     expect(plan.heights.right[mark]).toBeCloseTo(handBrow[mark].vMm + 1, 6);
@@ -193,8 +267,20 @@ test('[hand] where the limits contradict, both sides go as far as they may and t
 });
 
 test('[hand] one side free: it goes to the other as far as it may', () => {
-  for (const [apart, moved] of [[0.7, 0.7], [3, 1], [-0.3, -0.3], [-2, -0.5]] as const) {
-    const plan = planHeights({ brows: { right: handBrow, left: lifted(handBrow, apart) }, free: 'right', old: {}, limits: { right: limitsOf(1, 0.5), left: limitsOf(0, 0) }, marginMm: 0, weights: { right: 1, left: 1 } });
+  for (const [apart, moved] of [
+    [0.7, 0.7],
+    [3, 1],
+    [-0.3, -0.3],
+    [-2, -0.5],
+  ] as const) {
+    const plan = planHeights({
+      brows: { right: handBrow, left: lifted(handBrow, apart) },
+      free: 'right',
+      old: {},
+      limits: { right: limitsOf(1, 0.5), left: limitsOf(0, 0) },
+      marginMm: 0,
+      weights: { right: 1, left: 1 },
+    });
     if (!plan.ok) throw new Error(plan.reason);
     for (const mark of browMarks) expect(plan.heights.right[mark] - handBrow[mark].vMm).toBeCloseTo(moved, 9);
   }
@@ -218,21 +304,39 @@ function shoelace(ring: readonly (readonly [number, number])[]): number {
 }
 
 type Heights = Readonly<Record<Side, BrowHeights>>;
-const asymmetry = ({ right, left }: Heights) => browMarks.reduce((sum, mark) => sum + (left[mark] - right[mark]) ** 2, 0);
+const asymmetry = ({ right, left }: Heights) =>
+  browMarks.reduce((sum, mark) => sum + (left[mark] - right[mark]) ** 2, 0);
 const movement = ({ brows, weights }: PlanTask, heights: Heights) =>
-  both.reduce((sum, side) => sum + weights[side] * browMarks.reduce((part, mark) => part + (heights[side][mark] - brows[side][mark].vMm) ** 2, 0), 0);
+  both.reduce(
+    (sum, side) =>
+      sum +
+      weights[side] *
+        browMarks.reduce((part, mark) => part + (heights[side][mark] - brows[side][mark].vMm) ** 2, 0),
+    0,
+  );
 const between = (from: Heights, to: Heights, share: number): Heights => {
-  const side = (name: Side) => forBrowMarks((mark) => from[name][mark] + share * (to[name][mark] - from[name][mark]));
+  const side = (name: Side) =>
+    forBrowMarks((mark) => from[name][mark] + share * (to[name][mark] - from[name][mark]));
   return { right: side('right'), left: side('left') };
 };
-/** Random heights that keep the limits and are no worse covered: the nearest such to random ones. Both sides take the same draw. */
+/**
+ * Random heights that keep the limits and are no worse covered: the nearest such to random ones. Both sides
+ * take the same draw.
+ */
 function feasible(task: PlanTask, plan: PlannedHeights, draw: Draw): Heights {
   const aim = browMarks.map(() => 4 * (draw() - 0.5));
   const side = (name: Side): BrowHeights => {
     if (!freeSides(task).includes(name)) return plan.heights[name];
     const before = listOf(plan.heights[name]);
-    const eased = coverOf(task, name).map((row) => ({ ...row, atLeast: Math.min(row.atLeast, rowValue(row.coefficients, before)) }));
-    const found = nearest(before.map((v, i) => v + (aim[i] ?? 0)), [1, 1, 1, 1, 1], [...rowsOf(task, name), ...eased]);
+    const eased = coverOf(task, name).map((row) => ({
+      ...row,
+      atLeast: Math.min(row.atLeast, rowValue(row.coefficients, before)),
+    }));
+    const found = nearest(
+      before.map((v, i) => v + (aim[i] ?? 0)),
+      [1, 1, 1, 1, 1],
+      [...rowsOf(task, name), ...eased],
+    );
     return found.ok ? heightsFrom(found.unknowns) : plan.heights[name];
   };
   return { right: side('right'), left: side('left') };
@@ -254,7 +358,12 @@ function rowsOf(task: PlanTask, side: Side) {
 function keeps(task: PlanTask, plan: PlannedHeights, side: Side, heights: readonly number[]): boolean {
   const before = listOf(plan.heights[side]);
   return (
-    rowsOf(task, side).every(({ coefficients, atLeast }) => rowValue(coefficients, heights) >= atLeast - 1e-9) &&
-    coverOf(task, side).every(({ coefficients, atLeast }) => rowValue(coefficients, heights) >= Math.min(atLeast, rowValue(coefficients, before)) - 1e-9)
+    rowsOf(task, side).every(
+      ({ coefficients, atLeast }) => rowValue(coefficients, heights) >= atLeast - 1e-9,
+    ) &&
+    coverOf(task, side).every(
+      ({ coefficients, atLeast }) =>
+        rowValue(coefficients, heights) >= Math.min(atLeast, rowValue(coefficients, before)) - 1e-9,
+    )
   );
 }

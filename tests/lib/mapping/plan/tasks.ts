@@ -17,9 +17,13 @@ export const handBrow: Brow = {
   tail: { uMm: 64, vMm: 20 },
 };
 
-export const lifted = (brow: Brow, byMm: number): Brow => forBrowMarks((mark) => ({ ...brow[mark], vMm: brow[mark].vMm + byMm }));
+export const lifted = (brow: Brow, byMm: number): Brow =>
+  forBrowMarks((mark) => ({ ...brow[mark], vMm: brow[mark].vMm + byMm }));
 
-export const limitsOf = (raise: number, lower: number): ApprovedLimits => ({ raiseMostMm: forBrowMarks(() => raise), lowerMostMm: forBrowMarks(() => lower) });
+export const limitsOf = (raise: number, lower: number): ApprovedLimits => ({
+  raiseMostMm: forBrowMarks(() => raise),
+  lowerMostMm: forBrowMarks(() => lower),
+});
 
 export function shapeOf(corners: readonly (readonly [number, number])[]): OldShape {
   const shape = readOldShape(corners.map(([uMm, vMm]) => ({ uMm, vMm })));
@@ -39,7 +43,11 @@ export function drawnLimits(draw: Draw, most: number, isPlain: boolean): Approve
   const [raise, lower] = [tenths(), tenths()];
   const limits = { ...limitsOf(raise, lower), isTailWithinFront: draw() < 0.3 };
   if (isPlain) return limits;
-  return { ...limits, ...(draw() < 0.6 && { thicknessMostMm: 7 + 3 * draw() }), ...(draw() < 0.6 && { growthMostShare: 0.1 + 0.4 * draw() }) };
+  return {
+    ...limits,
+    ...(draw() < 0.6 && { thicknessMostMm: 7 + 3 * draw() }),
+    ...(draw() < 0.6 && { growthMostShare: 0.1 + 0.4 * draw() }),
+  };
 }
 
 /** A practice face with old work on both brows and limits drawn with it. */
@@ -47,7 +55,8 @@ export function seededTask(seed: number, isPlain = seed % 2 === 0): PlanTask {
   const draw = drawFrom(seedFrom('plan-task', seed));
   const level = ([0, 1, 2, 3] as const)[seed % 4] ?? 0;
   const { landmarks } = practiceFace(seed, level).face;
-  const browOf = (side: Side): Brow => forBrowMarks((mark) => ({ uMm: landmarks[side][mark][0], vMm: landmarks[side][mark][1] }));
+  const browOf = (side: Side): Brow =>
+    forBrowMarks((mark) => ({ uMm: landmarks[side][mark][0], vMm: landmarks[side][mark][1] }));
   const brows = { right: browOf('right'), left: browOf('left') };
   return {
     brows,

@@ -9,5 +9,7 @@ test('[hand] as others see her, her left lies in the right half; mirrored, in th
 });
 
 test('[property] a mark of known side tells the picture, and the picture gives the mark its side back', () => {
-  for (const side of ['left', 'right'] as const) for (const half of ['left', 'right'] as const) expect(sideInHalf(half, isMirroredBy({ side, half }))).toBe(side);
+  for (const side of ['left', 'right'] as const)
+    for (const half of ['left', 'right'] as const)
+      expect(sideInHalf(half, isMirroredBy({ side, half }))).toBe(side);
 });

@@ -17,7 +17,8 @@ function read(pose: Partial<HeadPose>): FalseDifferences {
   if (!found.ok) throw new Error(found.reason);
   return found;
 }
-const near = (value: number, printed: number, within: number) => expect(Math.abs(value - printed), `${value} against ${printed}`).toBeLessThanOrEqual(within);
+const near = (value: number, printed: number, within: number) =>
+  expect(Math.abs(value - printed), `${value} against ${printed}`).toBeLessThanOrEqual(within);
 const radians = (deg: number) => (deg * Math.PI) / 180;
 
 /** Worked out beforehand on the same head, by another program. */
@@ -33,11 +34,19 @@ describe('the pose table', () => {
     }
   });
 
-  test.each([[10, -5.6], [0, -2.6], [-10, 0.5]])('[table] chin up by %d°: tail against front, lower marks, %d mm', (nodDeg, printed) => {
+  test.each([
+    [10, -5.6],
+    [0, -2.6],
+    [-10, 0.5],
+  ])('[table] chin up by %d°: tail against front, lower marks, %d mm', (nodDeg, printed) => {
     near(read({ nodDeg }).tailOverFrontMm, printed, 0.051);
   });
 
-  test.each([['far' as const, 43.25, 0.599], [500, 41.7, 0.623], [300, 40.7, 0.64]])('[table] camera at %s: length %d mm, arch share %d', (cameraMm, lengthMm, share) => {
+  test.each([
+    ['far' as const, 43.25, 0.599],
+    [500, 41.7, 0.623],
+    [300, 40.7, 0.64],
+  ])('[table] camera at %s: length %d mm, arch share %d', (cameraMm, lengthMm, share) => {
     const seen = read({ cameraMm });
     for (const side of ['right', 'left'] as const) {
       near(seen.lengthMm[side], lengthMm, 0.051);
@@ -68,7 +77,12 @@ describe('the model head', () => {
   test('[property] mirrors to the last digit: a straight picture shows no difference at all, from near or far', () => {
     for (const cameraMm of ['far', 1000, 500, 300, 200] as const) {
       const { outwardMm, upMm, upInPictureMm } = read({ cameraMm });
-      for (const value of [outwardMm, upMm, upInPictureMm].flatMap(({ front, arch, tail }) => [front, arch, tail])) near(value, 0, 1e-12);
+      for (const value of [outwardMm, upMm, upInPictureMm].flatMap(({ front, arch, tail }) => [
+        front,
+        arch,
+        tail,
+      ]))
+        near(value, 0, 1e-12);
     }
   });
 });
@@ -76,10 +90,18 @@ describe('the model head', () => {
 describe('the projection', () => {
   const angle = real(-25, 25);
   const cameras = fc.oneof(fc.constant('far' as const), real(200, 2000));
-  const tops = [...canonicalFace.left.browTop, ...canonicalFace.left.browBase, canonicalFace.middle.noseTip, canonicalFace.middle.chin].map(solidPoint);
+  const tops = [
+    ...canonicalFace.left.browTop,
+    ...canonicalFace.left.browBase,
+    canonicalFace.middle.noseTip,
+    canonicalFace.middle.chin,
+  ].map(solidPoint);
 
   /** gl-matrix: rotate about y, then x, then z; camera on the line through the straight head's pupils. */
-  function byMatrix({ xMm, yMm, zMm }: SolidPoint, { turnDeg, nodDeg, tiltDeg, cameraMm }: HeadPose): readonly [number, number] {
+  function byMatrix(
+    { xMm, yMm, zMm }: SolidPoint,
+    { turnDeg, nodDeg, tiltDeg, cameraMm }: HeadPose,
+  ): readonly [number, number] {
     const m = mat4.create();
     mat4.rotateZ(m, m, radians(tiltDeg));
     mat4.rotateX(m, m, radians(-nodDeg));
@@ -89,27 +111,42 @@ describe('the projection', () => {
     const eye = vec3.fromValues(0, 26.358, 38.263 + cameraMm);
     const view = mat4.lookAt(mat4.create(), eye, [0, 26.358, 0], [0, 1, 0]);
     const lens = mat4.perspectiveNO(mat4.create(), Math.PI / 2, 1, 1, 10_000);
-    const [px = 0, py = 0] = vec3.transformMat4(vec3.create(), vec3.transformMat4(vec3.create(), [x, y, z], view), lens);
+    const [px = 0, py = 0] = vec3.transformMat4(
+      vec3.create(),
+      vec3.transformMat4(vec3.create(), [x, y, z], view),
+      lens,
+    );
     // A right angle of view: at the pupils half the picture is as wide as the camera is far.
     return [px * cameraMm, py * cameraMm];
   }
 
   test('[library] turn, nod, tilt and camera agree with gl-matrix', () => {
     fc.assert(
-      fc.property(angle, angle, angle, cameras, fc.constantFrom(...tops), (turnDeg, nodDeg, tiltDeg, cameraMm, point) => {
-        const pose = { turnDeg, nodDeg, tiltDeg, cameraMm };
-        const [x, y] = byMatrix(point, pose);
-        const ours = pictureOf(posedSolid(point, pose), betweenPupils, cameraMm);
-        // gl-matrix computes in single precision.
-        near(ours.xMm, x, 2e-3);
-        near(ours.yMm, y, 2e-3);
-      }),
+      fc.property(
+        angle,
+        angle,
+        angle,
+        cameras,
+        fc.constantFrom(...tops),
+        (turnDeg, nodDeg, tiltDeg, cameraMm, point) => {
+          const pose = { turnDeg, nodDeg, tiltDeg, cameraMm };
+          const [x, y] = byMatrix(point, pose);
+          const ours = pictureOf(posedSolid(point, pose), betweenPupils, cameraMm);
+          // gl-matrix computes in single precision.
+          near(ours.xMm, x, 2e-3);
+          near(ours.yMm, y, 2e-3);
+        },
+      ),
     );
   });
 
   test('[hand] quarter turns: the nose to the left, up; the left ear up', () => {
     const at = (xMm: number, yMm: number, zMm: number) => ({ xMm, yMm, zMm });
-    const close = (a: SolidPoint, b: SolidPoint) => [near(a.xMm, b.xMm, 1e-12), near(a.yMm, b.yMm, 1e-12), near(a.zMm, b.zMm, 1e-12)];
+    const close = (a: SolidPoint, b: SolidPoint) => [
+      near(a.xMm, b.xMm, 1e-12),
+      near(a.yMm, b.yMm, 1e-12),
+      near(a.zMm, b.zMm, 1e-12),
+    ];
     close(turnedSolid(at(1, 2, 3), 90), at(3, 2, -1));
     close(noddedSolid(at(1, 2, 3), 90), at(1, 3, -2));
     close(rolledSolid(at(1, 2, 3), 90), at(-2, 1, 3));
@@ -142,16 +179,20 @@ describe('the projection', () => {
 describe('what a pose fakes', () => {
   test('[property] turning the other way exchanges the sides', () => {
     fc.assert(
-      fc.property(real(0.5, 20), fc.oneof(fc.constant('far' as const), real(200, 900)), (turnDeg, cameraMm) => {
-        const [one, other] = [read({ turnDeg, cameraMm }), read({ turnDeg: -turnDeg, cameraMm })];
-        for (const at of ['front', 'arch', 'tail'] as const) {
-          near(one.outwardMm[at], -other.outwardMm[at], 1e-9);
-          near(one.upMm[at], -other.upMm[at], 1e-9);
-        }
-        near(one.lengthMm.left, other.lengthMm.right, 1e-9);
-        near(one.archShare.right, other.archShare.left, 1e-9);
-        near(one.tailOverFrontMm, other.tailOverFrontMm, 1e-9);
-      }),
+      fc.property(
+        real(0.5, 20),
+        fc.oneof(fc.constant('far' as const), real(200, 900)),
+        (turnDeg, cameraMm) => {
+          const [one, other] = [read({ turnDeg, cameraMm }), read({ turnDeg: -turnDeg, cameraMm })];
+          for (const at of ['front', 'arch', 'tail'] as const) {
+            near(one.outwardMm[at], -other.outwardMm[at], 1e-9);
+            near(one.upMm[at], -other.upMm[at], 1e-9);
+          }
+          near(one.lengthMm.left, other.lengthMm.right, 1e-9);
+          near(one.archShare.right, other.archShare.left, 1e-9);
+          near(one.tailOverFrontMm, other.tailOverFrontMm, 1e-9);
+        },
+      ),
     );
   });
 
@@ -171,11 +212,28 @@ describe('what a pose fakes', () => {
   });
 
   test('[hand] refused: a camera under 200 mm, angles over 30°, what is not a number', () => {
-    expect(falseDifferences({ ...straightPose, cameraMm: 199.9 })).toEqual({ ok: false, reason: 'camera-too-near' });
+    expect(falseDifferences({ ...straightPose, cameraMm: 199.9 })).toEqual({
+      ok: false,
+      reason: 'camera-too-near',
+    });
     expect(falseDifferences({ ...straightPose, cameraMm: 200 }).ok).toBe(true);
-    expect(falseDifferences({ ...straightPose, cameraMm: Number.NaN })).toEqual({ ok: false, reason: 'camera-too-near' });
-    for (const angles of [{ turnDeg: 30.1 }, { turnDeg: -30.1 }, { nodDeg: 30.1 }, { nodDeg: -30.1 }, { tiltDeg: 30.1 }, { tiltDeg: -30.1 }, { turnDeg: Number.NaN }]) {
-      expect(falseDifferences({ ...straightPose, ...angles })).toEqual({ ok: false, reason: 'turned-too-far' });
+    expect(falseDifferences({ ...straightPose, cameraMm: Number.NaN })).toEqual({
+      ok: false,
+      reason: 'camera-too-near',
+    });
+    for (const angles of [
+      { turnDeg: 30.1 },
+      { turnDeg: -30.1 },
+      { nodDeg: 30.1 },
+      { nodDeg: -30.1 },
+      { tiltDeg: 30.1 },
+      { tiltDeg: -30.1 },
+      { turnDeg: Number.NaN },
+    ]) {
+      expect(falseDifferences({ ...straightPose, ...angles })).toEqual({
+        ok: false,
+        reason: 'turned-too-far',
+      });
     }
     expect(falseDifferences({ turnDeg: 30, nodDeg: -30, tiltDeg: 30, cameraMm: 'far' }).ok).toBe(true);
   });

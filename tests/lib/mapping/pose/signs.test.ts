@@ -11,11 +11,18 @@ import { real } from '#tests/tools/real.ts';
 
 test('[property] a turned head is known by front and tail with opposite signs, near or far, and which way', () => {
   fc.assert(
-    fc.property(real(2, 20), fc.constantFrom(1, -1), fc.oneof(fc.constant('far' as const), real(250, 1500)), (size, way, cameraMm) => {
-      const seen = falseDifferences({ ...straightPose, turnDeg: way * size, cameraMm });
-      if (!seen.ok) throw new Error(seen.reason);
-      expect(turnSign({ frontMm: seen.outwardMm.front, tailMm: seen.outwardMm.tail, leastMm: 0.4 })).toBe(way > 0 ? 'left' : 'right');
-    }),
+    fc.property(
+      real(2, 20),
+      fc.constantFrom(1, -1),
+      fc.oneof(fc.constant('far' as const), real(250, 1500)),
+      (size, way, cameraMm) => {
+        const seen = falseDifferences({ ...straightPose, turnDeg: way * size, cameraMm });
+        if (!seen.ok) throw new Error(seen.reason);
+        expect(turnSign({ frontMm: seen.outwardMm.front, tailMm: seen.outwardMm.tail, leastMm: 0.4 })).toBe(
+          way > 0 ? 'left' : 'right',
+        );
+      },
+    ),
   );
 });
 
@@ -52,12 +59,18 @@ test('[library] the fitted midline of the three eye pairs sees the same nose bas
     const { pairs, singles } = posedMarks({ ...straightPose, turnDeg: turn.turnDeg });
     const fit = fitMidline([pairs.innerCorner, pairs.outerCorner, pairs.pupil]);
     if (!fit.ok) throw new Error(fit.reason);
-    expect(Math.abs(signedDistanceMm(singles.subnasale, fit.line) - offMm)).toBeLessThan(0.012 * Math.abs(offMm));
+    expect(Math.abs(signedDistanceMm(singles.subnasale, fit.line) - offMm)).toBeLessThan(
+      0.012 * Math.abs(offMm),
+    );
   }
 });
 
 test('[hand] a posed picture counts as taken at rest, sitting, the skin as usual: only the pose is wrong with it', () => {
-  expect(posedMarks({ ...straightPose, turnDeg: 20 }).taken).toEqual({ pose: 'rest', posture: 'sitting', skin: 'normal' });
+  expect(posedMarks({ ...straightPose, turnDeg: 20 }).taken).toEqual({
+    pose: 'rest',
+    posture: 'sitting',
+    skin: 'normal',
+  });
 });
 
 test('[table] scale by iris, 11.7 ± 0.5 mm: ± 0.1 on a difference of 1.5 mm, ± 3 to 4 on a length of 45 mm', () => {

@@ -12,7 +12,8 @@ const at = (taken: Taken, right: number, left: number): HeightReading => ({ take
 
 test('[hand] the baker: 1.6 mm apart talking is real, 0.4 at rest is not shown, and the two are not compared', () => {
   const { first, second, change } = compareHeights(at(talking, 19.6, 21.2), at(rest, 18.2, 18.6), error);
-  // u = √(0.3²/3 + 0.206²) = 0.2693; √2 u = 0.3808; k of two comparisons, each at 1 − √0.95 = 2.532 %: 2.2365.
+  // u = √(0.3²/3 + 0.206²) = 0.2693; √2 u = 0.3808; k of two comparisons, each at 1 − √0.95 = 2.532 %:
+  // 2.2365.
   expect(first.value).toBeCloseTo(1.6, 10);
   expect(first.lo).toBeCloseTo(1.6 - 0.852, 3);
   expect(first.hi).toBeCloseTo(1.6 + 0.852, 3);

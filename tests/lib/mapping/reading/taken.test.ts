@@ -7,7 +7,9 @@ const rest: Taken = { pose: 'rest', posture: 'sitting', skin: 'normal' };
 const poses = ['rest', 'eyes-closed', 'raised', 'frown'] as const;
 const postures = ['sitting', 'lying'] as const;
 const skins = ['normal', 'numb', 'swollen'] as const;
-const all: readonly Taken[] = poses.flatMap((pose) => postures.flatMap((posture) => skins.map((skin) => ({ pose, posture, skin }))));
+const all: readonly Taken[] = poses.flatMap((pose) =>
+  postures.flatMap((posture) => skins.map((skin) => ({ pose, posture, skin }))),
+);
 
 test('[hand] unlike parts are named in the order pose, posture, skin', () => {
   expect(unlikeParts(rest, rest)).toEqual([]);
@@ -15,7 +17,11 @@ test('[hand] unlike parts are named in the order pose, posture, skin', () => {
   expect(unlikeParts({ ...rest, posture: 'lying' }, rest)).toEqual(['posture-differs']);
   expect(unlikeParts(rest, { ...rest, skin: 'numb' })).toEqual(['skin-differs']);
   expect(unlikeParts({ ...rest, skin: 'numb' }, { ...rest, skin: 'swollen' })).toEqual(['skin-differs']);
-  expect(unlikeParts(rest, { pose: 'frown', posture: 'lying', skin: 'swollen' })).toEqual(['pose-differs', 'posture-differs', 'skin-differs']);
+  expect(unlikeParts(rest, { pose: 'frown', posture: 'lying', skin: 'swollen' })).toEqual([
+    'pose-differs',
+    'posture-differs',
+    'skin-differs',
+  ]);
 });
 
 test('[property] unlike is the same both ways round, and nothing is unlike itself', () => {
@@ -26,12 +32,19 @@ test('[property] unlike is the same both ways round, and nothing is unlike itsel
 });
 
 test('[hand] a reading is fit to map at rest, eyes open or closed, upright, on normal skin, and only then', () => {
-  expect(all.filter((taken) => unfitToMap(taken).length === 0)).toEqual([rest, { ...rest, pose: 'eyes-closed' }]);
+  expect(all.filter((taken) => unfitToMap(taken).length === 0)).toEqual([
+    rest,
+    { ...rest, pose: 'eyes-closed' },
+  ]);
   expect(unfitToMap({ ...rest, pose: 'raised' })).toEqual(['not-at-rest']);
   expect(unfitToMap({ ...rest, pose: 'frown' })).toEqual(['not-at-rest']);
   expect(unfitToMap({ ...rest, posture: 'lying' })).toEqual(['not-upright']);
   expect(unfitToMap({ ...rest, skin: 'numb' })).toEqual(['skin-not-normal']);
-  expect(unfitToMap({ pose: 'frown', posture: 'lying', skin: 'swollen' })).toEqual(['not-at-rest', 'not-upright', 'skin-not-normal']);
+  expect(unfitToMap({ pose: 'frown', posture: 'lying', skin: 'swollen' })).toEqual([
+    'not-at-rest',
+    'not-upright',
+    'skin-not-normal',
+  ]);
 });
 
 test('[hand] which of two readings is mapped', () => {
@@ -45,6 +58,7 @@ test('[hand] which of two readings is mapped', () => {
 
 test('[property] brows that are still changing are never mapped, however good the readings', () => {
   for (const a of all) {
-    for (const because of ['toxin', 'unexplained'] as const) expect(whichToMap(a, rest, because)).toEqual({ map: 'not-yet', because });
+    for (const because of ['toxin', 'unexplained'] as const)
+      expect(whichToMap(a, rest, because)).toEqual({ map: 'not-yet', because });
   }
 });
