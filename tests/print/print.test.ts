@@ -48,13 +48,13 @@ const givens: readonly (readonly [string, readonly string[]])[] = [
   [
     'find-a-recipe/?targetL=45&skinL=58&oldWork=grey-blue&bottles=2&white=5',
     [
-      mendedWords.why,
       'Target L* 45.0',
       'Old pigment: grey-blue',
       'At most 6 drops from 2 bottles, 5 % white',
       'at most 5 L* darker and 30° in hue',
       'Doses 0.05, 0.1',
       'mostly yellow oxide, some red',
+      mendedWords.why,
     ],
   ],
   [
@@ -72,7 +72,7 @@ const givens: readonly (readonly [string, readonly string[]])[] = [
   ],
   [
     'which-hue/?skin=l72&old=violet',
-    [mendedWords.why, 'Skin L* 72, a* 8, b* 16', 'Old pigment: violet, L* 53.3'],
+    ['Skin L* 72, a* 8, b* 16', 'Old pigment: violet, L* 53.3', mendedWords.why],
   ],
   [
     'why-it-healed-this-way/?second=two-years&secondL=57&error=1.5',
