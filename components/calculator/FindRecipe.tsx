@@ -85,6 +85,7 @@ export function FindRecipe({
   const [stopped, setStopped] = useState<FindRecipeState>();
   const [round, setRound] = useState(0);
   const { shelf, room } = useOwn(own, id);
+  // oxlint-disable-next-line react-hooks/exhaustive-deps -- a new round asks the same question again.
   const asked = useMemo(() => ({ state, shelf }), [state, shelf, round]);
   const { result, is } = useLater(asked, start, () =>
     searcher().then(({ askWorker }) => (next: typeof asked) => {

@@ -142,8 +142,8 @@ export function MixByDrops({ id = 'drops', start, own = false, children }: Props
             <legend>Drops of each bottle</legend>
             {bottleIds.map((bottle) => number(bottle, ''))}
             {ownSlots.map((slot) => {
-              const own = shelf.find((bottle) => bottle.slot === slot);
-              return (own || state[slot] > 0) && number(slot, '', undefined, own?.name);
+              const filled = shelf.find((bottle) => bottle.slot === slot);
+              return (filled || state[slot] > 0) && number(slot, '', undefined, filled?.name);
             })}
           </fieldset>
           {number('dose', '', 'Pigment in the skin, in the model’s own unit.')}

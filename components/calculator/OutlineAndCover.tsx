@@ -59,6 +59,7 @@ function AtFirstChange({
   const first = useRef(state);
   useEffect(() => {
     if (state !== first.current) ask();
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- `ask` always does the same.
   }, [state]);
   return null;
 }

@@ -54,6 +54,7 @@ export function OwnPanel({ shelf, onShelf, ...props }: OwnPanelProps) {
       // Storage is denied: nothing is kept.
     }
     return () => removeEventListener('storage', other);
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- read once; then other tabs tell.
   }, []);
   return (
     <>

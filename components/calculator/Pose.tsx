@@ -54,6 +54,7 @@ export function Pose({ id = 'pose', children }: Readonly<{ id?: string; children
     return () => {
       isOld = true;
     };
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- whether it moved follows from the state.
   }, [state]);
   useKept(desk, isMissing);
   return (

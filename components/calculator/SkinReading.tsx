@@ -59,6 +59,7 @@ function usePlausible(state: SkinReadingState): Plausibility | 'unasked' {
     return () => {
       isPast = true;
     };
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- of the state only the first reading counts.
   }, [l, a, b]);
   return answer;
 }

@@ -28,8 +28,8 @@ const words: Readonly<Record<string, string>> = {
 const labelOf = (name: string): string => words[name.replace(/\d$/, '')] ?? name;
 const fullName = (name: string): string =>
   `${labelOf(name)}${name.endsWith('1') ? ', first reading' : name.endsWith('2') ? ', second reading' : ''}`;
-const optionsOf = (words: Readonly<Record<string, string>>) =>
-  Object.entries(words).map(([value, label]) => ({ value, label }));
+const optionsOf = (spoken: Readonly<Record<string, string>>) =>
+  Object.entries(spoken).map(([value, label]) => ({ value, label }));
 const choices = {
   pose: optionsOf(spokenPoses),
   posture: optionsOf(postureWords),

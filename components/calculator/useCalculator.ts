@@ -82,6 +82,7 @@ export function useCalculator<S extends State, R>(
       },
       () => setUnread(true),
     );
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- names never change under a calculator.
   }, [calculator]);
 
   // A tenth of a millisecond at most: cheaper to work out again than to remember.

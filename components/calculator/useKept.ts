@@ -16,5 +16,6 @@ export function useKept<S extends State>({ calculator, state }: Kept<S>, isMissi
         (by) => by.keepInAddress(calculator, state),
         () => undefined,
       );
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- a calculator never changes under its page.
   }, [isMissing, state]);
 }

@@ -34,6 +34,7 @@ export function useLater<S, R>(
         (result) => result !== undefined && mine === asked.current && setLater({ result, is: 'fresh' }),
         () => mine === asked.current && setLater((before) => ({ ...before, is: 'missing' })),
       );
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- `load` always does the same.
   }, [state]);
   return later;
 }

@@ -53,6 +53,7 @@ export default function Desk({ skills }: Readonly<{ skills: readonly Listed[] }>
       () => setNotice(deskWords.notFetched),
     );
     return () => stop?.();
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- the list never changes.
   }, []);
 
   const due = rows ? Object.values(rows).filter((row) => row.isDue).length : 0;

@@ -89,9 +89,13 @@ export default function MixedSet() {
       () => undefined,
     );
     return () => stop?.();
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- a set is dealt once a round.
   }, [round]);
 
-  useEffect(() => end.current?.focus(), [at === setLength]);
+  const isOver = at === setLength;
+  useEffect(() => {
+    if (isOver) end.current?.focus();
+  }, [isOver]);
 
   const fetchNear = () => {
     setIsMissing(false);
@@ -103,6 +107,7 @@ export default function MixedSet() {
       );
     });
   };
+  // oxlint-disable-next-line react-hooks/exhaustive-deps -- what has come needs no second fetch.
   useEffect(fetchNear, [items, at]);
 
   const next = () => {

@@ -30,6 +30,7 @@ export default function PlaceMidline({
       const box = document.getElementById(`${at}-${pin}`);
       if (box instanceof HTMLInputElement && box.value !== fixed(across[pin])) act.type(pin, box.value);
     }
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- once, on arrival.
   }, []);
 
   const check = async () => {

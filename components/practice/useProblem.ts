@@ -138,6 +138,7 @@ export function useProblem<G>({
       });
     });
     return () => stop?.();
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- what is kept is asked for once, on arrival.
   }, []);
 
   async function keep(solved: boolean, { firstCredit: credit, tries, hints, slip, isKept }: Attempt) {

@@ -25,6 +25,7 @@ export function useDrawing<W, D>(
       },
       () => setNotice(sheetsWords.loadFailed),
     );
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- `key` says all that is wanted.
   }, [key]);
   return { drawn: shown.drawn, Drawing: shown.Drawing, notice };
 }

@@ -23,6 +23,7 @@ export function Later<T>({ fetchPart, what, isWanted = true, show }: Props<T>) {
         (came) => setPart({ came }),
         () => setMissing(true),
       );
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- asked for anew only when wanted anew.
   }, [isWanted]);
   if (part) return <>{show(part.came)}</>;
   return isMissing ? (

@@ -32,7 +32,7 @@ const types = {
 export function readHeaderRules(text) {
   const rules = [];
   for (const line of text.split('\n')) {
-    if (/^\//.test(line)) rules.push({ pattern: line.trim(), headers: {} });
+    if (line.startsWith('/')) rules.push({ pattern: line.trim(), headers: {} });
     const header = /^\s+([\w-]+):\s*(.+)$/.exec(line);
     if (header) rules.at(-1).headers[header[1]] = header[2].trim();
   }

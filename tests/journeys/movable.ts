@@ -105,8 +105,8 @@ export const pressSteps = (page: Page, presses: readonly number[]): Promise<void
     async (buttons, all) => {
       for (const which of all) {
         document.querySelectorAll<HTMLButtonElement>(buttons)[which]?.click();
-        await null;
-        await null;
+        await Promise.resolve();
+        await Promise.resolve();
       }
     },
     stepButtons,

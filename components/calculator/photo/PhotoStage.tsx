@@ -33,6 +33,7 @@ export function PhotoStage({ picture, places, placed, active, size, onMove, onSt
   const canvas = useRef<HTMLCanvasElement>(null);
   const scale = Math.min(1, mostAcross / picture.width);
   const [width, height] = [Math.round(picture.width * scale), Math.round(picture.height * scale)];
+  // oxlint-disable-next-line react-hooks/exhaustive-deps -- the size follows from the picture.
   useEffect(() => canvas.current?.getContext('2d')?.drawImage(picture, 0, 0, width, height), [picture]);
 
   const tap = (event: MouseEvent & { currentTarget: SVGSVGElement }) => {

@@ -118,6 +118,7 @@ export function usePlaceMidline() {
     if (badSeed) setSeedText(seedAsked.slice(0, 20));
   }
 
+  // oxlint-disable-next-line react-hooks/exhaustive-deps -- the address is read once, on arrival.
   useEffect(() => void readAddress(), []);
 
   async function keep(solved: boolean, { firstCredit: credit, tries, hints, slip, isKept }: Attempt) {

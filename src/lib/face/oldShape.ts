@@ -41,11 +41,11 @@ export function practiceOldShape(brow: Brow, seed: number): PracticeOldShape {
   // Where on the brow a corner comes from, and where it lies on the older tattoo, drawn longer.
   const stretched = (share: number) => frontMm + outMm + share * (lengthMm + longerMm);
   const bump = (share: number) => Math.max(0, 1 - Math.abs(share - archShare) / archShare);
-  const edge = (spans: readonly EdgeSpan[], count: number, sign: 1 | -1): readonly FacePoint[] =>
+  const edge = (along: readonly EdgeSpan[], count: number, sign: 1 | -1): readonly FacePoint[] =>
     Array.from({ length: count }, (_, i) => {
       const share = i / count;
       const vMm =
-        heightAt(spans, frontMm + share * lengthMm) +
+        heightAt(along, frontMm + share * lengthMm) +
         upMm +
         sign * (spreadMm + about(0, unevenMm)) +
         (sign === 1 ? liftedMm * bump(share) : 0);

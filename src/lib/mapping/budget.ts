@@ -26,8 +26,8 @@ export function budgetMm(lines: readonly BudgetLine[]): number {
 export type Reading = Readonly<{ temMm: number; readings: number; budgetMm: number }>;
 
 /** Standard uncertainty of one mark, √(TEM²/n + u_B²), mm. Averaging shrinks the first part only. */
-export function markUncertaintyMm({ temMm, readings, budgetMm }: Reading): number {
-  return Math.sqrt((temMm * temMm) / (readings > 1 ? readings : 1) + budgetMm * budgetMm);
+export function markUncertaintyMm({ temMm, readings, budgetMm: restMm }: Reading): number {
+  return Math.sqrt((temMm * temMm) / (readings > 1 ? readings : 1) + restMm * restMm);
 }
 
 /**
@@ -54,10 +54,10 @@ export type ReadingsNeeded =
  */
 export function readingsNeeded(
   wantedMm: number,
-  { temMm, budgetMm }: Omit<Reading, 'readings'>,
+  { temMm, budgetMm: restMm }: Omit<Reading, 'readings'>,
   k: number,
 ): ReadingsNeeded {
-  const room = (wantedMm / k) ** 2 / 2 - budgetMm * budgetMm;
+  const room = (wantedMm / k) ** 2 / 2 - restMm * restMm;
   if (!(room > 0)) return { ok: false, reason: 'budget-alone-is-wider' };
   return { ok: true, readings: Math.max(1, Math.ceil((temMm * temMm) / room)) };
 }

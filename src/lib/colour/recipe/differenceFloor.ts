@@ -36,14 +36,14 @@ const halvings = 30;
  * outwards.
  */
 export function lightnessEdge(targetL: number, limit: number, end: 'darkest' | 'lightest'): number {
-  let [inside, outside] = [targetL, end === 'darkest' ? -16 : 200];
-  if (lightnessFloor(outside, targetL) <= limit) return outside;
+  let [within, beyond] = [targetL, end === 'darkest' ? -16 : 200];
+  if (lightnessFloor(beyond, targetL) <= limit) return beyond;
   for (let i = 0; i < halvings; i++) {
-    const middle = (inside + outside) / 2;
-    if (lightnessFloor(middle, targetL) <= limit) inside = middle;
-    else outside = middle;
+    const middle = (within + beyond) / 2;
+    if (lightnessFloor(middle, targetL) <= limit) within = middle;
+    else beyond = middle;
   }
-  return outside;
+  return beyond;
 }
 
 /** How far outside an interval a value lies. */

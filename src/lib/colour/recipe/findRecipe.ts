@@ -121,8 +121,8 @@ function rankDesk(task: RecipeTask, kept: KeptRecipes) {
     for (const place of places)
       if (quickOf(place) - quickError <= lowest) lowest = Math.min(lowest, fineOf(place));
     const most = lowest + tie + 2 * fineError;
-    const near = places.filter((place) => quickOf(place) - quickError <= most && fineOf(place) <= most);
-    return near
+    const inReach = places.filter((place) => quickOf(place) - quickError <= most && fineOf(place) <= most);
+    return inReach
       .map(found)
       .reduce<Found | undefined>((first, one) => (!first || comesFirst(one, first) ? one : first), undefined);
   };

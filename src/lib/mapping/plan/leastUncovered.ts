@@ -150,8 +150,8 @@ function leastWith(
       coefficients: [...row.coefficients, ...free.map((knot) => (place ? shareOf(place, knot) : 0))],
     };
   });
-  const notBelowNought = free.map((_, i): Row => ({
-    coefficients: Array.from({ length: marks + i + 1 }, (_, at) => (at === marks + i ? 1 : 0)),
+  const notBelowNought = free.map((_knot, i): Row => ({
+    coefficients: Array.from({ length: marks + i + 1 }, (_none, at) => (at === marks + i ? 1 : 0)),
     atLeast: 0,
   }));
   const target = [...heights, ...free.map((knot) => -(prices[knot] ?? 0))];

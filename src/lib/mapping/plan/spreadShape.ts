@@ -14,14 +14,14 @@ export function spreadShape(
   { upper, lower, brow: { frontLower, frontTop, tail } }: Outline,
   spreadMm: number,
 ): readonly FacePoint[] {
-  const half = ({ end, arch }: HalfEdge, sign: 1 | -1): readonly FacePoint[] =>
+  const half = (edge: HalfEdge, sign: 1 | -1): readonly FacePoint[] =>
     Array.from({ length: steps }, (_, i) => {
-      const uMm = end.uMm + ((arch.uMm - end.uMm) * i) / steps;
-      return { uMm, vMm: halfEdgeHeightMm({ end, arch }, uMm) + sign * spreadMm };
+      const uMm = edge.end.uMm + ((edge.arch.uMm - edge.end.uMm) * i) / steps;
+      return { uMm, vMm: halfEdgeHeightMm(edge, uMm) + sign * spreadMm };
     });
-  const arch = ({ arch }: HalfEdge, sign: 1 | -1): FacePoint => ({
-    uMm: arch.uMm,
-    vMm: arch.vMm + sign * spreadMm,
+  const arch = (edge: HalfEdge, sign: 1 | -1): FacePoint => ({
+    uMm: edge.arch.uMm,
+    vMm: edge.arch.vMm + sign * spreadMm,
   });
   // The tail's own corner is the tip; the two just above and below it would fold back over it.
   const inward = (corners: readonly FacePoint[]) => corners.slice(1);
