@@ -129,7 +129,7 @@ test('[hand] a half-typed word finds its endings, and plain words of the trade f
     ['coverage', /strokes, dots/i],
     ['hair strokes', /strokes and dots/i],
     ['dots', /strokes and dots/i],
-    ['passed out', /Pale or fainted/],
+    ['blacked out', /Pale or fainted/],
     ['wheeze', /Swelling or short breath/],
     ['ringing ears', /Odd after numbing cream/],
     ['cream in eye', /Something in the eye/],
