@@ -7,6 +7,8 @@ type Props<T> = Readonly<{
   /** In words, to say what is missing. */
   what: string;
   isWanted?: boolean;
+  /** What stands there until it comes. */
+  meanwhile?: ComponentChildren;
   show: (part: T) => ComponentChildren;
 }>;
 
@@ -14,7 +16,7 @@ type Props<T> = Readonly<{
  * A part of the page that is fetched once it is wanted. One that did not come is said, and asked for again
  * when it is wanted anew.
  */
-export function Later<T>({ fetchPart, what, isWanted = true, show }: Props<T>) {
+export function Later<T>({ fetchPart, what, isWanted = true, meanwhile, show }: Props<T>) {
   const [part, setPart] = useState<Readonly<{ came: T }>>();
   const [isMissing, setMissing] = useState(false);
   useEffect(() => {
@@ -30,5 +32,7 @@ export function Later<T>({ fetchPart, what, isWanted = true, show }: Props<T>) {
     <p class="plain small" role="alert">
       {notFetched(what)}
     </p>
-  ) : null;
+  ) : (
+    <>{meanwhile}</>
+  );
 }
