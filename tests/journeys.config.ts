@@ -1,5 +1,8 @@
 import { defineConfig } from 'vitest/config';
 
+// One seed for the run: its workers read it again, perhaps on the next day.
+process.env['TAUTLINE_SEED'] ??= String(Math.floor(Date.now() / 86_400_000));
+
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {

@@ -1,12 +1,19 @@
 import { expect, test } from '@playwright/test';
 import { addressesUnder, builtAddresses } from '#tests/tools/builtSite.ts';
+import { kindOfPage } from '#tests/tools/pageKinds.ts';
+import { bySeed, oneOfEach } from '#tests/tools/share.ts';
 
 test.use({ javaScriptEnabled: false });
 
 const withFigure = new Set([...addressesUnder('/calculators/'), ...addressesUnder('/lessons/')]);
+/**
+ * Pages without a figure hold words alone: tests/site/withoutScript reads all of them from their files, a
+ * browser opens some of each kind.
+ */
+const opened = new Set([...withFigure, ...oneOfEach(builtAddresses, kindOfPage, 'without scripts')]);
 
-for (const address of builtAddresses) {
-  test(`[hand] ${address} can be read without scripts${withFigure.has(address) ? ', with its default answer and drawing' : ''}`, async ({
+for (const address of builtAddresses.filter((each) => opened.has(each))) {
+  test(`[hand] ${address} can be read without scripts${withFigure.has(address) ? ', with its default answer and drawing' : bySeed}`, async ({
     page,
   }) => {
     await page.goto(process.env['TAUTLINE_ORIGIN'] + address);

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { calculators } from '#calculators/index.ts';
 import { skills } from '#skills/index.ts';
+import { bySeed, isWhole, oneIn, seed } from '#tests/tools/share.ts';
 import { breach, worstStrings } from './worstStrings.ts';
 import { wake } from './onPage.ts';
 import { withBrowsers } from './withBrowsers.ts';
@@ -37,8 +38,17 @@ function harm(mark: string): string[] {
   return found;
 }
 
-const places = [
+type Place = Readonly<{
+  kind: string;
+  address: string;
+  ready: string;
+  refused: string | undefined;
+  keys: readonly string[];
+}>;
+
+const places: readonly Place[] = [
   ...Object.values(calculators).map(({ id, fields }) => ({
+    kind: 'calculator',
     address: `/calculators/${id}/`,
     ready: '.calculator .says',
     refused: '.calculator .caution.slim[role=alert]',
@@ -46,27 +56,53 @@ const places = [
   })),
   ...Object.keys(skills)
     .slice(0, 1)
-    .map((id) => ({ address: `/practice/${id}/`, ready: '.problem h1', refused: undefined, keys: ['seed'] })),
+    .map((id) => ({
+      kind: 'practice',
+      address: `/practice/${id}/`,
+      ready: '.problem h1',
+      refused: undefined,
+      keys: ['seed'],
+    })),
 ];
 
 test('[hand] there are at least 200 worst texts', () =>
   expect(worstStrings.length).toBeGreaterThanOrEqual(200));
 
+const howMany = ({ keys }: Place) => Math.min(atOnce, keys.length);
+
 /**
- * Every page reads its address by the same few lines, so the pages share the texts out: one with several
- * names gets every second text, one with a single name every tenth, and each text meets several pages of both
- * kinds.
+ * The texts that a page gets. Every page reads its address by the same few lines, so the pages of one kind
+ * share them out: each text goes to one page of each kind, by turns of the seed. A page takes as many at once
+ * as it has names, and gets texts by that number: a page with a single name would else be loaded as often as
+ * five others. The whole: each text, every second page with several names, every tenth with one.
  */
-const given = (keys: readonly string[], page: number): readonly string[] => {
-  const share = keys.length > 1 ? 2 : 10;
-  return worstStrings.filter((_, i) => i % share === page % share);
-};
+function given(place: Place, nth: number): readonly string[] {
+  if (isWhole)
+    return worstStrings.filter(
+      (_, i) => i % (place.keys.length > 1 ? 2 : 10) === nth % (place.keys.length > 1 ? 2 : 10),
+    );
+  const seats = places.flatMap((other) =>
+    other.kind === place.kind ? Array<Place>(howMany(other)).fill(other) : [],
+  );
+  // A kind of which one page alone is driven, by one name, would load once for each text: the texts are
+  // shared out over ten seeds.
+  const share = seats.length > 1 ? worstStrings : oneIn(10, worstStrings, `hostile ${place.kind}`);
+  return share.filter((_, i) => seats[(i + seed) % seats.length] === place);
+}
+
+test('[hand] every text meets a page, and every page meets texts', () => {
+  const met = new Set(places.flatMap(given));
+  expect(worstStrings.filter((text) => !met.has(text))).toEqual([]);
+  expect(places.filter((place, nth) => given(place, nth).length === 0).map(({ address }) => address)).toEqual(
+    [],
+  );
+});
 
 withBrowsers(
   'hostile addresses',
   ({ open, site }) => {
-    test.each(places.map((place, i) => ({ ...place, given: given(place.keys, i) })))(
-      '[hand] no text in the address of $address harms the page',
+    test.each(places.map((place, nth) => ({ ...place, given: given(place, nth) })))(
+      `[hand] no text in the address of $address harms the page${bySeed}`,
       async ({ address, ready, refused, keys, given }) => {
         const { page, faults } = await open(800, 900);
         const wrong: string[] = [];

@@ -5,6 +5,8 @@ import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { mendedWords } from '#words/beingMended.ts';
 import { addressesUnder } from '#tests/tools/builtSite.ts';
+import { kindOfPage } from '#tests/tools/pageKinds.ts';
+import { bySeed, oneOfEach } from '#tests/tools/share.ts';
 import { wake, wordsOf } from '../journeys/onPage.ts';
 import { withBrowsers } from '../journeys/withBrowsers.ts';
 
@@ -34,11 +36,16 @@ function sheetsOf(pdf: Uint8Array): readonly Readonly<{ words: string; ink: numb
 }
 const plain = (text: string): string => text.replace(/[­​]/g, '').replace(/\s+/g, ' ').trim();
 
-const addresses = [
+const all = [
   ...addressesUnder('/calculators/'),
   ...addressesUnder('/lessons/'),
   ...addressesUnder('/rules/').slice(0, 2),
 ];
+/**
+ * Printed are one of each template and one in ten, by the seed. tests/access looks at every page as laid out
+ * for paper: what sticks out, what is lost, which controls stay.
+ */
+const addresses = oneOfEach(all, kindOfPage, 'paper');
 const mostPages = 14;
 /** Dark dots on a sheet at 20 dots an inch. One line of text is about 100. */
 const leastInk = 30;
@@ -94,41 +101,46 @@ withBrowsers('on paper', ({ name, open, site }) => {
       ? words.includes(line)
       : new RegExp(line.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/f[fi]+|\d/g, '.{1,3}')).test(words);
 
-  test.each(addresses)('[library] %s prints whole, without controls, no page empty', async (address) => {
-    const { page, faults } = await open();
-    await page.goto(site().origin + address, { waitUntil: 'load' });
-    if (await page.$('astro-island')) await wake(page, 'astro-island > *');
-    const title = await wordsOf(page, 'h1');
-    const parts = name === 'chromium' ? 'main h2, main .says b, main p' : 'main .prose > p';
-    const lines = await page.$$eval(parts, (parts) =>
-      parts
-        .filter((part) => !part.closest('.no-print, nav, details:not([open])') && part.checkVisibility())
-        .map((part) => part.textContent ?? ''),
-    );
-    const printed = sheetsOf(await page.pdf({ format: 'A4', printBackground: true }));
-    const words = plain(printed.map((sheet) => sheet.words).join(' '));
-    if (name === 'chromium') expect(words).toContain(plain(title));
-    expect(words.length).toBeGreaterThan(300);
-    expect(printed.length).toBeLessThanOrEqual(mostPages);
-    expect(
-      printed
-        .map(({ ink }, i) => (ink < leastInk ? `sheet ${i + 1} of ${printed.length}` : ''))
-        .filter(Boolean),
-      'no sheet is empty',
-    ).toEqual([]);
-    // The first words of each part are there: nothing is cut away.
-    const lost = lines.map(plain).filter((line) => line.length > 12 && !isRead(words, line.slice(0, 16)));
-    if (name === 'chromium') expect(lost).toEqual([]);
-    else expect(lost.length).toBeLessThanOrEqual(lines.length / 3);
-    for (const control of ['Copy link', 'Back to the start', 'Skip to the page', 'Search lessons'])
-      expect(words).not.toContain(control);
-    expect(faults).toEqual([]);
-    await page.close();
-  });
+  test.each(addresses)(
+    `[library] %s prints whole, without controls, no page empty${bySeed}`,
+    async (address) => {
+      const { page, faults } = await open();
+      await page.goto(site().origin + address, { waitUntil: 'load' });
+      if (await page.$('astro-island')) await wake(page, 'astro-island > *');
+      const title = await wordsOf(page, 'h1');
+      const parts = name === 'chromium' ? 'main h2, main .says b, main p' : 'main .prose > p';
+      const lines = await page.$$eval(parts, (parts) =>
+        parts
+          .filter((part) => !part.closest('.no-print, nav, details:not([open])') && part.checkVisibility())
+          .map((part) => part.textContent ?? ''),
+      );
+      const printed = sheetsOf(await page.pdf({ format: 'A4', printBackground: true }));
+      const words = plain(printed.map((sheet) => sheet.words).join(' '));
+      if (name === 'chromium') expect(words).toContain(plain(title));
+      expect(words.length).toBeGreaterThan(300);
+      expect(printed.length).toBeLessThanOrEqual(mostPages);
+      expect(
+        printed
+          .map(({ ink }, i) => (ink < leastInk ? `sheet ${i + 1} of ${printed.length}` : ''))
+          .filter(Boolean),
+        'no sheet is empty',
+      ).toEqual([]);
+      // The first words of each part are there: nothing is cut away.
+      const lost = lines.map(plain).filter((line) => line.length > 12 && !isRead(words, line.slice(0, 16)));
+      if (name === 'chromium') expect(lost).toEqual([]);
+      else expect(lost.length).toBeLessThanOrEqual(lines.length / 3);
+      for (const control of ['Copy link', 'Back to the start', 'Skip to the page', 'Search lessons'])
+        expect(words).not.toContain(control);
+      expect(faults).toEqual([]);
+      await page.close();
+    },
+  );
 
   test.each(givens)('[hand] %s says on its first sheet what was asked', async (address, lines) => {
     const { page, faults } = await open();
-    await page.goto(`${site().origin}/calculators/${address}`, { waitUntil: 'load' });
+    await page.goto(`${site().origin}/calculators/${address}`, {
+      waitUntil: 'load',
+    });
     await wake(page, 'astro-island > *');
     await page.waitForFunction(
       (line) => document.querySelector('.fig > .on-paper')?.textContent?.includes(line),

@@ -9,10 +9,12 @@ import { ensureBrowsers } from './browsers.mjs';
 //   npm run deep                          every part
 //   npm run deep -- lighthouse            one part
 //   npm run deep -- mutation 'src/lib/geometry/**/*.ts'      one part of the library; not recorded
+//   npm run deep -- pages                 every page and journey whole, of which npm test takes a share
+// npm run deep -- steady mixPlots,learn 10 these journeys ten times over with both cores loaded; not recorded
 //   npm run deep -- lessons 20,200        only these numbers of lessons; not recorded
 
 ensureInstalled();
-const [asked, scope] = process.argv.slice(2);
+const [asked, scope, times] = process.argv.slice(2);
 const file = join(root, 'tests/deep.json');
 const kept = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : {};
 const git = (...args) => spawnSync('git', args, { cwd: root, encoding: 'utf8' }).stdout.trim();
@@ -25,6 +27,8 @@ const parts = {
     return (await import('../deep/lighthouse.mjs')).lighthouseScores();
   },
   recipes: async () => (await import('../deep/recipes.ts')).wholeSearches(),
+  pages: async () => (await import('../deep/pages.mjs')).wholePages(),
+  steady: async () => (await import('../deep/steady.mjs')).steady(scope, times),
   lessons: async () => (await import('../deep/manyLessons.mjs')).manyLessons(scope),
 };
 

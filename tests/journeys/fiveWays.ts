@@ -18,6 +18,8 @@ import {
   unfold,
 } from './movable.ts';
 import { bringToTop, placesOf, standStill, wake } from './onPage.ts';
+import { bySeed, isWhole, oneOf } from '#tests/tools/share.ts';
+import type { BrowserName } from '#tests/tools/openBrowser.ts';
 import { slackMm, withBrowsers } from './withBrowsers.ts';
 
 const every = Object.values(calculators).map(({ id, fields }) => ({
@@ -46,7 +48,10 @@ const inWords = (value: number, decimals: number) => value.toFixed(decimals).rep
  */
 function keyedTo({ start, control }: AnyField): Value | undefined {
   if (control.kind === 'mark')
-    return { xMm: rounded(pointOf(start).xMm + across / 10), yMm: rounded(pointOf(start).yMm - down / 10) };
+    return {
+      xMm: rounded(pointOf(start).xMm + across / 10),
+      yMm: rounded(pointOf(start).yMm - down / 10),
+    };
   return control.kind === 'number' && control.unit !== '%' ? rounded(Number(start) + along / 10) : undefined;
 }
 
@@ -248,27 +253,74 @@ async function slideAndStep(
   }
 }
 
-withBrowsers('five ways to move a mark', ({ open, site, name }) => {
-  let shared: ReturnType<typeof open> | undefined;
-  test.each(every)(
-    '[hand] $id: marks dragged, tapped, by arrow keys, by buttons and typed, numbers typed, slid and stepped: one address',
-    async ({ id, fields }) => {
-      const { page, faults } = await (shared ??= open(1280, 1000));
-      await page.goto(`${site().origin}/calculators/${id}/`);
-      await wake(page, '.calculator .says');
-      await unfold(page);
-      const island = await page.$eval('.calculator', (calculator) => calculator.id);
-      expect(await changed(page, fields, () => true)).toEqual({});
-      const grips = await gripKeys(page);
-      const inPicture = fields.filter(({ key, control }) => control.kind === 'mark' || grips.includes(key));
-      if (inPicture.length > 0) {
-        await bringToTop(page, '.stage');
-        await standStill(page);
-      }
-      for (const field of inPicture) await fiveWays(page, island, fields, field, (way) => slackMm(name, way));
-      await typeNumbers(page, island, fields);
-      await slideAndStep(page, island, fields, inPicture.length > 0 ? 0 : await countOf(page, stepButtons));
-      expect(faults.splice(0)).toEqual([]);
-    },
+/**
+ * Marks that a run leaves out. Each move of a mark of “Cover the old shape” asks the planner, and its twenty
+ * marks are two outlines of two mirrored brows, all made by one list: of each outline three marks of one brow
+ * and one of the other are moved, by the seed.
+ */
+function farMarks(id: string, fields: readonly AnyField[]): readonly AnyField[] {
+  if (isWhole || id !== 'cover-the-old-shape') return [];
+  const outlines = ['planned', 'old'].map((shape) => fields.filter(({ key }) => key.startsWith(shape)));
+  const chosen = new Set(
+    outlines.flatMap((marks, nth) => {
+      const side = oneOf(['R', 'L'], `side ${nth}`) ?? 'R';
+      const near = marks.filter(({ key }) => key.endsWith(side));
+      const ofPart = (part: RegExp) =>
+        oneOf(
+          near.filter(({ key }) => part.test(key)),
+          `${part} ${nth}`,
+        ) ?? [];
+      return [
+        ofPart(/Front/),
+        ofPart(/Arch/),
+        ofPart(/Tail/),
+        oneOf(
+          marks.filter(({ key }) => !key.endsWith(side)),
+          `other side ${nth}`,
+        ) ?? [],
+      ].flat();
+    }),
   );
-});
+  if (chosen.size !== 8) throw new Error(`${chosen.size} marks were chosen of ${fields.length}.`);
+  return fields.filter((field) => !chosen.has(field));
+}
+
+/** Drives every calculator in one browser. A file for each browser: two workers share them. */
+export const fiveWaysIn = (browser: BrowserName): void =>
+  withBrowsers(
+    'five ways to move a mark',
+    ({ open, site, name }) => {
+      let shared: ReturnType<typeof open> | undefined;
+      test.each(every)(
+        `[hand] $id: marks dragged, tapped, by arrow keys, by buttons and typed, numbers typed, slid and stepped: one address${bySeed}`,
+        async ({ id, fields }) => {
+          const { page, faults } = await (shared ??= open(1280, 1000));
+          await page.goto(`${site().origin}/calculators/${id}/`);
+          await wake(page, '.calculator .says');
+          await unfold(page);
+          const island = await page.$eval('.calculator', (calculator) => calculator.id);
+          expect(await changed(page, fields, () => true)).toEqual({});
+          const grips = await gripKeys(page);
+          const inPicture = fields.filter(
+            ({ key, control }) => control.kind === 'mark' || grips.includes(key),
+          );
+          if (inPicture.length > 0) {
+            await bringToTop(page, '.stage');
+            await standStill(page);
+          }
+          const far = farMarks(id, inPicture);
+          for (const field of inPicture.filter((each) => !far.includes(each)))
+            await fiveWays(page, island, fields, field, (way) => slackMm(name, way));
+          await typeNumbers(page, island, fields);
+          await slideAndStep(
+            page,
+            island,
+            fields,
+            inPicture.length > 0 ? 0 : await countOf(page, stepButtons),
+          );
+          expect(faults.splice(0)).toEqual([]);
+        },
+      );
+    },
+    [browser],
+  );

@@ -4,5 +4,7 @@ declare global {
   interface Window {
     /** There once axe has been put into the page. */
     axe: typeof axe;
+    /** What axe has looked at already, by the kind of look. */
+    lookedAt?: Map<string, Set<Element>>;
   }
 }

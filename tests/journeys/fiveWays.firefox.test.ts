@@ -1,0 +1,3 @@
+import { fiveWaysIn } from './fiveWays.ts';
+
+fiveWaysIn('firefox');
