@@ -1,5 +1,5 @@
 import { noProgress, type Progress } from '#lib/practice/progress.ts';
-import type { Standing } from '#lib/practice/standing.ts';
+import type { Standing, Versioned } from '#lib/practice/standing.ts';
 import { mendedWords } from '#words/beingMended.ts';
 import { practiceWords } from '#words/practice.ts';
 import { deskWords, dueWords, tallyWords } from '#words/practiceDesk.ts';
@@ -8,8 +8,8 @@ import { CopyBox } from './CopyBox.tsx';
 import { isAsked } from './isAsked.ts';
 import { Tally } from './Tally.tsx';
 
-type Listed = Readonly<{ id: string; strand: string; name: string; summary: string }>;
-type Row = Readonly<{ standing: Standing; isDue: boolean }>;
+type Listed = Versioned & Readonly<{ strand: string; name: string; summary: string }>;
+type Row = Readonly<{ standing: Standing; isDue: boolean; others: string }>;
 
 /**
  * The list of skills with what was done, what is due today, the mixed set, and the copy. Counts appear after
@@ -26,8 +26,9 @@ export default function Desk({ skills }: Readonly<{ skills: readonly Listed[] }>
       import('./keep.ts'),
       import('#lib/practice/standing.ts'),
       import('./isSkillDue.ts'),
+      import('./versionNotes.ts'),
     ]).then(
-      ([{ onKept, today }, { standingIn }, { isSkillDue }]) => {
+      ([{ onKept, today }, { standingIn }, { isSkillDue }, { keptNote }]) => {
         stop = onKept((kept) => {
           const day = today();
           setProgress(kept.progress);
@@ -42,9 +43,16 @@ export default function Desk({ skills }: Readonly<{ skills: readonly Listed[] }>
           );
           setRows(
             Object.fromEntries(
-              skills.map(({ id }) => {
-                const standing = standingIn(kept.progress, id);
-                return [id, { standing, isDue: isSkillDue(id, standing.review, day) }];
+              skills.map((skill) => {
+                const standing = standingIn(kept.progress, skill);
+                return [
+                  skill.id,
+                  {
+                    standing,
+                    isDue: isSkillDue(skill.id, standing.review, day),
+                    others: keptNote(kept.progress, skill),
+                  },
+                ];
               }),
             ),
           );
@@ -86,6 +94,7 @@ export default function Desk({ skills }: Readonly<{ skills: readonly Listed[] }>
                       <span class="desk-count">
                         <span>{tallyWords(row?.standing.done ?? 0, row?.standing.right ?? 0)}</span>
                         <Tally count={row?.standing.right ?? 0} />
+                        {row?.others && <span>{row.others}</span>}
                         {!isAsked(id) && <b class="desk-mended">{mendedWords.mark}</b>}
                         {row?.isDue && <b class="desk-now">{deskWords.dueNow}</b>}
                       </span>

@@ -1,4 +1,5 @@
 import { mixedSet } from '#lib/practice/mixedSet.ts';
+import type { Versioned } from '#lib/practice/standing.ts';
 import type { SkillId } from '#skills/index.ts';
 import { practiceWords, questionOf, setDone, type BeadState } from '#words/practice.ts';
 import type { ComponentType } from 'preact';
@@ -51,8 +52,11 @@ const setLength = 6;
 
 const dealSet = (done: number, due: readonly SkillId[]) => mixedSet(ids, due, done, setLength);
 
-/** Six questions of different skills. The first render is the same for everyone; storage is read after it. */
-export default function MixedSet() {
+/**
+ * Six questions of different skills, which come with their versions. The first render is the same for
+ * everyone; storage is read after it.
+ */
+export default function MixedSet({ skills }: Readonly<{ skills: readonly Versioned[] }>) {
   const [items, setItems] = useState(() => dealSet(0, []));
   const [at, setAt] = useState(0);
   const [beads, setBeads] = useState<readonly BeadState[]>([]);
@@ -79,7 +83,10 @@ export default function MixedSet() {
           setItems(
             dealSet(
               progress.answers.length,
-              ids.filter((id) => isSkillDue(id, standingIn(progress, id).review, day)),
+              skills
+                .filter((skill) => isSkillDue(skill.id, standingIn(progress, skill).review, day))
+                .map(({ id }) => id)
+                .filter(isSkill),
             ),
           );
           setAt(0);

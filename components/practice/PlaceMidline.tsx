@@ -7,7 +7,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { PinRow } from './placeMidline/PinRow.tsx';
 import { pinHeightsMm, placeView } from './placeMidline/placeView.ts';
 import { Thread } from './placeMidline/Thread.tsx';
-import { usePlaceMidline } from './placeMidline/usePlaceMidline.ts';
+import { usePlaceMidline, type ExerciseVersion } from './placeMidline/usePlaceMidline.ts';
 
 const pins = ['top', 'foot'] as const;
 const levelOptions = words.levels.map((label, i) => ({ value: String(i), label }));
@@ -17,9 +17,13 @@ const pinOf = (key: string) => (key === 'foot' ? 'foot' : 'top');
 export default function PlaceMidline({
   at = 'place',
   task,
+  version,
+  inLink,
   children,
-}: Readonly<{ at?: string; task: string; children?: ComponentChildren }>) {
-  const { shown, seedText, faults, active, attempt, desk, given, notice, ...act } = usePlaceMidline();
+}: ExerciseVersion & Readonly<{ at?: string; task: string; children?: ComponentChildren }>) {
+  const { shown, seedText, faults, active, attempt, desk, given, notice, linkNote, ...act } = usePlaceMidline(
+    { version, inLink },
+  );
   const { across, drafts, judged, hasMarks, tries, hints, review } = attempt;
   const heading = useRef<HTMLHeadingElement>(null);
   const figure = useRef<HTMLDivElement>(null);
@@ -53,6 +57,11 @@ export default function PlaceMidline({
         {words.question}
       </h1>
       <p class="stand">{task}</p>
+      {linkNote && (
+        <p class="notice plain" role="status">
+          {linkNote}
+        </p>
+      )}
       <div class="fig" ref={figure}>
         <div class="pic">
           <div class="stack">

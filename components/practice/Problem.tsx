@@ -20,9 +20,23 @@ const words = say.practiceWords;
  * seed.
  */
 export function Problem<G>(props: Bound<G> & ProblemSettings) {
-  const { words: spoken, Picture, at, level, main = false, inSet } = props;
-  const { given, answer, steps, seed, unit, rung, shown, attempt, beads, notice, heading, field, ...act } =
-    useProblem(props);
+  const { skill, words: spoken, Picture, at, level, main = false, inSet } = props;
+  const {
+    given,
+    answer,
+    steps,
+    seed,
+    unit,
+    rung,
+    shown,
+    attempt,
+    beads,
+    notice,
+    versionNote,
+    heading,
+    field,
+    ...act
+  } = useProblem(props);
   const { text, error, judged, tries, hints, isOpen, isKept, review } = attempt;
   const summary = useRef<HTMLElement>(null);
 
@@ -52,6 +66,7 @@ export function Problem<G>(props: Bound<G> & ProblemSettings) {
               (_, i) => beads[i] ?? (i === beads.length && !isKept ? 'here' : 'todo'),
             )}
           />
+          <div role="status">{versionNote && <p class="notice plain">{versionNote}</p>}</div>
         </div>
       )}
       <section class="problem" aria-labelledby={`${at}-q`}>
@@ -215,7 +230,7 @@ export function Problem<G>(props: Bound<G> & ProblemSettings) {
           </label>
         )}
         <p class="tiny quiet plain">
-          {say.seedWords(seed)} {review}
+          {say.seedWords(seed, skill.version)} {review}
         </p>
       </div>
     </div>

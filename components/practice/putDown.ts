@@ -14,7 +14,7 @@ export function putDown(answered: Answered): void {
   try {
     localStorage.setItem(
       putDownKey(answered),
-      JSON.stringify({ schema: 1, answers: [answered] } satisfies Progress),
+      JSON.stringify({ schema: 2, answers: [answered] } satisfies Progress),
     );
   } catch {
     // Denied or full: the store tries its other places and says so.

@@ -1,6 +1,7 @@
 import {
   newAnswers,
   noProgress,
+  progressSchema,
   readProgress,
   type Answered,
   type Progress,
@@ -70,7 +71,7 @@ export function openStore(places: readonly Place[]): Store {
     return undefined;
   };
   const kept = (): Kept => ({
-    progress: { schema: 1, answers: stored.answers },
+    progress: { schema: progressSchema, answers: stored.answers },
     kind,
     newer,
     setAside: stored.aside?.length ?? 0,
@@ -88,7 +89,7 @@ export function openStore(places: readonly Place[]): Store {
         if (!here) continue;
         const aside = distinct([...(stored.aside ?? []), ...(here.aside ?? [])]);
         const both = take(stored, here) ?? stored;
-        stored = { schema: 1, answers: both.answers, ...(aside.length > 0 ? { aside } : {}) };
+        stored = { schema: progressSchema, answers: both.answers, ...(aside.length > 0 ? { aside } : {}) };
       } catch {
         // This place is denied or broken: the next one answers.
       }
@@ -114,7 +115,7 @@ export function openStore(places: readonly Place[]): Store {
   return {
     load,
     merge,
-    add: (answered) => merge({ schema: 1, answers: [answered] }),
+    add: (answered) => merge({ schema: progressSchema, answers: [answered] }),
     copy: () => Promise.resolve(JSON.stringify(stored, undefined, 1)),
   };
 }

@@ -44,15 +44,23 @@ const fresh: Attempt = {
  */
 const loadKeeping = async () => {
   try {
-    const [keeping, { standingIn }] = await Promise.all([
+    const [keeping, { standingIn }, { keptNote }] = await Promise.all([
       import('./keep.ts'),
       import('#lib/practice/standing.ts'),
+      import('./versionNotes.ts'),
     ]);
-    return { ...keeping, standingIn };
+    return { ...keeping, standingIn, keptNote };
   } catch {
     return undefined;
   }
 };
+
+/** A link without a version is of the first: where that is today's, nothing needs to be fetched. */
+const noteOnLink = (text: string | null, version: number): Promise<string> =>
+  import('./versionNotes.ts').then(
+    ({ linkNote }) => linkNote(text, version),
+    () => practiceWords.linkNotRead,
+  );
 
 /**
  * What was typed or chosen before the script arrived, or restored by the browser: it is on the page but not
@@ -83,6 +91,8 @@ export function useProblem<G>({
   const [attempt, setAttempt] = useState(fresh);
   const [beads, setBeads] = useState<readonly BeadState[]>([]);
   const [notice, setNotice] = useState('');
+  const [linkNote, setLinkNote] = useState('');
+  const [keptNote, setKeptNote] = useState('');
   const heading = useRef<HTMLHeadingElement>(null);
   const field = useRef<HTMLInputElement>(null);
   const isTouched = useRef(false);
@@ -124,13 +134,19 @@ export function useProblem<G>({
     if (typed) setText(typed);
     if (inSet && !inSet.isFirst) heading.current?.focus();
     if (!main) return undefined;
-    const wanted = readSeed(new URLSearchParams(location.search).get('seed'));
-    if (wanted !== undefined) setAsked(wanted);
+    const link = new URLSearchParams(location.search);
+    const wanted = readSeed(link.get('seed'));
+    if (wanted !== undefined) {
+      setAsked(wanted);
+      if (link.has('version') || skill.version > 1)
+        void noteOnLink(link.get('version'), skill.version).then(setLinkNote);
+    }
     let stop: (() => void) | undefined;
     void loadKeeping().then((keeping) => {
       stop = keeping?.onKept(({ progress, newer }) => {
         if (newer) setNotice(practiceWords.newer);
-        const standing = keeping.standingIn(progress, skill.id);
+        setKeptNote(keeping.keptNote(progress, skill));
+        const standing = keeping.standingIn(progress, skill);
         if (isTouched.current || standing.done === 0) return;
         isTouched.current = true;
         setRung(standing.rung);
@@ -145,6 +161,7 @@ export function useProblem<G>({
     if (isKept) return;
     const answered: Answered = {
       skill: skill.id,
+      version: skill.version,
       seed,
       day: today(),
       atMs: Date.now(),
@@ -164,7 +181,7 @@ export function useProblem<G>({
     if (!keeping) return;
     const { daysUntil, keepAnswer, standingIn } = keeping;
     const kept = await keepAnswer(answered);
-    const next = standingIn(kept.progress, skill.id).review;
+    const next = standingIn(kept.progress, skill).review;
     change({ review: next ? reviewWords(daysUntil(next.due)) : '' });
     setNotice(kept.newer ? practiceWords.newer : kept.kind === 'memory' ? practiceWords.notSaved : '');
   }
@@ -231,9 +248,10 @@ export function useProblem<G>({
     if (rung === 'worked') setRung('last-blank');
     else if (main && (attempt.isKept || attempt.tries > 0)) {
       const keeping = await loadKeeping();
-      if (keeping) setRung(keeping.standingIn((await keeping.keptNow()).progress, skill.id).rung);
+      if (keeping) setRung(keeping.standingIn((await keeping.keptNow()).progress, skill).rung);
     }
     setAsked(undefined);
+    setLinkNote('');
     setIndex(index + 1);
     setAttempt(fresh);
     heading.current?.focus();
@@ -248,6 +266,7 @@ export function useProblem<G>({
     attempt,
     beads,
     notice,
+    versionNote: [linkNote, keptNote].filter(Boolean).join(' '),
     heading,
     field,
     getReady,

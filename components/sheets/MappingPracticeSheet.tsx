@@ -20,9 +20,13 @@ const nameOf = (key: string) => (key === 'seed' || key === 'level' ? words[key] 
 const fetchDrawing = onDemand(async () => (await import('./PracticeSheetDrawing.tsx')).PracticeSheetDrawing);
 
 /**
- * The practice sheet: a face and a table on two pages. The first face comes in as children, drawn at build.
+ * The practice sheet: a face and a table on two pages. `inLink`: what a link to the exercise on the screen
+ * carries for its version. The first face comes in as children, drawn at build.
  */
-export function MappingPracticeSheet({ children }: Readonly<{ children?: ComponentChildren }>) {
+export function MappingPracticeSheet({
+  inLink,
+  children,
+}: Readonly<{ inLink: string; children?: ComponentChildren }>) {
   const id = 'practice-sheet';
   const desk = useCalculator(practiceSheet, nameOf);
   const { drawn, Drawing, notice } = useDrawing(desk.result, fetchDrawing);
@@ -61,7 +65,7 @@ export function MappingPracticeSheet({ children }: Readonly<{ children?: Compone
       }
       links={
         <>
-          <a class="btn text" href={`/practice/place-the-midline/?seed=${seed}&level=${level}`}>
+          <a class="btn text" href={`/practice/place-the-midline/?seed=${seed}&level=${level}${inLink}`}>
             {words.screen}
           </a>
           <a class="btn text" href="/calculators/measuring-error/">

@@ -18,6 +18,11 @@ export type Step = Readonly<{ id: string; values: Readonly<Record<string, number
  */
 export type Skill<G> = Readonly<{
   id: string;
+  /**
+   * 1 at first. It counts up when the exercise is made anew, that is when a seed asks something else or another answer is
+   * right: what was answered before then stays with the version that it answers.
+   */
+  version: number;
   given: (seed: number) => G;
   answer: (given: G) => Answer;
   slips: readonly Slip<G>[];

@@ -24,6 +24,7 @@ export const practiceWords = {
   noScript: 'Answers are checked in your browser. Without JavaScript you can read the worked answer below.',
   saveCopy: 'Save a copy',
   notFetched: notFetched('This question'),
+  linkNotRead: notFetched('Which version of this exercise the link was made for'),
   notSaved:
     'Not saved on this device. This browser does not let the page keep anything. Save a copy before you close it.',
   newer:
@@ -82,8 +83,9 @@ export function solvedWords(tries: number, hints: number): string {
     : `Right at try ${tries}${help}.`;
 }
 
-export function seedWords(seed: number): string {
-  return `Seed ${seed}.`;
+/** "Seed 345." From its second version on, an exercise names that too: a seed alone means the first. */
+export function seedWords(seed: number, version: number): string {
+  return version === 1 ? `Seed ${seed}.` : `Seed ${seed}, version ${version}.`;
 }
 
 /** "Comes back for review in 3 days." */

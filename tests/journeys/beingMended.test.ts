@@ -11,6 +11,7 @@ function answered(skill: string, i: number): Answered {
   if (!isIsoDay(longAgo)) throw new Error('A day.');
   return {
     skill,
+    version: 1,
     seed: 5,
     day: longAgo,
     atMs: 1_767_600_000_000 + i,
@@ -27,7 +28,7 @@ withBrowsers('what is being mended', ({ open, site }) => {
   test('[hand] answers to it are kept and not due, the mixed set asks none of it, and an old link finds the notice', async () => {
     const { page, faults } = await open(390, 844);
     await page.goto(`${site().origin}/limits/`);
-    const kept = JSON.stringify({ schema: 1, answers: [...mendedIds.skills, stillAsked].map(answered) });
+    const kept = JSON.stringify({ schema: 2, answers: [...mendedIds.skills, stillAsked].map(answered) });
     await page.evaluate((text) => localStorage.setItem('tautline-practice', text), kept);
     await page.goto(`${site().origin}/practice/`);
     await waitForWords(page, '.desk-due', /^1 skill is due for review today\.$/);

@@ -8,7 +8,7 @@ import { isSkillDue } from '#components/practice/isSkillDue.ts';
 import { isAsked } from '#components/practice/isAsked.ts';
 import { mixedSet } from '#lib/practice/mixedSet.ts';
 import type { Answered, Progress } from '#lib/practice/progress.ts';
-import { standingIn } from '#lib/practice/standing.ts';
+import { standingIn, type Versioned } from '#lib/practice/standing.ts';
 import { isIsoDay } from '#lib/quantities/isoDay.ts';
 import { skills } from '#skills/index.ts';
 import { isBeingMended, mendedIds, mendedWords } from '#words/beingMended.ts';
@@ -40,8 +40,9 @@ test('[hand] the notice says what not to do, why, and what to do instead', () =>
 describe('problems of what is being mended', () => {
   const day = '2026-11-30';
   if (!isIsoDay(day)) throw new Error('A day.');
-  const answered = (skill: string): Answered => ({
-    skill,
+  const answered = ({ id, version }: Versioned): Answered => ({
+    skill: id,
+    version,
     seed: 5,
     day,
     atMs: 1,
@@ -51,13 +52,13 @@ describe('problems of what is being mended', () => {
     hints: 0,
     solved: true,
   });
-  const progress: Progress = { schema: 1, answers: Object.keys(skills).map(answered) };
+  const progress: Progress = { schema: 2, answers: Object.values(skills).map(answered) };
   const later = '2027-01-30';
   if (!isIsoDay(later)) throw new Error('A day.');
 
   test('[hand] are not due, and what was answered is still counted as done', () => {
-    for (const id of Object.keys(skills)) {
-      const standing = standingIn(progress, id);
+    for (const { id, version } of Object.values(skills)) {
+      const standing = standingIn(progress, { id, version });
       expect(standing.done, id).toBe(1);
       expect(isSkillDue(id, standing.review, later), id).toBe(!isBeingMended('skills', id));
     }

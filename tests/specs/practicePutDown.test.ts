@@ -6,6 +6,7 @@ import type { Answered } from '#lib/practice/progress.ts';
 
 const answered = (atMs: number): Answered => ({
   skill: 'tilt',
+  version: 1,
   seed: 4,
   day: '2026-03-01',
   atMs,
@@ -49,7 +50,7 @@ test('[hand] a page that is left before its store could write: the next one find
   putDown(answered(1));
   const kept = await opened(openStore([placeWith('indexeddb', box)]));
   expect(kept.progress.answers).toEqual([answered(1), answered(2)]);
-  expect(box.value).toEqual({ schema: 1, answers: [answered(1), answered(2)] });
+  expect(box.value).toEqual({ schema: 2, answers: [answered(1), answered(2)] });
   expect(texts.size).toBe(0);
 });
 
@@ -66,7 +67,7 @@ test('[hand] what the store did not write stays down: memory alone, or data of a
   putDown(answered(1));
   for (const place of [
     placeWith('memory', { value: undefined }),
-    placeWith('indexeddb', { value: { schema: 2 } }),
+    placeWith('indexeddb', { value: { schema: 3 } }),
   ]) {
     const store = openStore([place]);
     expect((await opened(store)).progress.answers).toEqual([answered(1)]);
@@ -78,7 +79,7 @@ test('[hand] what the store did not write stays down: memory alone, or data of a
 test('[hand] texts that cannot be read, and those of others, stay as they are', async () => {
   const strange = {
     'tautline-put-down 1': '{"schema":1,',
-    'tautline-put-down 2': '{"schema":2,"answers":[]}',
+    'tautline-put-down 2': '{"schema":3,"answers":[]}',
     'tautline-put-down 3': '{"schema":1,"answers":[{"skill":"<b>"}]}',
     theme: 'dark',
   };

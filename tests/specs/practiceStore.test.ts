@@ -5,6 +5,7 @@ import type { Answered, Progress } from '#lib/practice/progress.ts';
 
 const answered = (atMs: number): Answered => ({
   skill: 'tilt',
+  version: 1,
   seed: 4,
   day: '2026-03-01',
   atMs,
@@ -14,7 +15,7 @@ const answered = (atMs: number): Answered => ({
   hints: 0,
   solved: true,
 });
-const progressOf = (...atMs: readonly number[]): Progress => ({ schema: 1, answers: atMs.map(answered) });
+const progressOf = (...atMs: readonly number[]): Progress => ({ schema: 2, answers: atMs.map(answered) });
 const times = (progress: Progress) => progress.answers.map(({ atMs }) => atMs);
 
 type Box = { value: unknown; full?: boolean; denied?: boolean };
@@ -97,7 +98,7 @@ test('[hand] everything denied: memory, and it says so', async () => {
 });
 
 test('[hand] newer data is never written over, in any place', async () => {
-  const newer = { schema: 2, answers: { other: 'shape' } };
+  const newer = { schema: 3, answers: { other: 'shape' } };
   const { indexed, local, open } = boxes({ value: newer });
   const store = open();
   expect((await store.load()).newer).toBe(true);
@@ -112,9 +113,9 @@ test('[hand] a newer tab may upgrade between load and save: its data still stays
   const { indexed, open } = boxes({ value: progressOf(1) });
   const store = open();
   await store.load();
-  indexed.value = { schema: 2, answers: [] };
+  indexed.value = { schema: 3, answers: [] };
   expect((await store.add(answered(2))).newer).toBe(true);
-  expect(indexed.value).toEqual({ schema: 2, answers: [] });
+  expect(indexed.value).toEqual({ schema: 3, answers: [] });
 });
 
 test('[hand] half-written data: the good answers count, the rest is set aside once and goes into the copy', async () => {
@@ -153,6 +154,6 @@ test('[hand] files that are no copy', () => {
   const have = progressOf();
   expect(readCopy('', have)).toEqual({ ok: false, reason: 'not-a-copy' });
   expect(readCopy('[1,2]', have)).toEqual({ ok: false, reason: 'not-a-copy' });
-  expect(readCopy('{"schema":2,"answers":[]}', have)).toEqual({ ok: false, reason: 'newer-schema' });
+  expect(readCopy('{"schema":3,"answers":[]}', have)).toEqual({ ok: false, reason: 'newer-schema' });
   expect(readCopy(' '.repeat(8_000_001), have)).toEqual({ ok: false, reason: 'too-large' });
 });

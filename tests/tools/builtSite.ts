@@ -18,9 +18,11 @@ export const builtAddresses: readonly string[] = filesUnder(builtFolder)
 export const addressesUnder = (start: string): readonly string[] =>
   builtAddresses.filter((address) => address.startsWith(start) && address !== start);
 
-/** Serves the built site with its headers, on a free port. */
-export async function startSite(): Promise<Readonly<{ origin: string; close: () => Promise<void> }>> {
-  const server = await serve(builtFolder);
+/** Serves the built site with its headers, on a free port. `folder`: another copy of it. */
+export async function startSite(
+  folder = builtFolder,
+): Promise<Readonly<{ origin: string; close: () => Promise<void> }>> {
+  const server = await serve(folder);
   const place = server.address();
   if (place === null || typeof place === 'string') throw new Error('The test server has no port.');
   return {

@@ -53,22 +53,27 @@ const held = (mm: number) => Math.round(Math.min(pinReachMm, Math.max(-pinReachM
 /** Nothing when it cannot be fetched: the answer is put down without it, and the next page takes it up. */
 const loadKeeping = async () => {
   try {
-    const [keeping, { standingIn }, say] = await Promise.all([
+    const [keeping, { standingIn }, { keptNote }, say] = await Promise.all([
       import('../keep.ts'),
       import('#lib/practice/standing.ts'),
+      import('../versionNotes.ts'),
       import('#words/practice.ts'),
     ]);
-    return { ...keeping, standingIn, say };
+    return { ...keeping, standingIn, keptNote, say };
   } catch {
     return undefined;
   }
 };
 
+/** `version` of the exercise today, and what a link to one of its faces carries for it. */
+export type ExerciseVersion = Readonly<{ version: number; inLink: string }>;
+
 /**
  * Everything the exercise remembers and does. The first render is the server's; address, drawing and storage
  * come after it.
  */
-export function usePlaceMidline() {
+export function usePlaceMidline({ version, inLink }: ExerciseVersion) {
+  const skill = { id: skillId, version };
   const [shown, setShown] = useState(firstFace);
   const [seedText, setSeedText] = useState(String(firstFace.seed));
   const [faults, setFaults] = useState<Readonly<{ seed?: string; level?: string }>>({});
@@ -77,6 +82,7 @@ export function usePlaceMidline() {
   const [desk, setDesk] = useState<Desk | undefined>();
   const [given, setGiven] = useState<PlaceMidlineGiven | undefined>();
   const [notice, setNotice] = useState('');
+  const [linkNote, setLinkNote] = useState('');
   const skipped = useRef(0);
   const change = (part: Partial<Attempt>) => setAttempt((before) => ({ ...before, ...part }));
 
@@ -106,6 +112,7 @@ export function usePlaceMidline() {
     if (!loaded) return;
     const asked = new URLSearchParams(location.search);
     const [seedAsked, levelAsked] = [asked.get('seed'), asked.get('level')];
+    if (seedAsked !== null) setLinkNote(loaded.linkNote(asked.get('version')));
     const seed = loaded.readSeed(seedAsked);
     const level = levelAsked === null ? undefined : levelFrom(levelAsked);
     const badSeed = seedAsked !== null && seed === undefined;
@@ -124,7 +131,8 @@ export function usePlaceMidline() {
   async function keep(solved: boolean, { firstCredit: credit, tries, hints, slip, isKept }: Attempt) {
     if (isKept) return;
     const answered: Answered = {
-      skill: skillId,
+      skill: skill.id,
+      version,
       seed: shown.seed,
       day: today(),
       atMs: Date.now(),
@@ -139,12 +147,16 @@ export function usePlaceMidline() {
     change({ isKept: true });
     const keeping = await loadKeeping();
     if (!keeping) return;
-    const { daysUntil, keepAnswer, standingIn, say } = keeping;
+    const { daysUntil, keepAnswer, standingIn, keptNote, say } = keeping;
     const kept = await keepAnswer(answered);
-    const next = standingIn(kept.progress, skillId).review;
+    const next = standingIn(kept.progress, skill).review;
     change({ review: next ? say.reviewWords(daysUntil(next.due)) : '' });
     setNotice(
-      kept.newer ? say.practiceWords.newer : kept.kind === 'memory' ? say.practiceWords.notSaved : '',
+      kept.newer
+        ? say.practiceWords.newer
+        : kept.kind === 'memory'
+          ? say.practiceWords.notSaved
+          : keptNote(kept.progress, skill),
     );
   }
 
@@ -152,7 +164,8 @@ export function usePlaceMidline() {
   async function moveOn(next: Shown) {
     if (attempt.tries > 0) await keep(false, attempt);
     setFaults({});
-    history.replaceState(null, '', `?seed=${next.seed}&level=${next.level}`);
+    setLinkNote('');
+    history.replaceState(null, '', `?seed=${next.seed}&level=${next.level}${inLink}`);
     await open(next);
   }
 
@@ -212,7 +225,7 @@ export function usePlaceMidline() {
     const loaded = await withDesk();
     if (!loaded) return;
     const keeping = await loadKeeping();
-    const done = keeping ? keeping.standingIn((await keeping.keptNow()).progress, skillId).done : 0;
+    const done = keeping ? keeping.standingIn((await keeping.keptNow()).progress, skill).done : 0;
     let seed = shown.seed;
     while (seed === shown.seed) seed = loaded.itemSeed('practice', '', skillId, done + ++skipped.current);
     await moveOn({ seed, level: shown.level });
@@ -238,6 +251,7 @@ export function usePlaceMidline() {
     desk,
     given,
     notice,
+    linkNote,
     moveTo,
     type,
     check,

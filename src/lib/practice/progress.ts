@@ -4,16 +4,18 @@ import { seedCount } from './itemSeed.ts';
 import { rungs } from './ladder.ts';
 import type { Rung } from './ladder.ts';
 
-export const progressSchema = 1;
+/** 2: every answer says which version of its exercise it answers. In 1 there was only the first. */
+export const progressSchema = 2;
 
 /**
  * One finished problem. Progress is nothing but a set of these, so two devices merge by union and nothing is
  * counted twice.
- * `atMs`: the device's clock, for order only. `credit`: of the first try. `tries` 0: the worked answer was
- * opened instead.
+ * `version`: of the exercise, as it was then. `atMs`: the device's clock, for order only. `credit`: of the
+ * first try. `tries` 0: the worked answer was opened instead.
  */
 export type Answered = Readonly<{
   skill: string;
+  version: number;
   seed: number;
   day: IsoDay;
   atMs: number;
@@ -48,11 +50,21 @@ function isCode(value: unknown): value is string {
   return typeof value === 'string' && /^[a-z0-9-]{1,60}$/.test(value);
 }
 
+/** True for the number of a version: 1, 2, 3 and so on. */
+export function isVersion(value: unknown): value is number {
+  return isCount(value, 999) && value > 0;
+}
+
 function readAnswered(value: unknown): Answered | undefined {
   if (!isObject(value)) return undefined;
-  const { skill, seed, day, atMs, credit, tries, hints, solved, slip } = value;
+  const { skill, version = 1, seed, day, atMs, credit, tries, hints, solved, slip } = value;
   const rung = rungs.find((name) => name === value['rung']);
-  if (!isCode(skill) || !isCount(seed, seedCount - 1) || !isCount(atMs, Number.MAX_SAFE_INTEGER))
+  if (
+    !isCode(skill) ||
+    !isVersion(version) ||
+    !isCount(seed, seedCount - 1) ||
+    !isCount(atMs, Number.MAX_SAFE_INTEGER)
+  )
     return undefined;
   if (typeof day !== 'string' || !isIsoDay(day) || rung === undefined || typeof solved !== 'boolean')
     return undefined;
@@ -61,6 +73,7 @@ function readAnswered(value: unknown): Answered | undefined {
   if (slip !== undefined && !isCode(slip)) return undefined;
   return {
     skill,
+    version,
     seed,
     day,
     atMs,
@@ -75,14 +88,14 @@ function readAnswered(value: unknown): Answered | undefined {
 
 /**
  * Reads an unknown value (from storage or a file) as progress. Total: never throws.
- * A newer schema is not touched: the reader of newer data must be newer code.
+ * An answer without a version is of the first. A newer schema is not touched: the reader of newer data must
+ * be newer code.
  */
 export function readProgress(value: unknown): ReadProgress {
   if (!isObject(value) || !isCount(value['schema'], 1_000_000)) return { ok: false, reason: 'not-progress' };
   if (value['schema'] > progressSchema) return { ok: false, reason: 'newer-schema', schema: value['schema'] };
   const { answers } = value;
-  if (value['schema'] !== progressSchema || !Array.isArray(answers))
-    return { ok: false, reason: 'not-progress' };
+  if (value['schema'] === 0 || !Array.isArray(answers)) return { ok: false, reason: 'not-progress' };
   const read = answers.map(readAnswered).filter((answered) => answered !== undefined);
   const progress = mergeProgress(noProgress, { schema: progressSchema, answers: read });
   return { ok: true, progress, dropped: answers.length - read.length };
@@ -90,10 +103,20 @@ export function readProgress(value: unknown): ReadProgress {
 
 /** One writing for one answer, whatever the order of its keys was: the key of the union. */
 function written(answered: Answered): string {
-  const { atMs, skill, seed, day, rung, credit, tries, hints, solved, slip = '' } = answered;
-  return [String(atMs).padStart(16, '0'), skill, seed, day, rung, credit, tries, hints, solved, slip].join(
-    ' ',
-  );
+  const { atMs, skill, version, seed, day, rung, credit, tries, hints, solved, slip = '' } = answered;
+  return [
+    String(atMs).padStart(16, '0'),
+    skill,
+    version,
+    seed,
+    day,
+    rung,
+    credit,
+    tries,
+    hints,
+    solved,
+    slip,
+  ].join(' ');
 }
 
 /**

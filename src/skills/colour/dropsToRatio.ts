@@ -56,6 +56,7 @@ function deal(draw: Draw): Given {
  */
 export const dropsToRatio: Skill<Given> = {
   id: 'drops-to-ratio',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -39,6 +39,7 @@ function isClear(given: Given, green: number): boolean {
  */
 export const greenTrap: Skill<Given> = {
   id: 'green-trap',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     const green = drawOne(draw, [0, 1, 1, 1]);

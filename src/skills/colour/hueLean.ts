@@ -65,6 +65,7 @@ function isClear(given: HueLeanGiven): boolean {
 /** Which of two skins leans further to red or yellow, by hue angle, or no difference shown. */
 export const hueLean: Skill<HueLeanGiven> = {
   id: 'hue-lean',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

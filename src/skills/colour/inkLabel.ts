@@ -39,6 +39,7 @@ function lastMonth(
 /** One invented label on one day: what keeps the bottle shut, or that none of four things is missing. */
 export const inkLabel: Skill<InkLabelGiven> = {
   id: 'ink-label',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     const wanted = drawOne<LabelFault | 'none'>(draw, ['none', ...labelFaults]);

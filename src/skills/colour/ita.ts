@@ -25,6 +25,7 @@ const slips: Skill<ItaGiven>['slips'] = [
 /** The typology angle of one reading, from L* 34 to 74. */
 export const ita: Skill<ItaGiven> = {
   id: 'ita',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

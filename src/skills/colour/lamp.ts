@@ -62,6 +62,7 @@ function isClear(given: LampGiven): boolean {
  */
 export const lamp: Skill<LampGiven> = {
   id: 'lamp',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     const [skin, client] = [drawOne(draw, lampCases), drawOne(draw, skinClients)];

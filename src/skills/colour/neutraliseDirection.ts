@@ -51,6 +51,7 @@ function isClear(given: Given): boolean {
  */
 export const neutraliseDirection: Skill<Given> = {
   id: 'neutralise-direction',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

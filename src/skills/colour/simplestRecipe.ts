@@ -38,6 +38,7 @@ function deal(draw: Draw): Given {
 /** The simplest of the recipes within half a unit of the nearest: neither the smallest nor the most exact. */
 export const simplestRecipe: Skill<Given> = {
   id: 'simplest-recipe',
+  version: 1,
   given: (seed) => deal(drawFrom(seed)),
   answer: (given) => ({ kind: 'choice', correct: code(right(given)), options: given.rows.map(code) }),
   slips: [

@@ -113,6 +113,7 @@ const slip = (id: string, code: NextStepCode, credit: number) => ({ id, credit, 
  */
 export const afterTheFirstPass: Skill<Given> = {
   id: 'after-the-first-pass',
+  version: 2,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -70,6 +70,7 @@ const slips: Skill<Given>['slips'] = [
  */
 export const archByRule: Skill<Given> = {
   id: 'arch-by-rule',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -115,6 +115,7 @@ function isClear({ compared }: Given): boolean {
  */
 export const changeNothing: Skill<Given> = {
   id: 'change-nothing',
+  version: 2,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -22,6 +22,7 @@ function rightAnswer({ thing, thingHalf, signSide, signHalf }: Given): SelfieAns
 /** Which side a selfie shows: told by a mark of known side; refused for a width, and where nothing tells. */
 export const flippedSelfie: Skill<Given> = {
   id: 'flipped-selfie',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     const chance = draw();

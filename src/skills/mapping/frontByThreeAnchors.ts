@@ -64,6 +64,7 @@ const slips: Skill<Given>['slips'] = [
  */
 export const frontByThreeAnchors: Skill<Given> = {
   id: 'front-by-three-anchors',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

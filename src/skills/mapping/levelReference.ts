@@ -51,6 +51,7 @@ const slips: Skill<Given>['slips'] = [
  */
 export const levelReference: Skill<Given> = {
   id: 'level-reference',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -66,6 +66,7 @@ const slips: Skill<Given>['slips'] = [
  */
 export const midlineFromPairs: Skill<Given> = {
   id: 'midline-from-pairs',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -52,6 +52,7 @@ const slips: Skill<Given>['slips'] = [
 /** Technical error from a few pairs, √(Σd²/2N). Dealt again until every wrong method gives another answer. */
 export const ownTechnicalError: Skill<Given> = {
   id: 'own-technical-error',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -189,6 +189,7 @@ function libraryReading({ markSet, seed }: PlaceMidlineGiven): FaceReading | NoF
  */
 export const placeMidline = {
   id: 'place-the-midline',
+  version: 1,
   given,
   answer,
   placed,

@@ -78,6 +78,7 @@ function deal(draw: Draw): Given {
  */
 export const postureMismatch: Skill<Given> = {
   id: 'posture-mismatch',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -98,6 +98,7 @@ function isClear(given: Given): boolean {
 /** Real or not shown: the difference against k·√(2(TEM²/n + u²)), k for as many comparisons as are made. */
 export const realOrNot: Skill<Given> = {
   id: 'real-or-not',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -54,6 +54,7 @@ function shuffled<T>(draw: Draw, things: readonly T[]): readonly T[] {
  */
 export const restOrRaised: Skill<Given> = {
   id: 'rest-or-raised',
+  version: 2,
   given: (seed) => {
     const draw = drawFrom(seed);
     const hasFit = draw() < 0.78;

@@ -72,6 +72,7 @@ function deal(draw: Draw): Given {
 /** One tail against four habits of the trade; at most one is broken, and never by a hair. */
 export const tailChecks: Skill<Given> = {
   id: 'tail-checks',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

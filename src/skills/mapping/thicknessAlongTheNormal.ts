@@ -93,6 +93,7 @@ function deal(draw: Draw): Given | undefined {
  */
 export const thicknessAlongTheNormal: Skill<Given> = {
   id: 'thickness-along-the-normal',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

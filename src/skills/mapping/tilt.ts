@@ -66,6 +66,7 @@ function deal(draw: Draw): Given {
 /** What a tilt fakes between two points, or the tilt behind what was read: span × sine, and back. */
 export const tilt: Skill<Given> = {
   id: 'tilt',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -60,6 +60,7 @@ function choicesFor(draw: Draw, right: UseOrRefuseAnswer): readonly UseOrRefuseA
 /** Use or refuse one number of one picture: what that number needs against what is known of the picture. */
 export const useOrRefuse: Skill<Given> = {
   id: 'use-or-refuse',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     const wanted = drawOne(draw, photoNumbers);

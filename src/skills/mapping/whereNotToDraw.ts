@@ -51,6 +51,7 @@ const inWords = (given: Given, part: 'hair' | 'bone') => {
 /** The part with neither hair nor bone under it: what two lists of millimetres share. */
 export const whereNotToDraw: Skill<Given> = {
   id: 'where-not-to-draw',
+  version: 1,
   given: (seed) => deal(drawFrom(seed)),
   answer: (given) => ({ kind: 'choice', correct: partOnNothing(given), options: offered(given) }),
   slips: [

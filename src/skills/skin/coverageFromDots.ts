@@ -37,6 +37,7 @@ const slips: Skill<Given>['slips'] = [
  */
 export const coverageFromDots: Skill<Given> = {
   id: 'coverage-from-dots',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

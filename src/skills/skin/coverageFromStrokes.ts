@@ -36,6 +36,7 @@ const slips: Skill<Given>['slips'] = [
  */
 export const coverageFromStrokes: Skill<Given> = {
   id: 'coverage-from-strokes',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -40,6 +40,7 @@ const slips: Skill<Given>['slips'] = [
  */
 export const widening: Skill<Given> = {
   id: 'widening',
+  version: 1,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -7,6 +7,7 @@ import { standingIn } from '#lib/practice/standing.ts';
 
 const answer: Answered = {
   skill: 'tilt',
+  version: 1,
   seed: 4,
   day: '2026-03-01',
   atMs: 5,
@@ -16,8 +17,9 @@ const answer: Answered = {
   hints: 0,
   solved: true,
 };
+const tilt = { id: 'tilt', version: 1 };
 const at = (atMs: number, more: Partial<Answered> = {}): Answered => ({ ...answer, atMs, ...more });
-const progressOf = (...answers: readonly Answered[]): Progress => ({ schema: 1, answers });
+const progressOf = (...answers: readonly Answered[]): Progress => ({ schema: 2, answers });
 
 test('[property] merging is a union: either order, any grouping, twice is once', () => {
   const some = fc
@@ -43,7 +45,7 @@ test('[hand] what was written comes back through a text file', () => {
 });
 
 test('[hand] newer data is left alone, anything else is not taken for progress', () => {
-  expect(readProgress({ schema: 2, answers: [] })).toEqual({ ok: false, reason: 'newer-schema', schema: 2 });
+  expect(readProgress({ schema: 3, answers: [] })).toEqual({ ok: false, reason: 'newer-schema', schema: 3 });
   for (const value of [
     null,
     undefined,
@@ -69,23 +71,28 @@ test('[hand] spoilt entries are dropped and counted, good ones kept', () => {
     { ...answer, skill: '<img>' },
     { ...answer, seed: 1000 },
     { ...answer, seed: 1.5 },
+    { ...answer, version: 0 },
+    { ...answer, version: 1.5 },
+    { ...answer, version: '2' },
+    { ...answer, version: 1000 },
     { ...answer, slip: 7 },
     { ...answer, solved: 'yes' },
     null,
   ];
-  const read = readProgress({ schema: 1, answers: [answer, ...spoilt] });
+  const read = readProgress({ schema: 2, answers: [answer, ...spoilt] });
   expect(read).toEqual({ ok: true, progress: progressOf(answer), dropped: spoilt.length });
 });
 
 test('[property] 100,000 hostile values: no throw, and what is accepted is whole', () => {
   const hostile = fc.oneof(
     fc.anything(),
-    fc.record({ schema: fc.constantFrom(0, 1, 2), answers: fc.array(fc.anything(), { maxLength: 2 }) }),
+    fc.record({ schema: fc.constantFrom(0, 1, 2, 3), answers: fc.array(fc.anything(), { maxLength: 2 }) }),
     fc.record({
-      schema: fc.constant(1),
+      schema: fc.constantFrom(1, 2),
       answers: fc.array(
         fc.record({
           skill: fc.constantFrom('tilt', '__proto__'),
+          version: fc.constantFrom(undefined, 1, 2, 0, 1.5, 'x'),
           seed: fc.integer({ min: -2, max: 1002 }),
           day: fc.constantFrom('2026-03-01', 'x'),
           atMs: fc.double(),
@@ -103,8 +110,8 @@ test('[property] 100,000 hostile values: no throw, and what is accepted is whole
     fc.property(hostile, (value) => {
       const read = readProgress(value);
       if (read.ok)
-        for (const { credit, seed } of read.progress.answers)
-          expect(credit >= 0 && credit <= 1 && seed < 1000).toBe(true);
+        for (const { credit, seed, version } of read.progress.answers)
+          expect(credit >= 0 && credit <= 1 && seed < 1000 && (version === 1 || version === 2)).toBe(true);
     }),
     { seed: 1, numRuns: 100_000 },
   );
@@ -112,9 +119,9 @@ test('[property] 100,000 hostile values: no throw, and what is accepted is whole
 
 test('[hand] standing: three clean answers climb to bare, then review begins', () => {
   const climb = progressOf(at(1, { rung: 'last-blank' }), at(2, { rung: 'two-blank' }));
-  expect(standingIn(climb, 'tilt')).toEqual({ rung: 'bare', done: 2, right: 2 });
+  expect(standingIn(climb, tilt)).toEqual({ rung: 'bare', done: 2, right: 2 });
   const bare = mergeProgress(climb, progressOf(at(3)));
-  expect(standingIn(bare, 'tilt')).toEqual({
+  expect(standingIn(bare, tilt)).toEqual({
     rung: 'mixed',
     done: 3,
     right: 3,
@@ -124,18 +131,18 @@ test('[hand] standing: three clean answers climb to bare, then review begins', (
     bare,
     progressOf(at(4, { rung: 'mixed', day: '2026-03-02', credit: 0, solved: false })),
   );
-  expect(standingIn(failed, 'tilt')).toEqual({
+  expect(standingIn(failed, tilt)).toEqual({
     rung: 'bare',
     done: 4,
     right: 3,
     review: { stage: 0, due: '2026-03-03' },
   });
-  expect(standingIn(failed, 'other')).toEqual({ rung: 'last-blank', done: 0, right: 0 });
-  expect(standingIn(noProgress, 'tilt', 'bare').rung).toBe('bare');
+  expect(standingIn(failed, { ...tilt, id: 'other' })).toEqual({ rung: 'last-blank', done: 0, right: 0 });
+  expect(standingIn(noProgress, tilt, 'bare').rung).toBe('bare');
 });
 
 test('[hand] a helped first answer opens no review', () => {
-  expect(standingIn(progressOf(at(1, { hints: 1 })), 'tilt')).toEqual({ rung: 'bare', done: 1, right: 1 });
+  expect(standingIn(progressOf(at(1, { hints: 1 })), tilt)).toEqual({ rung: 'bare', done: 1, right: 1 });
 });
 
 test('[property] item seeds stay in the tested range and spread over it', () => {

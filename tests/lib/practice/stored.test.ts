@@ -6,6 +6,7 @@ import { addToStored } from '#lib/practice/stored.ts';
 
 const answer: Answered = {
   skill: 'tilt',
+  version: 1,
   seed: 4,
   day: '2026-03-01',
   atMs: 5,
@@ -16,7 +17,7 @@ const answer: Answered = {
   solved: true,
 };
 const progressOf = (...atMs: readonly number[]): Progress => ({
-  schema: 1,
+  schema: 2,
   answers: atMs.map((at) => ({ ...answer, atMs: at })),
 });
 
