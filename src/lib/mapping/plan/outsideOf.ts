@@ -64,8 +64,15 @@ function pointsOf(ring: readonly Position[]): readonly FacePoint[] {
   return ring.slice(1).map(([uMm, vMm]) => ({ uMm, vMm }));
 }
 
+/**
+ * Corners on a grid far finer than any reading: the package loses its way, or a piece, between corners that
+ * differ in their last digits only. On the grid such corners are one.
+ */
+const stepsPerMm = 1e6;
+const onGrid = (mm: number): number => Math.round(mm * stepsPerMm) / stepsPerMm;
+
 function ringOf(corners: readonly FacePoint[]): Position[] {
-  const ring = corners.map(({ uMm, vMm }): Position => [uMm, vMm]);
+  const ring = corners.map(({ uMm, vMm }): Position => [onGrid(uMm), onGrid(vMm)]);
   const [first] = ring;
   return first ? [...ring, first] : [];
 }

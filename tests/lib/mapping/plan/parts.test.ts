@@ -1,10 +1,12 @@
 import { Bezier } from 'bezier-js';
 import fc from 'fast-check';
+import { difference } from 'polyclip-ts';
 import { expect, test } from 'vitest';
 import { practiceOldShape } from '#lib/face/oldShape.ts';
 import type { Brow } from '#lib/mapping/brow.ts';
 import { halfEdgeCurve } from '#lib/mapping/outline/halfEdge.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
+import { outlinePolygon } from '#lib/mapping/outline/outlineCurves.ts';
 import { outlineAreaMm2 } from '#lib/mapping/outline/outlineSize.ts';
 import { spanAt } from '#lib/mapping/outline/span.ts';
 import { coverRows, easedRows } from '#lib/mapping/plan/coverRows.ts';
@@ -14,10 +16,11 @@ import { heightsOf, listOf } from '#lib/mapping/plan/heights.ts';
 import { limitRows } from '#lib/mapping/plan/limits.ts';
 import { leastDifferenceMm, meetingHeightMm } from '#lib/mapping/plan/meetingHeight.ts';
 import { nearest } from '#lib/mapping/plan/nearest.ts';
-import { readOldShape } from '#lib/mapping/plan/oldShape.ts';
+import { readOldShape, signedAreaMm2 } from '#lib/mapping/plan/oldShape.ts';
 import { outsideOf } from '#lib/mapping/plan/outsideOf.ts';
 import { spreadShape } from '#lib/mapping/plan/spreadShape.ts';
 import { rowValue } from '#lib/mapping/plan/row.ts';
+import { drawFrom, seedFrom } from '#lib/quantities/seed.ts';
 import { real } from '../../../tools/real.ts';
 import { handBrow, limitsOf, seededTask, shapeOf } from './tasks.ts';
 
@@ -301,6 +304,80 @@ test('[hand] what stands out: above, below, in front, beyond the tail', () => {
       drawn,
     ),
   ).toEqual({ areaMm2: 0, pieces: [], aboveMm: 0, belowMm: 0, beforeFrontMm: 0, beyondTailMm: 0 });
+});
+
+/**
+ * The outline's own corners, every so many, each shifted by so little of itself that only the last digits
+ * change.
+ */
+const nearlyOn = (brow: Brow, every: number, times: number, draw: () => number) =>
+  outlinePolygon(outline(brow), 96)
+    .filter((_, i) => i % every === 0)
+    .map(({ uMm, vMm }): readonly [number, number] => [
+      uMm * (1 + times * (2 * draw() - 1)),
+      vMm * (1 + times * (2 * draw() - 1)),
+    ]);
+
+test('[property] an old shape whose corners lie on the outline but for the last digit stands out by next to nothing, and nothing throws', () => {
+  const draw = drawFrom(seedFrom('nearly-on-the-outline', 1));
+  const brows = Array.from({ length: 12 }, (_, seed) => seededTask(seed).brows.left);
+  for (const times of [1e-16, 1e-15, 1e-14, 1e-12, 0])
+    for (const every of [4, 8, 16])
+      for (const brow of brows) {
+        const old = shapeOf(nearlyOn(brow, every, times, draw));
+        const { areaMm2 } = outsideOf(old, outline(brow));
+        // Chords of an edge that bends inward leave the outline a little; wrong pieces would be tens of mm².
+        expect(areaMm2).toBeGreaterThanOrEqual(0);
+        expect(areaMm2).toBeLessThan(0.3 * every);
+      }
+});
+
+test('[library] where corners nearly meet, the area outside is the one another polygon package finds', () => {
+  const draw = drawFrom(seedFrom('nearly-on-the-outline', 2));
+  for (let seed = 0; seed < 5; seed++) {
+    const brow = seededTask(seed).brows.right;
+    const corners = nearlyOn(brow, 8, 1e-16, draw);
+    const theirs = difference(
+      [[...corners, corners[0] ?? [0, 0]].map(([u, v]): [number, number] => [u, v])],
+      [outlinePolygon(outline(brow), 96).map(({ uMm, vMm }): [number, number] => [uMm, vMm])],
+    );
+    const area = theirs.reduce(
+      (sum, polygon) =>
+        sum +
+        polygon.reduce(
+          (all, ring, i) =>
+            all + (i === 0 ? 1 : -1) * Math.abs(signedAreaMm2(ring.map(([uMm, vMm]) => ({ uMm, vMm })))),
+          0,
+        ),
+      0,
+    );
+    expect(outsideOf(shapeOf(corners), outline(brow)).areaMm2).toBeCloseTo(area, 2);
+  }
+});
+
+test('[hand] an old shape: a line that meets itself at a corner, or runs round twice, crosses itself', () => {
+  const read = (...corners: readonly (readonly [number, number])[]) =>
+    readOldShape(corners.map(([uMm, vMm]) => ({ uMm, vMm })));
+  const crosses = { ok: false, reason: 'crosses-itself' };
+  // A figure eight through one corner of both loops, and with the corner on one loop only.
+  expect(read([20, 15], [35, 22.5], [50, 30], [50, 10], [35, 22.5], [20, 30])).toEqual(crosses);
+  expect(read([20, 15], [50, 30], [50, 10], [35, 22.5], [20, 30])).toEqual(crosses);
+  // The same outline walked twice.
+  const around = [
+    [20, 20],
+    [50, 20],
+    [50, 35],
+    [20, 35],
+  ] as const;
+  expect(read(...around, ...around)).toEqual(crosses);
+  // A side walked there and back is a spike: the area is right, and nothing is crossed.
+  expect(read([20, 20], [50, 20], [60, 20], [50, 20], [50, 35], [20, 35])).toMatchObject({
+    ok: true,
+    areaMm2: 450,
+  });
+  // Two corners on one point, and one corner resting on another edge from inside, cross nothing.
+  expect(read([20, 20], [20, 20], [50, 20], [50, 35], [20, 35])).toMatchObject({ ok: true, areaMm2: 450 });
+  expect(read([20, 20], [50, 20], [50, 35], [35, 20], [20, 35])).toMatchObject({ ok: true, areaMm2: 225 });
 });
 
 test('[hand] growth: a strip 2 mm thick under a strip-like stretch of the outline', () => {
