@@ -14,6 +14,8 @@ export type NoOldShape = Readonly<{
 const reachMm = 200;
 /** Below this the corners lie on a line. */
 const leastAreaMm2 = 0.01;
+/** Edges no farther apart than this lie on each other, mm. */
+const onEachOtherMm = 1e-9;
 
 /**
  * Reads corners, in either direction of turning, as an old shape. At least three, on the face, with an area
@@ -45,7 +47,39 @@ export function edgesOf(corners: readonly FacePoint[]): readonly (readonly [Face
 
 function crossesItself(corners: readonly FacePoint[]): boolean {
   const edges = edgesOf(corners);
-  return edges.some(([a, b], i) => edges.some(([c, d], j) => j > i && isCrossing(a, b, c, d)));
+  return (
+    edges.some(([a, b], i) => edges.some(([c, d], j) => j > i && isCrossing(a, b, c, d))) ||
+    !windsOnce(corners, edges)
+  );
+}
+
+/**
+ * True when the line of corners, no two edges of which cross inside both, goes round every place once or not
+ * at all, and always the same way: a line that passes through its own corner, or runs round twice, does not.
+ * Between two neighbouring places of corners the edges keep their order, so that one look up each such strip
+ * tells how often the line goes round each part of it.
+ */
+function windsOnce(corners: readonly FacePoint[], edges: ReturnType<typeof edgesOf>): boolean {
+  const places = corners.map(({ uMm }) => uMm).sort((a, b) => a - b);
+  let [least, most] = [0, 0];
+  places.forEach((from, i) => {
+    const middle = (from + (places[i + 1] ?? from)) / 2;
+    const passed = edges
+      .filter(([a, b]) => a.uMm < middle !== b.uMm < middle)
+      .map(([a, b]) => ({
+        vMm: a.vMm + ((b.vMm - a.vMm) * (middle - a.uMm)) / (b.uMm - a.uMm),
+        way: a.uMm < b.uMm ? 1 : -1,
+      }))
+      .sort((one, other) => one.vMm - other.vMm);
+    let rounds = 0;
+    passed.forEach(({ vMm, way }, k) => {
+      rounds += way;
+      if ((passed[k + 1]?.vMm ?? vMm) - vMm < onEachOtherMm) return;
+      least = Math.min(least, rounds);
+      most = Math.max(most, rounds);
+    });
+  });
+  return most - least <= 1;
 }
 
 /** True when two edges cross inside both; edges that only share a corner do not. */
