@@ -1,5 +1,5 @@
 import type { Lab } from './lab.ts';
-import { hueDeg, hueStepDeg } from './lch.ts';
+import { halfTurnDeg, hueDeg, hueStepDeg } from './lch.ts';
 
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
 const cosDeg = (degrees: number) => Math.cos(radians(degrees));
@@ -9,7 +9,7 @@ const fade = (chroma: number) => Math.sqrt(power7(chroma) / (power7(chroma) + po
 /** Between two hues on the shorter side. Exactly opposite hues count as less than half a turn. */
 function meanHueDeg(oneDeg: number, otherDeg: number): number {
   const sum = oneDeg + otherDeg;
-  if (Math.abs(oneDeg - otherDeg) <= 180) return sum / 2;
+  if (Math.abs(oneDeg - otherDeg) <= halfTurnDeg) return sum / 2;
   return sum < 360 ? (sum + 360) / 2 : (sum - 360) / 2;
 }
 

@@ -13,11 +13,11 @@ export type Ita =
 
 /**
  * Individual typology angle, arctan((L* − 50)/b*) in degrees, and its class. Made for skin: refused where b*
- * is not above 0.
+ * is not above 0, and where a number is none.
  * It leaves a* out: two people 3° apart in it may be 22° apart in hue, so the hue angle stands beside it.
  */
 export function ita({ l, b }: Pick<Lab, 'l' | 'b'>): Ita {
-  if (!(b > 0)) return { ok: false, reason: 'outside-the-scale' };
+  if (!(b > 0 && Number.isFinite(l - b))) return { ok: false, reason: 'outside-the-scale' };
   const deg = (Math.atan((l - 50) / b) * 180) / Math.PI;
   return { ok: true, deg, itaClass: itaClassAt(deg) };
 }

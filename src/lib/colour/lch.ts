@@ -10,11 +10,14 @@ export function hueDeg(a: number, b: number): number {
   return degrees < 0 ? degrees + 360 : degrees;
 }
 
-/** The shorter way round from one hue to the other, −180 ≤ d ≤ 180. */
+/** Half a turn with room for rounding: exactly opposite hues count as no more than half a turn, whatever their last digits. */
+export const halfTurnDeg = 180 + 1e-9;
+
+/** The shorter way round from one hue to the other, −180 ≤ d ≤ 180, to rounding. */
 export function hueStepDeg(fromDeg: number, toDeg: number): number {
   const step = toDeg - fromDeg;
-  if (step > 180) return step - 360;
-  return step < -180 ? step + 360 : step;
+  if (step > halfTurnDeg) return step - 360;
+  return step < -halfTurnDeg ? step + 360 : step;
 }
 
 export function labToLch({ l, a, b }: Lab): Lch {

@@ -47,3 +47,29 @@ test('[property] nothing differs from itself; the order does not matter; a grey 
   expect(ciede2000({ l: 50, a: 0, b: 0 }, { l: 50, a: 0, b: 0 })).toBe(0);
   expect(ciede2000({ l: 40, a: 0, b: 0 }, { l: 60, a: 0, b: 0 })).toBeCloseTo(20, 9);
 });
+
+test('[library] hues exactly opposite are met half way round, whatever the rounding', () => {
+  const theirs = differenceCiede2000();
+  fc.assert(
+    fc.property(real(0, 100), real(0, 100), real(-90, 90), real(-90, 90), (l1, l2, a, b) => {
+      const [one, other] = [
+        { l: l1, a, b },
+        { l: l2, a: -a, b: -b },
+      ];
+      const ours = ciede2000(one, other);
+      expect(ours).toBeCloseTo(ciede2000(other, one), 9);
+      // A hair short of half a turn says the same, and there both packages agree which way round the mean
+      // lies.
+      const turn = (b > 0 || (b === 0 && a > 0) ? 1 : -1) * 5e-9;
+      const short = {
+        l: l2,
+        a: -a * Math.cos(turn) - b * Math.sin(turn),
+        b: a * Math.sin(turn) - b * Math.cos(turn),
+      };
+      expect(Math.abs(ours - theirs({ mode: 'lab65', ...one }, { mode: 'lab65', ...short }))).toBeLessThan(
+        1e-5,
+      );
+    }),
+    { numRuns: 5000 },
+  );
+});

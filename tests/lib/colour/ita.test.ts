@@ -42,3 +42,14 @@ test('[hand] no yellow, no angle', () => {
   expect(ita({ l: 60, b: -3 })).toEqual({ ok: false, reason: 'outside-the-scale' });
   expect(ita({ l: 60, b: NaN })).toEqual({ ok: false, reason: 'outside-the-scale' });
 });
+
+test('[hand] what is not a number has no angle', () => {
+  for (const lab of [
+    { l: NaN, b: 5 },
+    { l: 60, b: NaN },
+    { l: Infinity, b: 5 },
+    { l: 60, b: Infinity },
+    { l: -Infinity, b: Infinity },
+  ])
+    expect(ita(lab)).toEqual({ ok: false, reason: 'outside-the-scale' });
+});
