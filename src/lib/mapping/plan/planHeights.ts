@@ -1,16 +1,17 @@
-import type { Brows } from '../brow.ts';
+import type { Brow, Brows } from '../brow.ts';
 import type { Side } from '../markSet.ts';
 import { outlineOf, type NoOutline } from '../outline/outline.ts';
+import { apartRows } from './apartRows.ts';
 import { coverRows, type Cover } from './coverRows.ts';
-import { edgeSpans } from './edgeSpans.ts';
-import { heightsFrom, heightsOf, listOf, type BrowHeights } from './heights.ts';
+import { edgeSpans, type EdgeSpans } from './edgeSpans.ts';
+import { heightsFrom, heightsOf, listOf, withHeights, type BrowHeights } from './heights.ts';
 import { leastUncovered, type LeastUncovered, type NoLimits } from './leastUncovered.ts';
 import { levelSides } from './levelSides.ts';
 import { limitRows, type ApprovedLimits } from './limits.ts';
 import type { SideWeights } from './meetingHeight.ts';
 import { nearest } from './nearest.ts';
 import type { OldShape } from './oldShape.ts';
-import type { Holder } from './row.ts';
+import type { Holder, Row } from './row.ts';
 
 /**
  * What is to be planned: the outline as it is marked, which sides may move, the old shapes and what was
@@ -47,10 +48,31 @@ const ones = [1, 1, 1, 1, 1];
  * that is not free stays as it is marked.
  */
 export function planHeights(task: PlanTask, covers: Covers = coversOf(task)): PlannedHeights | NoPlan {
+  for (const brow of [task.brows.right, task.brows.left]) {
+    const outline = outlineOf(brow);
+    if (!outline.ok) return outline;
+  }
+  const free = planWithin(task, covers, () => []);
+  if (!free.ok || areOutlines(task, free)) return free;
+  const apart = planWithin(task, covers, apartRows);
+  return !apart.ok || areOutlines(task, apart) ? apart : { ok: false, reason: 'limits-contradict' };
+}
+
+/** What a brow must keep beside its approved limits. */
+type Kept = (brow: Brow, spans: EdgeSpans) => readonly Row[];
+
+function areOutlines({ brows }: PlanTask, { heights }: PlannedHeights): boolean {
+  return (
+    outlineOf(withHeights(brows.right, heights.right)).ok &&
+    outlineOf(withHeights(brows.left, heights.left)).ok
+  );
+}
+
+function planWithin(task: PlanTask, covers: Covers, kept: Kept): PlannedHeights | NoPlan {
   const { brows, free, weights } = task;
   const now = { right: listOf(heightsOf(brows.right)), left: listOf(heightsOf(brows.left)) };
   if (free !== 'both') {
-    const side = roomOf(task, free, covers);
+    const side = roomOf(task, free, covers, kept);
     if (!side.ok) return side;
     const best = nearest(now[free === 'right' ? 'left' : 'right'], ones, side.rows);
     const [at, heldBy] = best.ok ? [best.unknowns, best.heldBy] : [side.at, []];
@@ -58,20 +80,25 @@ export function planHeights(task: PlanTask, covers: Covers = coversOf(task)): Pl
       ok: true,
       heights: heightsOfBoth({ ...now, [free]: at }),
       cover: { [free]: coverOf(side) },
-      heldBy: [...side.heldBy, ...heldBy],
+      heldBy: each(...side.heldBy, ...heldBy),
     };
   }
-  const right = roomOf(task, 'right', covers);
+  const right = roomOf(task, 'right', covers, kept);
   if (!right.ok) return right;
-  const left = roomOf(task, 'left', covers);
+  const left = roomOf(task, 'left', covers, kept);
   if (!left.ok) return left;
   const level = levelSides(now, weights, { right, left });
   return {
     ok: true,
     heights: heightsOfBoth(level.heights),
     cover: { right: coverOf(right), left: coverOf(left) },
-    heldBy: [...right.heldBy, ...left.heldBy, ...level.heldBy],
+    heldBy: each(...right.heldBy, ...left.heldBy, ...level.heldBy),
   };
+}
+
+/** Each holder once, in the order of the first time it was named. */
+function each(...holders: readonly Holder[]): readonly Holder[] {
+  return [...new Map(holders.map((holder) => [JSON.stringify(holder), holder])).values()];
 }
 
 export type Covers = Readonly<Record<Side, Cover>>;
@@ -95,11 +122,11 @@ function roomOf(
   { brows, old, limits, marginMm }: PlanTask,
   side: Side,
   covers: Covers,
+  kept: Kept,
 ): (LeastUncovered & Readonly<{ ok: true }>) | NoPlan {
   const brow = brows[side];
-  const outline = outlineOf(brow);
-  if (!outline.ok) return outline;
-  const approved = limitRows(brow, edgeSpans(brow), side, limits[side], old[side]?.areaMm2);
+  const spans = edgeSpans(brow);
+  const approved = [...limitRows(brow, spans, side, limits[side], old[side]?.areaMm2), ...kept(brow, spans)];
   const least = leastUncovered(listOf(heightsOf(brow)), approved, covers[side], marginMm);
   return least.ok ? { ...least, rows: [...approved, ...least.rows] } : least;
 }
