@@ -73,6 +73,7 @@ const ground = new Set(['evidence', 'quantities', 'tables']);
 const mayUse: Readonly<Record<string, readonly string[]>> = {
   mapping: ['geometry'],
   face: ['geometry', 'mapping'],
+  entry: ['geometry', 'mapping', 'face', 'colour'],
 };
 
 test('[hand] subjects of the library do not import each other', () => {

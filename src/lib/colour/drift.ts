@@ -3,7 +3,8 @@ import type { Lamp } from './lamps.ts';
 import type { SkinOptics } from './skinOptics.ts';
 import { ninetyOf, plainPrediction, simulatedHealings, type Ageing, type Plan } from './uncertainHealing.ts';
 
-type Nine = readonly [number, number];
+/** From where to where nine healings in ten lie. */
+export type Nine = readonly [number, number];
 
 /** One mix at one moment: the plain prediction, and where 9 in 10 simulated healings lie. */
 export type DriftPoint = Readonly<{

@@ -17,7 +17,7 @@ export type Ageing = Readonly<Record<PigmentId, Kept>> &
     /** What is known by its swatch alone; nothing of it is lost where this is not said. */
     own?: Kept;
   }>;
-type Kept = Readonly<{ keptAtSixWeeks: number; lostPerYear: number }>;
+export type Kept = Readonly<{ keptAtSixWeeks: number; lostPerYear: number }>;
 
 /**
  * Spreads of what nobody knows for one healing, as shares (log-normal), and the range of the veil (even).

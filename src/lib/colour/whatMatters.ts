@@ -15,7 +15,7 @@ export type Cause = 'dose' | 'coverage' | 'depth' | 'veil' | 'backscatter' | Pig
 /** How far apart two healed colours lie, ΔE00, when this one thing is changed and all else stays. */
 export type Matter = Readonly<{ cause: Cause; change: number }>;
 
-type Mix = Readonly<{
+export type Mix = Readonly<{
   shares: Shares;
   dose: number;
   setting: Setting;

@@ -15,7 +15,8 @@ export type FrontAnchor = (typeof frontAnchors)[number];
  */
 export type AnchorDistance = Readonly<Record<Side, number> & { bothMm: number; leftMinusRightMm: number }>;
 
-type AnchorMarks = Readonly<Record<Side, Pick<PlacingMarks[Side], 'noseWing' | 'innerCorner'>>>;
+/** The marks that anchors are taken from. */
+export type AnchorMarks = Readonly<Record<Side, Pick<PlacingMarks[Side], 'noseWing' | 'innerCorner'>>>;
 
 /**
  * All anchors of one face. The middle of a nostril is taken at a share of the nose's half width from the

@@ -1,3 +1,6 @@
+// The package has no types: a file outside that reads this source finds them by this line.
+// oxlint-disable-next-line typescript/triple-slash-reference
+/// <reference path="../quadprog.d.ts" />
 import quadprog from 'quadprog';
 import type { Holder, Row } from './row.ts';
 
