@@ -29,6 +29,7 @@ const parts = {
   recipes: async () => (await import('../deep/recipes.ts')).wholeSearches(),
   pages: async () => (await import('../deep/pages.mjs')).wholePages(),
   steady: async () => (await import('../deep/steady.mjs')).steady(scope, times),
+  nodes: async () => (await import('../deep/olderNodes.ts')).olderNodes(),
   lessons: async () => (await import('../deep/manyLessons.mjs')).manyLessons(scope),
 };
 
