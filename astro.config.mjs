@@ -5,6 +5,7 @@ import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { bundlerJsx } from './src/build/bundlerJsx.ts';
 import { house } from './src/build/house.ts';
 import { plainImports } from './src/build/plainImports.ts';
 import { scriptHash } from './src/build/scriptHash.ts';
@@ -32,7 +33,7 @@ export default defineConfig({
   },
   integrations: [preact(), mdx(), sitemap(), house()],
   vite: {
-    plugins: [plainImports(), withoutSignals()],
+    plugins: [bundlerJsx(), plainImports(), withoutSignals()],
     build: {
       rolldownOptions: {
         output: {
