@@ -1,0 +1,22 @@
+import { tellCover } from '#components/calculator/coverTold.ts';
+import { calculators } from '#calculators/index.ts';
+import { startState } from '#calculators/startState.ts';
+
+/** Works something out when it is first asked for, and keeps it: the pages of one build share it. */
+function once<T extends object>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => (made ??= make());
+}
+
+/** What the slower calculators say of their first state. A lesson and the calculator's own page both open on it. */
+export const starts = {
+  'mix-by-drops': once(() => calculators['mix-by-drops'].solve(startState(calculators['mix-by-drops']))),
+  'cover-the-old-shape': once(() => tellCover(startState(calculators['cover-the-old-shape']))),
+  'find-a-recipe': once(() => calculators['find-a-recipe'].solve(startState(calculators['find-a-recipe']))),
+  'why-it-healed-this-way': once(() =>
+    calculators['why-it-healed-this-way'].solve(startState(calculators['why-it-healed-this-way'])),
+  ),
+  'outline-and-cover': once(() =>
+    calculators['outline-and-cover'].solve(startState(calculators['outline-and-cover'])),
+  ),
+} as const;
