@@ -6,6 +6,7 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { bundlerJsx } from './src/build/bundlerJsx.ts';
+import { drawnAtBuild } from './src/build/drawnAtBuild.ts';
 import { house } from './src/build/house.ts';
 import { plainImports } from './src/build/plainImports.ts';
 import { scriptHash } from './src/build/scriptHash.ts';
@@ -33,7 +34,7 @@ export default defineConfig({
   },
   integrations: [preact(), mdx(), sitemap(), house()],
   vite: {
-    plugins: [bundlerJsx(), plainImports(), withoutSignals()],
+    plugins: [bundlerJsx(), drawnAtBuild(), plainImports(), withoutSignals()],
     build: {
       rolldownOptions: {
         output: {
