@@ -6,7 +6,12 @@ import { builtAddresses, builtFolder } from '#tests/tools/builtSite.ts';
 
 const worker = readFileSync(join(builtFolder, 'sw.js'), 'utf8');
 const list: unknown = JSON.parse(readFileSync(join(builtFolder, 'offline.json'), 'utf8'));
-const kept = new Set([...worker.matchAll(/url:"([^"]+)"/g)].map((hit) => hit[1]));
+/** The first line of the worker: each address, and the mark of its content where its name carries none. */
+const listed = /^const keptOffline=(\{.*\});$/m.exec(worker)?.[1] ?? '{}';
+const marks = new Map<string, unknown>(Object.entries(JSON.parse(listed)));
+const kept = new Set(marks.keys());
+
+const mostListBytesAFile = 65;
 
 test('[hand] every page, style, script, face and the whole search index is kept', () => {
   const files = filesUnder(builtFolder).filter(
@@ -33,8 +38,22 @@ test('[hand] the stated count is the count of the list, and the stated bytes are
 
 test('[hand] the worker loads nothing from elsewhere and never swaps versions under a reader', () => {
   expect(/importScripts\(/.test(worker)).toBe(false);
-  // The one call waits for a message that no page sends.
-  expect(worker.match(/[^,;]{0,60}skipWaiting\(\)/g)).toEqual([expect.stringContaining('"SKIP_WAITING"===')]);
+  expect(worker).not.toContain('skipWaiting');
+});
+
+test(`[hand] the list is sent with every version: at most ${mostListBytesAFile} bytes a file`, () => {
+  expect(listed.length / kept.size).toBeLessThanOrEqual(mostListBytesAFile);
+});
+
+test('[hand] a file without a mark carries a hash in its name, so another content is another address', () => {
+  const unmarked = [...marks].filter(([, mark]) => mark === null).map(([url]) => url);
+  expect(unmarked.length).toBeGreaterThan(0);
+  expect(unmarked.filter((url) => !/^_astro\/[^/]+[.-][\w-]{8}\.\w+$/.test(url))).toEqual([]);
+  expect(
+    [...marks].filter(
+      ([url, mark]) => mark !== null && url !== 'offline.json' && !/^[0-9a-f]{8}$/.test(String(mark)),
+    ),
+  ).toEqual([]);
 });
 
 test('[hand] the ready-made search parts are left out', () => {
