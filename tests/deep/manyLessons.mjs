@@ -1,8 +1,9 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { delimiter, dirname, join } from 'node:path';
+import { join } from 'node:path';
 import { root } from '../../src/build/ensureInstalled.mjs';
+import { copySources, environment, timeBuild } from './timeBuild.mjs';
 
 const allCounts = [20, 200, 2000];
 /**
@@ -44,37 +45,36 @@ function lessonTexts() {
     .map((name) => {
       const [, front = '', text = ''] =
         /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(readFileSync(join(folder, name), 'utf8')) ?? [];
-      return { front, text, title: /^title: (.*)$/m.exec(front)?.[1] ?? name };
+      return { front, text, title: /^title: (["']?)(.*)\1$/m.exec(front)?.[2] ?? name };
     });
 }
 
 const numbers = (count) => Array.from({ length: count }, (_, i) => i + 1);
 
-function buildOurs(folder, counts) {
+/**
+ * Writes lessons under new names into a copy of the sources: the texts that exist, one after the other, again
+ * and again.
+ */
+export function addLessons(folder, count) {
   const texts = lessonTexts();
-  for (const file of git('ls-files', '-z').split('\0').filter(Boolean)) {
-    mkdirSync(dirname(join(folder, file)), { recursive: true });
-    cpSync(join(root, file), join(folder, file));
-  }
-  // A copy, not a link: the build keeps a cache in there.
-  cpSync(join(root, 'node_modules'), join(folder, 'node_modules'), {
-    recursive: true,
-    verbatimSymlinks: true,
-  });
   const lessons = join(folder, 'content/lessons', strand);
   mkdirSync(lessons, { recursive: true });
-  const measure = (count) => {
-    for (const i of numbers(count)) {
-      const { front, text, title } = texts[i % texts.length];
-      const named = front
-        .replace(/^title: .*$/m, `title: ${title}, text ${i}`)
-        .replace(/^strand: .*$/m, `strand: ${strand}`)
-        .replace(/^order: .*$/m, `order: ${1000 + i}`);
-      writeFileSync(join(lessons, `generated-${i}.mdx`), `---\n${named}\n---\n${text}`);
-    }
+  for (const i of numbers(count)) {
+    const { front, text, title } = texts[i % texts.length];
+    const named = front
+      .replace(/^title: .*$/m, `title: ${JSON.stringify(`${title}, text ${i}`)}`)
+      .replace(/^strand: .*$/m, `strand: ${strand}`)
+      .replace(/^order: .*$/m, `order: ${1000 + i}`);
+    writeFileSync(join(lessons, `generated-${i}.mdx`), `---\n${named}\n---\n${text}`);
+  }
+}
+
+function buildOurs(folder, counts) {
+  copySources(folder);
+  return table(counts, (count) => {
+    addLessons(folder, count);
     return timeBuild(folder);
-  };
-  return table(counts, measure);
+  });
 }
 
 function buildPeer(folder, counts) {
@@ -158,48 +158,4 @@ function table(counts, measure) {
   return { without: empty, rows };
 }
 
-/**
- * Seconds by the clock, which others on the machine lengthen, and of the processor, which they hardly do:
- * Node's own, without the indexer.
- */
-function timeBuild(folder) {
-  for (const name of ['.astro', 'dist', 'node_modules/.astro', 'node_modules/.vite', cpuFile])
-    rmSync(join(folder, name), { recursive: true, force: true });
-  const start = performance.now();
-  const { status, stdout, stderr } = spawnSync('astro', ['build'], {
-    cwd: folder,
-    env: { ...environment(folder), NODE_OPTIONS: `--import ${countCpu(join(folder, cpuFile))}` },
-    encoding: 'utf8',
-    maxBuffer: 1e9,
-    shell: process.platform === 'win32',
-  });
-  const seconds = tenth((performance.now() - start) / 1000);
-  if (status !== 0)
-    throw new Error(`The build in ${folder} stopped:\n${`${stdout}\n${stderr}`.slice(-4000)}`);
-  const pages = readdirSync(join(folder, 'dist'), { recursive: true, encoding: 'utf8' }).filter((name) =>
-    name.endsWith('.html'),
-  ).length;
-  const cpuSeconds = tenth(
-    readFileSync(join(folder, cpuFile), 'utf8')
-      .split('\n')
-      .reduce((sum, line) => sum + Number(line), 0) / 1e6,
-  );
-  return { pages, seconds, cpuSeconds };
-}
-
-const cpuFile = 'cpu.txt';
-/** A module that notes at its end how long each Node program kept the processor busy, in microseconds. */
-const countCpu = (file) =>
-  `data:text/javascript,${encodeURIComponent(`import { appendFileSync } from 'node:fs'; import { isMainThread } from 'node:worker_threads'; if (isMainThread) process.on('exit', () => { const { user, system } = process.cpuUsage(); appendFileSync(${JSON.stringify(file)}, user + system + '\\n'); });`)}`;
-
-/** The folder's own programs first, then the project's Node. */
-const environment = (folder) => ({
-  ...process.env,
-  PATH: [join(folder, 'node_modules/.bin'), join(root, 'node_modules/.bin'), process.env.PATH].join(
-    delimiter,
-  ),
-  ASTRO_TELEMETRY_DISABLED: '1',
-});
-const git = (...args) => spawnSync('git', args, { cwd: root, encoding: 'utf8', maxBuffer: 1e8 }).stdout;
-const tenth = (value) => Math.round(value * 10) / 10;
 const hundredth = (value) => Math.round(value * 100) / 100;

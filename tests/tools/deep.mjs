@@ -12,6 +12,7 @@ import { ensureBrowsers } from './browsers.mjs';
 //   npm run deep -- pages                 every page and journey whole, of which npm test takes a share
 // npm run deep -- steady mixPlots,learn 10 these journeys ten times over with both cores loaded; not recorded
 //   npm run deep -- lessons 20,200        only these numbers of lessons; not recorded
+//   npm run deep -- build HEAD~3          the build against another commit's; not recorded
 
 ensureInstalled();
 const [asked, scope, times] = process.argv.slice(2);
@@ -31,6 +32,7 @@ const parts = {
   steady: async () => (await import('../deep/steady.mjs')).steady(scope, times),
   nodes: async () => (await import('../deep/olderNodes.ts')).olderNodes(),
   lessons: async () => (await import('../deep/manyLessons.mjs')).manyLessons(scope),
+  build: async () => (await import('../deep/builds.mjs')).builds(scope),
 };
 
 if (asked !== undefined && !(asked in parts)) {
