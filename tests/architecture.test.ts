@@ -69,7 +69,7 @@ const libFiles = filesIn('src/lib', /\.ts$/);
 /**
  * What a subject of the library may stand on, besides itself. Evidence and quantities are the ground for all.
  */
-const ground = new Set(['evidence', 'quantities', 'tables']);
+const ground = new Set(['algebra', 'evidence', 'quantities', 'tables']);
 const mayUse: Readonly<Record<string, readonly string[]>> = {
   mapping: ['geometry'],
   face: ['geometry', 'mapping'],
@@ -140,12 +140,58 @@ test("[library] the library has no classes, enums, any, casts or promises of pre
   expect(wrong).toEqual([]);
 });
 
-test('[hand] no file of the library is longer than 200 lines, tables excepted', () => {
-  const long = libFiles
-    .filter((file) => !file.startsWith('src/lib/tables/'))
-    .map((file) => `${file}: ${read(file).split('\n').length}`)
-    .filter((row) => Number(row.split(': ')[1]) > 200);
-  expect(long).toEqual([]);
+/** Longest file of code, in formatted lines. What is longer says why. */
+const mostLines = 250;
+const mayBeLonger: Readonly<Record<string, string>> = {
+  'components/calculator/colour/FindRecipe.tsx':
+    'one form with its answer, to be made anew with the colour pages',
+  'components/pictures/face/peopleOlder.ts': 'drawn people: data',
+  'components/pictures/face/peopleYounger.ts': 'drawn people: data',
+  'components/practice/placeMidline/usePlaceMidline.ts':
+    'one state of one problem, to share its core with the other problems',
+  'components/practice/useProblem.ts': 'one state of one problem, to share its core with the placed midline',
+  'src/checks/colour/conversions.ts': 'rows of printed values',
+  'src/checks/mapping/shape.ts': 'rows of printed values',
+  'src/lib/colour/facts/skin.ts': 'facts, to be parted by topic',
+  'src/lib/evidence/sources/exposure.ts': 'sources, to be parted by topic',
+  'src/lib/evidence/sources/measuring.ts': 'sources, to be parted by topic',
+  'src/words/factNames.ts': 'a name for every fact, to be parted by topic',
+  'src/words/worked.ts': 'sentences of worked examples, to be parted by topic',
+  'src/worked/mapping.ts': 'worked examples, to be parted by thread',
+  'tests/architecture.test.ts': 'rules that hold for every file',
+  'tests/journeys/fiveWays.ts': 'five ways to move a mark, for every calculator',
+  'tests/journeys/notFetched.test.ts': 'one row for every part that is fetched on demand',
+  'tests/journeys/worstStrings.ts': 'a list of texts',
+  'tests/lib/colour/healing/healedColour.test.ts': 'healed colours by hand and by property',
+  'tests/lib/colour/healing/healingMap.test.ts': 'maps of healings by hand and by search',
+  'tests/lib/colour/own/calibrate.test.ts': 'bottles of one’s own by hand',
+  'tests/lib/colour/recipe/mixCells.test.ts': 'cells of mixes by hand',
+  'tests/lib/colour/recipe/screenRecipes.test.ts': 'the screen of recipes by hand and by counting them all',
+  'tests/lib/colour/recipe/smallSearches.test.ts': 'searches small enough to count whole',
+  'tests/lib/colour/spectrum/smoothSpectrum.test.ts': 'smooth spectra by hand and against measured powders',
+  'tests/lib/exports.test.ts': 'a good call of each export of the library',
+  'tests/lib/mapping/again/again.test.ts': 'the next step after the first pass, case by case',
+  'tests/lib/mapping/compare/readFace.test.ts': 'readings of a face by hand and by simulation',
+  'tests/lib/mapping/midline/midline.test.ts': 'midlines by hand and against another method',
+  'tests/lib/mapping/outline/outline.test.ts': 'outlines by hand and against another library',
+  'tests/lib/mapping/outline/tradeChecks.test.ts': 'checks of the trade, one by one',
+  'tests/lib/mapping/plan/nearest.test.ts': 'the quadratic programme by hand and against another',
+  'tests/lib/mapping/plan/parts.test.ts': 'the parts of the planner by hand',
+  'tests/lib/mapping/plan/planCorrections.test.ts': 'corrections by hand and by property',
+  'tests/lib/mapping/plan/planHeights.test.ts': 'plans by hand and by simulation',
+  'tests/lib/mapping/plan/rows.test.ts': 'rows of the programme by hand',
+  'tests/specs/calculators.test.ts': 'what holds for every calculator, and the tools that try it',
+  'tests/specs/skillsPlaceMidline.test.ts': 'one exercise, every level',
+  'tests/specs/worked.test.ts': 'each worked example by hand',
+};
+
+test('[hand] no file of code is longer than 250 lines, tables excepted, or says why', () => {
+  const files = ['src', 'components', 'tests'].flatMap((folder) => filesIn(folder, /\.(ts|tsx|mjs)$/));
+  const isTable = /^src\/lib\/tables\/|Cases\.ts$/;
+  const linesOf = (file: string): number => read(file).trimEnd().split('\n').length;
+  const long = files.filter((file) => !isTable.test(file) && linesOf(file) > mostLines);
+  expect(long.filter((file) => !Object.hasOwn(mayBeLonger, file))).toEqual([]);
+  expect(Object.keys(mayBeLonger).filter((file) => !long.includes(file))).toEqual([]);
 });
 
 test('[hand] content holds words and ids: no imports, no exports, no markup of its own styling', () => {

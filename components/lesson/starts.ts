@@ -1,4 +1,4 @@
-import { tellCover } from '#components/calculator/coverTold.ts';
+import { tellCover } from '#components/calculator/cover/coverTold.ts';
 import { calculators } from '#calculators/index.ts';
 import { startState } from '#calculators/startState.ts';
 

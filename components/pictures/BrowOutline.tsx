@@ -1,5 +1,5 @@
-import type { Side } from '#lib/mapping/markSet.ts';
-import type { FacePoint } from '#lib/mapping/faceFrame.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
+import type { FacePoint } from '#lib/mapping/marks/faceFrame.ts';
 import type { Cubic } from '#lib/mapping/outline/halfEdge.ts';
 
 /** Where a point of a brow is drawn: "across,down". */

@@ -1,4 +1,4 @@
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 
 /** How high above the pupils the arch stands as it is drawn. */
 export const drawnArchMm = 21.2;

@@ -1,5 +1,5 @@
 import type { StationPair } from '#lib/mapping/outline/stationPairs.ts';
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import type { Thickness } from '#lib/mapping/outline/thickness.ts';
 import { fixed } from '#words/number.ts';
 import { type Place, placeOn } from './BrowOutline.tsx';

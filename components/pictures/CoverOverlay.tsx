@@ -1,6 +1,6 @@
 import { coverMarks, type CoverState, type Shape } from '#calculators/coverFields.ts';
-import { coverView, footMm } from '#components/calculator/coverView.ts';
-import type { Side } from '#lib/mapping/markSet.ts';
+import { coverView, footMm } from '#components/calculator/cover/coverView.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import { capital } from '#words/marks.ts';
 import type { CoverPaths, SidePaths } from './coverPaths.ts';
 

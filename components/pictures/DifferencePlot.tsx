@@ -1,4 +1,4 @@
-import type { Repeat } from '#lib/mapping/technicalError.ts';
+import type { Repeat } from '#lib/mapping/uncertainty/technicalError.ts';
 import { fixed, signed } from '#words/number.ts';
 
 type Props = Readonly<{

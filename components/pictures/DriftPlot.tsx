@@ -1,4 +1,4 @@
-import type { DriftPoint } from '#lib/colour/drift.ts';
+import type { DriftPoint } from '#lib/colour/healing/drift.ts';
 import { fixed } from '#words/number.ts';
 
 type Props = Readonly<{ id: string; points: readonly DriftPoint[] }>;

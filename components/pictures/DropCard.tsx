@@ -1,5 +1,5 @@
-import type { Lab } from '#lib/colour/lab.ts';
-import { labToSrgb, srgbToHex } from '#lib/colour/srgb.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
+import { labToSrgb, srgbToHex } from '#lib/colour/spaces/srgb.ts';
 import { fixed } from '#words/number.ts';
 import { timeWords } from '#words/mixByDrops.ts';
 

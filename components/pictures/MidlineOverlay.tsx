@@ -1,8 +1,8 @@
 import type { PointMm } from '#lib/geometry/point.ts';
 import { footOnLine } from '#lib/geometry/line.ts';
-import type { FaceReading, NoFaceReading } from '#lib/mapping/readFace.ts';
-import { type FacePair, facePairs, faceSingles } from '#lib/mapping/markSet.ts';
-import { toPicture } from '#lib/mapping/faceFrame.ts';
+import type { FaceReading, NoFaceReading } from '#lib/mapping/compare/readFace.ts';
+import { type FacePair, facePairs, faceSingles } from '#lib/mapping/marks/markSet.ts';
+import { toPicture } from '#lib/mapping/marks/faceFrame.ts';
 import type { MarkPoints } from '#calculators/marks.ts';
 import { namedMarks } from '#calculators/marks.ts';
 import { signed } from '#words/number.ts';

@@ -1,5 +1,5 @@
 import { browKeys, type BrowPoints } from '#calculators/browFields.ts';
-import { footMm, outlineView } from '#components/calculator/outlineView.ts';
+import { footMm, outlineView } from '#components/calculator/outline/outlineView.ts';
 import type { OutlineReport } from '#calculators/outlineSums.ts';
 import { stationWords } from '#words/outlineAndCover.ts';
 import { BrowOutline, placeOn } from './BrowOutline.tsx';

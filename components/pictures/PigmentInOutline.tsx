@@ -1,6 +1,6 @@
 import type { AgainMark, AfterTheFirstPassResult } from '#calculators/afterTheFirstPass.ts';
 import { wayOut } from '#lib/mapping/again/shortOfOutline.ts';
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import { fixed } from '#words/number.ts';
 import { browOutlinePath } from './browOutlinePath.ts';
 

@@ -1,4 +1,4 @@
-import type { Taken } from '#lib/mapping/markSet.ts';
+import type { Taken } from '#lib/mapping/marks/markSet.ts';
 import type { Interval } from '#lib/quantities/interval.ts';
 import { fixed } from '#words/number.ts';
 import { isShown, spokenPoses } from '#words/twoReadings.ts';

@@ -1,7 +1,7 @@
-import { itaEdgesDeg, lightnessAtIta } from '#lib/colour/ita.ts';
-import type { Lab } from '#lib/colour/lab.ts';
-import { hueDeg } from '#lib/colour/lch.ts';
-import { labToSrgb, srgbToHex } from '#lib/colour/srgb.ts';
+import { itaEdgesDeg, lightnessAtIta } from '#lib/colour/spaces/ita.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
+import { hueDeg } from '#lib/colour/spaces/lch.ts';
+import { labToSrgb, srgbToHex } from '#lib/colour/spaces/srgb.ts';
 import { fixed } from '#words/number.ts';
 import { cardLabel } from '#words/skinReading.ts';
 import {

@@ -1,4 +1,4 @@
-import { bandsNm, type Spectrum } from '#lib/colour/bands.ts';
+import { bandsNm, type Spectrum } from '#lib/colour/spectrum/bands.ts';
 import { fixed } from '#words/number.ts';
 
 type Curve = Readonly<{ name: string; line: 'plain' | 'dash' | 'dots'; spectrum: Spectrum }>;

@@ -1,4 +1,4 @@
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import type { Cubic } from '#lib/mapping/outline/halfEdge.ts';
 import type { Thickness } from '#lib/mapping/outline/thickness.ts';
 import { fixed } from '#words/number.ts';

@@ -1,5 +1,5 @@
-import { exampleBrow } from '#lib/colour/strokes/exampleBrow.ts';
-import { dotsAtRandom, strokesApart, strokesCrossing } from '#lib/colour/strokes/strokePlaces.ts';
+import { exampleBrow } from '#lib/colour/coverage/exampleBrow.ts';
+import { dotsAtRandom, strokesApart, strokesCrossing } from '#lib/colour/coverage/strokePlaces.ts';
 import { fixed } from '#words/number.ts';
 import { percent, strokesAlt } from '#words/strokesAndDots.ts';
 

@@ -1,6 +1,6 @@
-import type { Brow } from '#lib/mapping/brow.ts';
-import type { FacePoint } from '#lib/mapping/faceFrame.ts';
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
+import type { FacePoint } from '#lib/mapping/marks/faceFrame.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 
 /**
  * A brow as a closed path through its five marks, picture millimetres, y down, as seen from the front. Each

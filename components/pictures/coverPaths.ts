@@ -1,7 +1,7 @@
 import { browOf, type CoverState } from '#calculators/coverFields.ts';
-import type { Brow } from '#lib/mapping/brow.ts';
-import type { FacePoint } from '#lib/mapping/faceFrame.ts';
-import { browMarks, type Side } from '#lib/mapping/markSet.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
+import type { FacePoint } from '#lib/mapping/marks/faceFrame.ts';
+import { browMarks, type Side } from '#lib/mapping/marks/markSet.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
 import { outlineCurves } from '#lib/mapping/outline/outlineCurves.ts';
 import { spreadShape } from '#lib/mapping/plan/spreadShape.ts';

@@ -1,6 +1,6 @@
-import type { Lab } from '#lib/colour/lab.ts';
-import { labToSrgb, srgbToHex } from '#lib/colour/srgb.ts';
-import { linearLight } from '#lib/colour/srgbToLab.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
+import { labToSrgb, srgbToHex } from '#lib/colour/spaces/srgb.ts';
+import { linearLight } from '#lib/colour/spaces/srgbToLab.ts';
 import type { FacePicture } from './face/drawFace.ts';
 import type { Role } from './face/shape.ts';
 

@@ -1,4 +1,4 @@
-import type { View } from '#components/calculator/MarkStage.tsx';
+import type { View } from '#components/calculator/fields/MarkStage.tsx';
 
 /**
  * Two rows of brows: the pupils of the first lie on y = 0, of the second `rowMm` further down. Picture

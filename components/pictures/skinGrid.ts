@@ -1,5 +1,5 @@
-import type { Lab } from '#lib/colour/lab.ts';
-import { lchToLab } from '#lib/colour/lch.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
+import { lchToLab } from '#lib/colour/spaces/lch.ts';
 
 /**
  * The grid of the grey card: lightness down the side, hue angle along the foot. Every swatch is as strong as

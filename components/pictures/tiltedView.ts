@@ -1,4 +1,4 @@
-import type { View } from '#components/calculator/MarkStage.tsx';
+import type { View } from '#components/calculator/fields/MarkStage.tsx';
 
 /**
  * Brows and eyes of the face with equal brows, and below `footMm` a strip where heights are drawn larger.

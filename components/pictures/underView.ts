@@ -1,4 +1,4 @@
-import type { View } from '#components/calculator/MarkStage.tsx';
+import type { View } from '#components/calculator/fields/MarkStage.tsx';
 
 /** Picture units to a millimetre of the brow: large enough for fingers. */
 export const underScale = 2.5;

@@ -1,5 +1,5 @@
-import { ChoiceBox } from '#components/calculator/ChoiceBox.tsx';
-import { MarkStage } from '#components/calculator/MarkStage.tsx';
+import { ChoiceBox } from '#components/calculator/fields/ChoiceBox.tsx';
+import { MarkStage } from '#components/calculator/fields/MarkStage.tsx';
 import { fixed } from '#words/number.ts';
 import { pinWords, placeMidlineWords as words } from '#words/skills/placeMidline.ts';
 import type { ComponentChildren } from 'preact';

@@ -1,5 +1,5 @@
-import type { Brows } from '#lib/mapping/brow.ts';
-import { browMarks } from '#lib/mapping/markSet.ts';
+import type { Brows } from '#lib/mapping/marks/brow.ts';
+import { browMarks } from '#lib/mapping/marks/markSet.ts';
 import { browMarkWords, capital } from '#words/marks.ts';
 import { fixed } from '#words/number.ts';
 import { outlineSheetWords as words } from '#words/sheets.ts';

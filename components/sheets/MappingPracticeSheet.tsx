@@ -1,7 +1,7 @@
 import { practiceSheet, sheetLevels } from '#calculators/sheets/practiceSheet.ts';
-import { ChoiceBox } from '#components/calculator/ChoiceBox.tsx';
-import { NumberBox } from '#components/calculator/NumberBox.tsx';
-import { useCalculator } from '#components/calculator/useCalculator.ts';
+import { ChoiceBox } from '#components/calculator/fields/ChoiceBox.tsx';
+import { NumberBox } from '#components/calculator/fields/NumberBox.tsx';
+import { useCalculator } from '#components/calculator/frame/useCalculator.ts';
 import { onDemand } from '#components/site/onDemand.ts';
 import { libraryVersion } from '#lib/version.ts';
 import { practiceSheetWords as words, scaledFor, sheetFoot, sheetWords } from '#words/sheets.ts';

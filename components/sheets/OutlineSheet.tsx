@@ -1,6 +1,6 @@
 import { browKeys } from '#calculators/browFields.ts';
 import { outlineSheet } from '#calculators/sheets/outlineSheet.ts';
-import { useCalculator } from '#components/calculator/useCalculator.ts';
+import { useCalculator } from '#components/calculator/frame/useCalculator.ts';
 import { onDemand } from '#components/site/onDemand.ts';
 import { libraryVersion } from '#lib/version.ts';
 import { outlineSheetWords as words, scaledFor, sheetFoot, sheetWords } from '#words/sheets.ts';

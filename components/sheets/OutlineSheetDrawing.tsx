@@ -1,7 +1,7 @@
 import type { SheetScale } from '#calculators/sheets/paper.ts';
-import type { Brow, Brows } from '#lib/mapping/brow.ts';
-import type { FacePoint } from '#lib/mapping/faceFrame.ts';
-import { browMarks, type Side } from '#lib/mapping/markSet.ts';
+import type { Brow, Brows } from '#lib/mapping/marks/brow.ts';
+import type { FacePoint } from '#lib/mapping/marks/faceFrame.ts';
+import { browMarks, type Side } from '#lib/mapping/marks/markSet.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
 import { outlineCurves } from '#lib/mapping/outline/outlineCurves.ts';
 import { outlineSheetWords as words } from '#words/sheets.ts';

@@ -1,8 +1,8 @@
 import type { PaperState } from '#calculators/sheets/paper.ts';
 import type { State } from '#calculators/spec.ts';
-import { ChoiceBox } from '#components/calculator/ChoiceBox.tsx';
-import { NumberBox } from '#components/calculator/NumberBox.tsx';
-import { rounded, type Desk } from '#components/calculator/useCalculator.ts';
+import { ChoiceBox } from '#components/calculator/fields/ChoiceBox.tsx';
+import { NumberBox } from '#components/calculator/fields/NumberBox.tsx';
+import { rounded, type Desk } from '#components/calculator/frame/useCalculator.ts';
 import { sheetsWords as words } from '#words/sheets.ts';
 
 const papers = [

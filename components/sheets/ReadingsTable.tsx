@@ -1,4 +1,4 @@
-import { browMarks } from '#lib/mapping/markSet.ts';
+import { browMarks } from '#lib/mapping/marks/markSet.ts';
 import { practiceSheetWords as words, readingName } from '#words/sheets.ts';
 
 const readings = browMarks.flatMap((mark) =>

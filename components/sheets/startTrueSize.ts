@@ -1,6 +1,6 @@
 import type { Field, State, Value } from '#calculators/spec.ts';
-import { askDesk } from '#components/calculator/askDesk.ts';
-import type { Desk } from '#components/calculator/useCalculator.ts';
+import { askDesk } from '#components/calculator/frame/askDesk.ts';
+import type { Desk } from '#components/calculator/frame/useCalculator.ts';
 
 /**
  * The marks of a calculator as an address writes them. Its other fields say how to judge, which paper does

@@ -1,14 +1,14 @@
 import { browAfterFirstPass, type BrowAgain } from '#lib/mapping/again/afterFirstPass.ts';
-import { chaseFromMm } from '#lib/mapping/again/chaseFrom.ts';
-import type { Brow } from '#lib/mapping/brow.ts';
-import { budgetMm } from '#lib/mapping/budget.ts';
-import type { Pose, Posture, Side, SkinState } from '#lib/mapping/markSet.ts';
+import { chaseFromMm } from '#lib/mapping/numbers/again.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
+import { budgetMm } from '#lib/mapping/uncertainty/budget.ts';
+import type { Pose, Posture, Side, SkinState } from '#lib/mapping/marks/markSet.ts';
 import {
   caliperHalfWidthMm,
   exampleErrorMm,
   pencilHalfWidthMm,
   threadHalfWidthMm,
-} from '#lib/mapping/startValues.ts';
+} from '#lib/mapping/numbers/start.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { finishes } from '#lib/colour/own/calibrateSwatches.ts';
 import { readyBottle, type OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { ownSlots } from '#lib/colour/own/ownSlots.ts';
-import { pigmentIds } from '#lib/colour/pigments.ts';
+import { pigmentIds } from '#lib/colour/pigment/pigments.ts';
 import { libraryVersion } from '#lib/version.ts';
 import { bottleName, longestBottleName } from './bottleName.ts';
 import { openOurs, writeOurs } from './openOurs.ts';

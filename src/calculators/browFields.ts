@@ -1,5 +1,5 @@
 import type { PointMm } from '#lib/geometry/point.ts';
-import { browMarks, type BrowMark } from '#lib/mapping/markSet.ts';
+import { browMarks, type BrowMark } from '#lib/mapping/marks/markSet.ts';
 import { markField } from './fields.ts';
 import { levelFaceMarks } from './levelFaceMarks.ts';
 import type { Field } from './spec.ts';

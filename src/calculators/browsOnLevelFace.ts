@@ -1,6 +1,6 @@
 import type { PointMm } from '#lib/geometry/point.ts';
-import type { FacePoint } from '#lib/mapping/faceFrame.ts';
-import type { BrowMark, FacePair, Side } from '#lib/mapping/markSet.ts';
+import type { FacePoint } from '#lib/mapping/marks/faceFrame.ts';
+import type { BrowMark, FacePair, Side } from '#lib/mapping/marks/markSet.ts';
 import type { BrowsOnFace } from '#lib/mapping/outline/tradeChecks.ts';
 import type { BrowPoints } from './browFields.ts';
 import { levelFaceMarks } from './levelFaceMarks.ts';

@@ -1,4 +1,4 @@
-import { compareSets, type SetComparison } from '#lib/mapping/compareSets.ts';
+import { compareSets, type SetComparison } from '#lib/mapping/compare/compareSets.ts';
 import { choicesOf, type MidlineAndSidesState, readingOf } from './midlineAndSides.ts';
 
 /** What moved between an earlier reading and this one; refused where the two were not taken alike. */

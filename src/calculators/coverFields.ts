@@ -1,8 +1,8 @@
 import type { PointMm } from '#lib/geometry/point.ts';
-import type { Brow } from '#lib/mapping/brow.ts';
-import { browMarks, type BrowMark, type Side } from '#lib/mapping/markSet.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
+import { browMarks, type BrowMark, type Side } from '#lib/mapping/marks/markSet.ts';
 import type { OldSkin } from '#lib/mapping/plan/planCorrections.ts';
-import { exampleErrorMm } from '#lib/mapping/startValues.ts';
+import { exampleErrorMm } from '#lib/mapping/numbers/start.ts';
 import { choiceField, markField, numberField } from './fields.ts';
 import type { Calculator, Field } from './spec.ts';
 

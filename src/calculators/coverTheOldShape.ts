@@ -1,8 +1,8 @@
-import type { Brows } from '#lib/mapping/brow.ts';
-import { forBrowMarks } from '#lib/mapping/browRecord.ts';
-import { budgetMm, markUncertaintyMm, smallestRealDifferenceMm } from '#lib/mapping/budget.ts';
-import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
-import { browMarks, type Side } from '#lib/mapping/markSet.ts';
+import type { Brows } from '#lib/mapping/marks/brow.ts';
+import { forBrowMarks } from '#lib/mapping/marks/browRecord.ts';
+import { budgetMm, markUncertaintyMm, smallestRealDifferenceMm } from '#lib/mapping/uncertainty/budget.ts';
+import { familyCoverageFactor } from '#lib/mapping/uncertainty/familyWise.ts';
+import { browMarks, type Side } from '#lib/mapping/marks/markSet.ts';
 import { outlineOf, type NoOutline } from '#lib/mapping/outline/outline.ts';
 import { growthSince, type Growth } from '#lib/mapping/plan/growth.ts';
 import type { ApprovedLimits } from '#lib/mapping/plan/limits.ts';
@@ -13,9 +13,9 @@ import {
   type CorrectionPlan,
   type NoCorrectionPlan,
 } from '#lib/mapping/plan/planCorrections.ts';
-import { coverMarginFactor } from '#lib/mapping/plan/planValues.ts';
+import { coverMarginFactor } from '#lib/mapping/numbers/plan.ts';
 import { spreadShape } from '#lib/mapping/plan/spreadShape.ts';
-import { exampleBudget } from '#lib/mapping/startValues.ts';
+import { exampleBudget } from '#lib/mapping/numbers/start.ts';
 import { browOf, coverFields, type CoverState } from './coverFields.ts';
 import type { Calculator } from './spec.ts';
 

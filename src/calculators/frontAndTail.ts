@@ -1,7 +1,7 @@
 import type { PointMm } from '#lib/geometry/point.ts';
-import { markUncertaintyMm, budgetMm } from '#lib/mapping/budget.ts';
-import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
-import type { FacePoint } from '#lib/mapping/faceFrame.ts';
+import { markUncertaintyMm, budgetMm } from '#lib/mapping/uncertainty/budget.ts';
+import { familyCoverageFactor } from '#lib/mapping/uncertainty/familyWise.ts';
+import type { FacePoint } from '#lib/mapping/marks/faceFrame.ts';
 import { type FrontAnchor, frontAnchors } from '#lib/mapping/placing/anchorDistances.ts';
 import { type FrontEdge, frontEdges } from '#lib/mapping/placing/drawnLengths.ts';
 import {
@@ -11,7 +11,7 @@ import {
   placingComparisons,
 } from '#lib/mapping/placing/placeFrontAndTail.ts';
 import type { PlacingMark, PlacingMarks } from '#lib/mapping/placing/placingMarks.ts';
-import { exampleBudget, exampleErrorMm, nostrilMiddleShare } from '#lib/mapping/startValues.ts';
+import { exampleBudget, exampleErrorMm, nostrilMiddleShare } from '#lib/mapping/numbers/start.ts';
 import { choiceField, markField, numberField } from './fields.ts';
 import type { Calculator, Field } from './spec.ts';
 import { type PlacingKey, placingKeys, wideNoseMarks } from './wideNoseMarks.ts';

@@ -1,14 +1,14 @@
-import { budgetMm, smallestRealDifferenceMm } from '#lib/mapping/budget.ts';
-import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
+import { budgetMm, smallestRealDifferenceMm } from '#lib/mapping/uncertainty/budget.ts';
+import { familyCoverageFactor } from '#lib/mapping/uncertainty/familyWise.ts';
 import { fakedHeightMm } from '#lib/mapping/level/fakedHeight.ts';
-import { archesApartMm, threadLengthMm } from '#lib/mapping/level/startLengths.ts';
+import { archesApartMm, threadLengthMm } from '#lib/mapping/numbers/level.ts';
 import { type TiltBehind, tiltBehind } from '#lib/mapping/level/tiltBehind.ts';
 import {
   caliperHalfWidthMm,
   exampleErrorMm,
   pencilHalfWidthMm,
   threadHalfWidthMm,
-} from '#lib/mapping/startValues.ts';
+} from '#lib/mapping/numbers/start.ts';
 import { numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 

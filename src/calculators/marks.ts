@@ -10,7 +10,7 @@ import {
   type PairMarks,
   type Side,
   type Taken,
-} from '#lib/mapping/markSet.ts';
+} from '#lib/mapping/marks/markSet.ts';
 
 type SideLetter = 'R' | 'L';
 /** One mark's name in a state and an address: innerCornerR, archTopL, chin. */

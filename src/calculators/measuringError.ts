@@ -4,17 +4,17 @@ import {
   type ReadingsNeeded,
   readingsNeeded,
   smallestRealDifferenceMm,
-} from '#lib/mapping/budget.ts';
-import { comparePasses, type PassComparison } from '#lib/mapping/error/comparePasses.ts';
-import { type SpreadInterval, spreadInterval } from '#lib/mapping/error/spreadInterval.ts';
-import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
+} from '#lib/mapping/uncertainty/budget.ts';
+import { comparePasses, type PassComparison } from '#lib/mapping/uncertainty/comparePasses.ts';
+import { type SpreadInterval, spreadInterval } from '#lib/mapping/uncertainty/spreadInterval.ts';
+import { familyCoverageFactor } from '#lib/mapping/uncertainty/familyWise.ts';
 import {
   caliperHalfWidthMm,
   pencilHalfWidthMm,
   tenComparisons,
   threadHalfWidthMm,
-} from '#lib/mapping/startValues.ts';
-import { type Repeat, repeatabilityMm, technicalError } from '#lib/mapping/technicalError.ts';
+} from '#lib/mapping/numbers/start.ts';
+import { type Repeat, repeatabilityMm, technicalError } from '#lib/mapping/uncertainty/technicalError.ts';
 import { examplePairs } from './examplePairs.ts';
 import { numberField } from './fields.ts';
 import { pairsField, repeatsOf } from './pairsField.ts';

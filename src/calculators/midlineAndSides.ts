@@ -1,18 +1,18 @@
-import type { LevelReference } from '#lib/mapping/levelReference.ts';
-import type { MarkSet, Pose, Posture, SkinState } from '#lib/mapping/markSet.ts';
+import type { LevelReference } from '#lib/mapping/marks/levelReference.ts';
+import type { MarkSet, Pose, Posture, SkinState } from '#lib/mapping/marks/markSet.ts';
 import {
   type FaceReading,
   type NoFaceReading,
   type ReadingChoices,
   readFace,
-} from '#lib/mapping/readFace.ts';
+} from '#lib/mapping/compare/readFace.ts';
 import {
   exampleBudget,
   exampleErrorMm,
   fewSeeMm,
   mostSeeMm,
   tenComparisons,
-} from '#lib/mapping/startValues.ts';
+} from '#lib/mapping/numbers/start.ts';
 import { choiceField, markField, numberField } from './fields.ts';
 import { leaningNoseMarks } from './leaningNoseMarks.ts';
 import { type MarkKey, type MarkPoints, markSetOf, namedMarks } from './marks.ts';

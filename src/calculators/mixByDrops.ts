@@ -1,10 +1,10 @@
-import type { Lab } from '#lib/colour/lab.ts';
-import { masstone } from '#lib/colour/masstone.ts';
-import { modelValues } from '#lib/colour/modelValues.ts';
-import { mixOutlook, type MixOutlook } from '#lib/colour/mixOutlook.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
+import { masstone } from '#lib/colour/layers/masstone.ts';
+import { modelValues } from '#lib/colour/numbers/model.ts';
+import { mixOutlook, type MixOutlook } from '#lib/colour/healing/mixOutlook.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
-import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
-import { underLamps, type UnderLamps } from '#lib/colour/underLamps.ts';
+import { startAgeing, startDoubts } from '#lib/colour/numbers/ageing.ts';
+import { underLamps, type UnderLamps } from '#lib/colour/spectrum/underLamps.ts';
 import { lookAgainUnder, mixByDropsFields, type MixByDropsState } from './mixByDropsFields.ts';
 import { mixedOf } from './mixedOf.ts';
 import { skinOf } from './oldLooks.ts';

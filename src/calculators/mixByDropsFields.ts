@@ -1,5 +1,5 @@
-import { bottleIds, type BottleId } from '#lib/colour/bottleIds.ts';
-import type { Lamp } from '#lib/colour/lamps.ts';
+import { bottleIds, type BottleId } from '#lib/colour/pigment/bottleIds.ts';
+import type { Lamp } from '#lib/colour/spectrum/lamps.ts';
 import { type OwnSlot, ownSlots } from '#lib/colour/own/ownSlots.ts';
 import { choiceField, numberField } from './fields.ts';
 import { type OldWork, skinFields } from './skinFields.ts';

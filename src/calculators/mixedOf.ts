@@ -1,9 +1,9 @@
-import { bottleIds, type BottleId } from '#lib/colour/bottleIds.ts';
-import { type Bottle, bottles } from '#lib/colour/bottles.ts';
+import { bottleIds, type BottleId } from '#lib/colour/pigment/bottleIds.ts';
+import { type Bottle, bottles } from '#lib/colour/pigment/bottles.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { type OwnSlot, ownSlots } from '#lib/colour/own/ownSlots.ts';
 import { readyBottles } from '#lib/colour/own/readyBottles.ts';
-import type { Shares } from '#lib/colour/pigments.ts';
+import type { Shares } from '#lib/colour/pigment/pigments.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
 
 export type Mixed =

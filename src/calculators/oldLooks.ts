@@ -1,6 +1,6 @@
-import type { Lab } from '#lib/colour/lab.ts';
-import { overOldPigment, type OverOldPigment } from '#lib/colour/oldPigment.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
+import { overOldPigment, type OverOldPigment } from '#lib/colour/pigment/oldPigment.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
 import type { OldWork } from './skinFields.ts';
 
 /**

@@ -1,6 +1,6 @@
 import type { FrontAnchor } from '#lib/mapping/placing/anchorDistances.ts';
 import type { FrontEdge } from '#lib/mapping/placing/drawnLengths.ts';
-import { exampleErrorMm } from '#lib/mapping/startValues.ts';
+import { exampleErrorMm } from '#lib/mapping/numbers/start.ts';
 import { browFields, type BrowPoints } from './browFields.ts';
 import { choiceField, numberField } from './fields.ts';
 

@@ -1,13 +1,13 @@
-import { budgetMm, markUncertaintyMm } from '#lib/mapping/budget.ts';
-import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
-import type { Side } from '#lib/mapping/markSet.ts';
+import { budgetMm, markUncertaintyMm } from '#lib/mapping/uncertainty/budget.ts';
+import { familyCoverageFactor } from '#lib/mapping/uncertainty/familyWise.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import type { Cubic } from '#lib/mapping/outline/halfEdge.ts';
 import type { NoOutline, Outline } from '#lib/mapping/outline/outline.ts';
 import { outlineCurves } from '#lib/mapping/outline/outlineCurves.ts';
 import { outlineAreaMm2, outlinePerimeterMm } from '#lib/mapping/outline/outlineSize.ts';
 import { tradeCheckCount, tradeChecks, type TradeReport } from '#lib/mapping/outline/tradeChecks.ts';
 import type { NoPlacing } from '#lib/mapping/placing/placeFrontAndTail.ts';
-import { exampleBudget, nostrilMiddleShare } from '#lib/mapping/startValues.ts';
+import { exampleBudget, nostrilMiddleShare } from '#lib/mapping/numbers/start.ts';
 import { browsOnLevelFace } from './browsOnLevelFace.ts';
 import type { OutlineAndCoverState } from './outlineAndCoverFields.ts';
 

@@ -1,9 +1,9 @@
-import { bottleMoves } from '#lib/colour/bottleMoves.ts';
-import { modelValues } from '#lib/colour/modelValues.ts';
+import { bottleMoves } from '#lib/colour/pigment/bottleMoves.ts';
+import { modelValues } from '#lib/colour/numbers/model.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { readyBottles } from '#lib/colour/own/readyBottles.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
-import { leftOf } from '#lib/colour/uncertainHealing.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
+import { leftOf } from '#lib/colour/healing/uncertainHealing.ts';
 import type { OldHueCase } from './oldHueCases.ts';
 import { skinOf } from './oldLooks.ts';
 

@@ -1,4 +1,4 @@
-import type { Repeat } from '#lib/mapping/technicalError.ts';
+import type { Repeat } from '#lib/mapping/uncertainty/technicalError.ts';
 import type { Field, PairLimits } from './spec.ts';
 
 /** A list of pairs of readings. The state holds it as it stands in an address: "12.3_12.6*41_40.9". */

@@ -1,5 +1,5 @@
 import { readSkin, type SkinReading, type Touch } from '#lib/colour/reading/skinReading.ts';
-import { labToSrgb } from '#lib/colour/srgb.ts';
+import { labToSrgb } from '#lib/colour/spaces/srgb.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 

@@ -1,6 +1,6 @@
-import { shareApart, shareAtRandom } from '#lib/colour/coverage.ts';
-import { dotsWithin, type ShareWithin, strokesWithin } from '#lib/colour/coverageWithin.ts';
-import { strokeValues } from '#lib/colour/strokes/strokeValues.ts';
+import { shareApart, shareAtRandom } from '#lib/colour/coverage/coverage.ts';
+import { dotsWithin, type ShareWithin, strokesWithin } from '#lib/colour/coverage/coverageWithin.ts';
+import { strokeValues } from '#lib/colour/numbers/strokes.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 

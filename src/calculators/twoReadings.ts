@@ -1,18 +1,18 @@
-import { budgetMm } from '#lib/mapping/budget.ts';
-import type { Pose, Posture, SkinState, Taken } from '#lib/mapping/markSet.ts';
-import { compareHeights, type HeightsCompared } from '#lib/mapping/reading/compareHeights.ts';
+import { budgetMm } from '#lib/mapping/uncertainty/budget.ts';
+import type { Pose, Posture, SkinState, Taken } from '#lib/mapping/marks/markSet.ts';
+import { compareHeights, type HeightsCompared } from '#lib/mapping/compare/compareHeights.ts';
 import {
   type LatelyChange,
   latelyChanges,
   type WhichToMap,
   whichToMap,
-} from '#lib/mapping/reading/whichToMap.ts';
+} from '#lib/mapping/compare/whichToMap.ts';
 import {
   caliperHalfWidthMm,
   exampleErrorMm,
   pencilHalfWidthMm,
   threadHalfWidthMm,
-} from '#lib/mapping/startValues.ts';
+} from '#lib/mapping/numbers/start.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 

@@ -1,5 +1,5 @@
-import { differenceReachedByMm, shareAtLeast } from '#lib/mapping/usualDifference.ts';
-import { fewSeeMm, mostSeeMm, unequalMm, unequalRangeMm } from '#lib/mapping/startValues.ts';
+import { differenceReachedByMm, shareAtLeast } from '#lib/mapping/compare/usualDifference.ts';
+import { fewSeeMm, mostSeeMm, unequalMm, unequalRangeMm } from '#lib/mapping/numbers/start.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 

@@ -1,4 +1,4 @@
-import { hueCosine } from '#lib/colour/hueCosine.ts';
+import { hueCosine } from '#lib/colour/spaces/hueCosine.ts';
 import { choiceField } from './fields.ts';
 import { hueBottles, oldHueCases, type OldHue, type OldHueCase } from './oldHueCases.ts';
 import type { Calculator } from './spec.ts';

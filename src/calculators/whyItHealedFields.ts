@@ -1,4 +1,4 @@
-import { readingValues } from '#lib/colour/reading/readingValues.ts';
+import { readingValues } from '#lib/colour/numbers/reading.ts';
 import { choiceField, numberField } from './fields.ts';
 import { ownFields, type OwnDrops, paletteFields, type PaletteMix } from './mixByDropsFields.ts';
 import type { Calculator } from './spec.ts';

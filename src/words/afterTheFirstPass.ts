@@ -1,6 +1,6 @@
 import type { BrowAgain, MarkStep } from '#lib/mapping/again/afterFirstPass.ts';
 import type { StopReason } from '#lib/mapping/again/nextStep.ts';
-import type { BrowMark, SkinState } from '#lib/mapping/markSet.ts';
+import type { BrowMark, SkinState } from '#lib/mapping/marks/markSet.ts';
 import { browMarkWords } from './marks.ts';
 import { fixed } from './number.ts';
 

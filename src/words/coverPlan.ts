@@ -1,4 +1,4 @@
-import type { BrowMark, Side } from '#lib/mapping/markSet.ts';
+import type { BrowMark, Side } from '#lib/mapping/marks/markSet.ts';
 import type { Growth } from '#lib/mapping/plan/growth.ts';
 import type { Outside } from '#lib/mapping/plan/outsideOf.ts';
 import type { Move } from '#lib/mapping/plan/planCorrections.ts';

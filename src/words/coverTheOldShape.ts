@@ -1,4 +1,4 @@
-import { browMarks, type Side } from '#lib/mapping/markSet.ts';
+import { browMarks, type Side } from '#lib/mapping/marks/markSet.ts';
 import type { NoOutline } from '#lib/mapping/outline/outline.ts';
 import type { Growth } from '#lib/mapping/plan/growth.ts';
 import type { NoOldShape } from '#lib/mapping/plan/oldShape.ts';

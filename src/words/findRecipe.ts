@@ -1,5 +1,5 @@
-import { bottleIds } from '#lib/colour/bottleIds.ts';
-import type { Lab } from '#lib/colour/lab.ts';
+import { bottleIds } from '#lib/colour/pigment/bottleIds.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
 import { isBeingMended } from './beingMended.ts';
 import { bottleWords, labWords, skinOnPaper } from './mixByDrops.ts';
 import { fixed } from './number.ts';

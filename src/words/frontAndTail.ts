@@ -1,4 +1,4 @@
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import type { FrontAnchor } from '#lib/mapping/placing/anchorDistances.ts';
 import type { FrontEdge, LengthKind } from '#lib/mapping/placing/drawnLengths.ts';
 import { limitVerdict, type LimitVerdict } from '#lib/mapping/placing/limitVerdict.ts';

@@ -1,5 +1,5 @@
-import type { SetComparison } from '#lib/mapping/compareSets.ts';
-import { browMarks, type Taken } from '#lib/mapping/markSet.ts';
+import type { SetComparison } from '#lib/mapping/compare/compareSets.ts';
+import { browMarks, type Taken } from '#lib/mapping/marks/markSet.ts';
 import { includesZero } from '#lib/quantities/interval.ts';
 import { poseWords, postureWords, skinWords } from './marks.ts';
 

@@ -1,4 +1,12 @@
-import type { BrowMark, FacePair, FaceSingle, Pose, Posture, Side, SkinState } from '#lib/mapping/markSet.ts';
+import type {
+  BrowMark,
+  FacePair,
+  FaceSingle,
+  Pose,
+  Posture,
+  Side,
+  SkinState,
+} from '#lib/mapping/marks/markSet.ts';
 
 /** The trade's names for the marks. */
 export const facePairWords: Readonly<Record<FacePair, string>> = {

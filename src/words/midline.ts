@@ -1,8 +1,8 @@
-import type { Band } from '#lib/mapping/band.ts';
-import { type BrowMark, browMarks } from '#lib/mapping/markSet.ts';
-import type { LevelReference } from '#lib/mapping/levelReference.ts';
-import type { MidlineMark } from '#lib/mapping/mirrorMarks.ts';
-import type { Difference, FaceReading, NoFaceReading } from '#lib/mapping/readFace.ts';
+import type { Band } from '#lib/mapping/compare/band.ts';
+import { type BrowMark, browMarks } from '#lib/mapping/marks/markSet.ts';
+import type { LevelReference } from '#lib/mapping/marks/levelReference.ts';
+import type { MidlineMark } from '#lib/mapping/marks/mirrorMarks.ts';
+import type { Difference, FaceReading, NoFaceReading } from '#lib/mapping/compare/readFace.ts';
 import type { Interval } from '#lib/quantities/interval.ts';
 import { capital, facePairWords, faceSingleWords } from './marks.ts';
 import { fixed } from './number.ts';

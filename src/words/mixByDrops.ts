@@ -1,6 +1,6 @@
-import type { BottleId } from '#lib/colour/bottleIds.ts';
-import type { Lab } from '#lib/colour/lab.ts';
-import type { Lamp } from '#lib/colour/lamps.ts';
+import type { BottleId } from '#lib/colour/pigment/bottleIds.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
+import type { Lamp } from '#lib/colour/spectrum/lamps.ts';
 import { fixed } from './number.ts';
 
 /** Bottles by what is in them. */

@@ -1,4 +1,4 @@
-import type { Cause } from '#lib/colour/whatMatters.ts';
+import type { Cause } from '#lib/colour/healing/whatMatters.ts';
 
 /** What is changed, in plain words. */
 export const causeWords = {

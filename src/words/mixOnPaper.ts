@@ -1,4 +1,4 @@
-import type { Lamp } from '#lib/colour/lamps.ts';
+import type { Lamp } from '#lib/colour/spectrum/lamps.ts';
 import { dropsOnPaper, lampWords, skinOnPaper } from './mixByDrops.ts';
 
 type State = Parameters<typeof skinOnPaper>[0] & Readonly<{ dose: number; lamp: Lamp }>;

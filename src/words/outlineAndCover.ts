@@ -1,4 +1,4 @@
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import type { NoOutline } from '#lib/mapping/outline/outline.ts';
 import type { StationPair } from '#lib/mapping/outline/stationPairs.ts';
 import type { NoThickness } from '#lib/mapping/outline/thickness.ts';

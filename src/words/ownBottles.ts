@@ -1,5 +1,5 @@
-import type { PigmentId } from '#lib/colour/pigments.ts';
-import type { Lab } from '#lib/colour/lab.ts';
+import type { PigmentId } from '#lib/colour/pigment/pigments.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
 import { fixed } from './number.ts';
 
 export const ownWords = {

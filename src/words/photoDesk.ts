@@ -1,4 +1,4 @@
-import { readingValues } from '#lib/colour/reading/readingValues.ts';
+import { readingValues } from '#lib/colour/numbers/reading.ts';
 import { notFetched } from './fetching.ts';
 import { fixed } from './number.ts';
 

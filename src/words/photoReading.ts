@@ -1,4 +1,4 @@
-import { readingValues } from '#lib/colour/reading/readingValues.ts';
+import { readingValues } from '#lib/colour/numbers/reading.ts';
 import { fixed } from './number.ts';
 
 const why = 'A camera chooses white and brightness by itself, and nothing else in the picture tells how.';

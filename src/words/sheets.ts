@@ -1,4 +1,4 @@
-import type { BrowMark, Side } from '#lib/mapping/markSet.ts';
+import type { BrowMark, Side } from '#lib/mapping/marks/markSet.ts';
 import { notFetched } from './fetching.ts';
 import { browMarkWords, capital, sideWords } from './marks.ts';
 import { fixed } from './number.ts';

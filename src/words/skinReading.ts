@@ -1,5 +1,5 @@
-import type { ItaClass } from '#lib/colour/ita.ts';
-import type { Lab } from '#lib/colour/lab.ts';
+import type { ItaClass } from '#lib/colour/spaces/ita.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
 import { fixed } from './number.ts';
 
 /** The classes of Chardon and Del Bino's scheme. */

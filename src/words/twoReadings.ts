@@ -1,6 +1,6 @@
-import type { HeightsCompared } from '#lib/mapping/reading/compareHeights.ts';
-import type { LatelyChange, WhichToMap } from '#lib/mapping/reading/whichToMap.ts';
-import type { Pose, Taken } from '#lib/mapping/markSet.ts';
+import type { HeightsCompared } from '#lib/mapping/compare/compareHeights.ts';
+import type { LatelyChange, WhichToMap } from '#lib/mapping/compare/whichToMap.ts';
+import type { Pose, Taken } from '#lib/mapping/marks/markSet.ts';
 import { includesZero, type Interval } from '#lib/quantities/interval.ts';
 import { emergencySigns } from './emergencySigns.ts';
 import { poseWords, postureWords, skinWords } from './marks.ts';

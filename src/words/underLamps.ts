@@ -1,4 +1,4 @@
-import type { Lab } from '#lib/colour/lab.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
 import { fixed } from './number.ts';
 
 type Two = Readonly<{ day: Lab; seen: Lab }>;

@@ -1,4 +1,4 @@
-import type { BrowDecompositionFit } from '#lib/mapping/decomposeBrows.ts';
+import type { BrowDecompositionFit } from '#lib/mapping/compare/decomposeBrows.ts';
 import { fixed, signed } from './number.ts';
 
 export type WholeBrowWords = Readonly<{

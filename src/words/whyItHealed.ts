@@ -1,4 +1,4 @@
-import type { Lab } from '#lib/colour/lab.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
 import { dropsOnPaper, labWords, mixRefusals, noFirstGone, skinOnPaper } from './mixByDrops.ts';
 import { fixed } from './number.ts';
 

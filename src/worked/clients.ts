@@ -1,13 +1,13 @@
-import type { Bottle } from '#lib/colour/bottles.ts';
-import { bottles } from '#lib/colour/bottles.ts';
-import { ciede2000 } from '#lib/colour/ciede2000.ts';
-import type { Lab } from '#lib/colour/lab.ts';
-import { modelValues } from '#lib/colour/modelValues.ts';
-import { overOldPigment } from '#lib/colour/oldPigment.ts';
+import type { Bottle } from '#lib/colour/pigment/bottles.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
+import { ciede2000 } from '#lib/colour/spaces/ciede2000.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
+import { modelValues } from '#lib/colour/numbers/model.ts';
+import { overOldPigment } from '#lib/colour/pigment/oldPigment.ts';
 import { findRecipe, type Found } from '#lib/colour/recipe/findRecipe.ts';
 import { colourerOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
-import { skinOptics, type SkinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
+import { skinOptics, type SkinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 import { worked } from './worked.ts';
 
 const setting = { depthMm: modelValues.depthMm, coverage: 0.6, veilShare: modelValues.veilShare };

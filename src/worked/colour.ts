@@ -1,18 +1,18 @@
-import { ita } from '#lib/colour/ita.ts';
-import { bottleIds } from '#lib/colour/bottleIds.ts';
-import { ciede2000 } from '#lib/colour/ciede2000.ts';
-import { readingValues } from '#lib/colour/reading/readingValues.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
-import { leftWithLoss } from '#lib/colour/why/leftWithLoss.ts';
-import { bottleOf, bottles } from '#lib/colour/bottles.ts';
-import { healedColour } from '#lib/colour/healedColour.ts';
-import type { Lab } from '#lib/colour/lab.ts';
-import { hueDeg } from '#lib/colour/lch.ts';
-import { masstone } from '#lib/colour/masstone.ts';
-import { modelValues } from '#lib/colour/modelValues.ts';
-import { mixLayer, type Shares } from '#lib/colour/pigments.ts';
+import { ita } from '#lib/colour/spaces/ita.ts';
+import { bottleIds } from '#lib/colour/pigment/bottleIds.ts';
+import { ciede2000 } from '#lib/colour/spaces/ciede2000.ts';
+import { readingValues } from '#lib/colour/numbers/reading.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
+import { leftWithLoss } from '#lib/colour/healing/leftWithLoss.ts';
+import { bottleOf, bottles } from '#lib/colour/pigment/bottles.ts';
+import { healedColour } from '#lib/colour/healing/healedColour.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
+import { hueDeg } from '#lib/colour/spaces/lch.ts';
+import { masstone } from '#lib/colour/layers/masstone.ts';
+import { modelValues } from '#lib/colour/numbers/model.ts';
+import { mixLayer, type Shares } from '#lib/colour/pigment/pigments.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
 import { worked } from './worked.ts';
 
 function itaDeg(l: number, b: number): number {

@@ -1,8 +1,8 @@
-import { bottles } from '#lib/colour/bottles.ts';
-import { modelValues } from '#lib/colour/modelValues.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
+import { modelValues } from '#lib/colour/numbers/model.ts';
 import { farEnough, findRecipe, near } from '#lib/colour/recipe/findRecipe.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 import { worked } from './worked.ts';
 
 const shelf = bottles.filter(({ id }) =>

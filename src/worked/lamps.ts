@@ -1,16 +1,16 @@
-import { bottleIds } from '#lib/colour/bottleIds.ts';
-import { bottles } from '#lib/colour/bottles.ts';
-import { ciede2000 } from '#lib/colour/ciede2000.ts';
-import type { Lab } from '#lib/colour/lab.ts';
-import type { Lamp } from '#lib/colour/lamps.ts';
-import { modelValues } from '#lib/colour/modelValues.ts';
-import { spectrumToLab } from '#lib/colour/observe.ts';
+import { bottleIds } from '#lib/colour/pigment/bottleIds.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
+import { ciede2000 } from '#lib/colour/spaces/ciede2000.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
+import type { Lamp } from '#lib/colour/spectrum/lamps.ts';
+import { modelValues } from '#lib/colour/numbers/model.ts';
+import { spectrumToLab } from '#lib/colour/spectrum/observe.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
-import { skinOptics, type SkinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
-import { leftOf, type Plan } from '#lib/colour/uncertainHealing.ts';
-import { underLamps } from '#lib/colour/underLamps.ts';
-import { whatMatters, type Cause } from '#lib/colour/whatMatters.ts';
+import { skinOptics, type SkinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing, startDoubts } from '#lib/colour/numbers/ageing.ts';
+import { leftOf, type Plan } from '#lib/colour/healing/uncertainHealing.ts';
+import { underLamps } from '#lib/colour/spectrum/underLamps.ts';
+import { whatMatters, type Cause } from '#lib/colour/healing/whatMatters.ts';
 import { skinSpectra } from '#lib/tables/skinSpectra.ts';
 import { worked } from './worked.ts';
 

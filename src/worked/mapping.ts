@@ -1,12 +1,12 @@
 import { growthFromMarginMm } from '#lib/mapping/plan/growth.ts';
-import { coverMarginFactor } from '#lib/mapping/plan/planValues.ts';
+import { coverMarginFactor } from '#lib/mapping/numbers/plan.ts';
 import {
   budgetMm,
   differenceUncertaintyMm,
   markUncertaintyMm,
   rectangularMm,
   smallestRealDifferenceMm,
-} from '#lib/mapping/budget.ts';
+} from '#lib/mapping/uncertainty/budget.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
 import { thicknessAtStation } from '#lib/mapping/outline/station.ts';
 import { goldenShare, goldenShareFromTail } from '#lib/mapping/placing/goldenShare.ts';
@@ -14,16 +14,16 @@ import { lengthOfMm } from '#lib/mapping/under/stretch.ts';
 import { underOutline } from '#lib/mapping/under/underOutline.ts';
 import { settleBrow } from '#lib/mapping/placing/settleBrow.ts';
 import { intervalAround } from '#lib/quantities/interval.ts';
-import { chaseFromMm } from '#lib/mapping/again/chaseFrom.ts';
+import { chaseFromMm } from '#lib/mapping/numbers/again.ts';
 import { nextStep } from '#lib/mapping/again/nextStep.ts';
 import { shortOfOutlineMm } from '#lib/mapping/again/shortOfOutline.ts';
-import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
-import { compareHeights } from '#lib/mapping/reading/compareHeights.ts';
+import { familyCoverageFactor } from '#lib/mapping/uncertainty/familyWise.ts';
+import { compareHeights } from '#lib/mapping/compare/compareHeights.ts';
 import { fakedHeightMm } from '#lib/mapping/level/fakedHeight.ts';
-import { mappingValues } from '#lib/mapping/values.ts';
+import { mappingValues } from '#lib/mapping/numbers/values.ts';
 import { sizeFacts } from '#lib/mapping/facts/sizes.ts';
 import { mmPerUnit, scaleDoubtMm } from '#lib/mapping/pose/irisScale.ts';
-import { fitMidline } from '#lib/mapping/midline.ts';
+import { fitMidline } from '#lib/mapping/midline/midline.ts';
 import { tailBand } from '#lib/mapping/placing/tailBand.ts';
 import { tailAgainstLine } from '#lib/mapping/placing/tailLine.ts';
 import { worked } from './worked.ts';

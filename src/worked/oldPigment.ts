@@ -1,16 +1,16 @@
 import { skinOf } from '#calculators/oldLooks.ts';
 import type { OldWork } from '#calculators/skinFields.ts';
-import { bottleMoves } from '#lib/colour/bottleMoves.ts';
-import { type BottleId, bottleIds } from '#lib/colour/bottleIds.ts';
-import { bottles } from '#lib/colour/bottles.ts';
-import { greenFrom } from '#lib/colour/greenFrom.ts';
-import { healedColour } from '#lib/colour/healedColour.ts';
-import { modelValues } from '#lib/colour/modelValues.ts';
-import { spectrumToLab } from '#lib/colour/observe.ts';
-import { mixLayer } from '#lib/colour/pigments.ts';
+import { bottleMoves } from '#lib/colour/pigment/bottleMoves.ts';
+import { type BottleId, bottleIds } from '#lib/colour/pigment/bottleIds.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
+import { greenFrom } from '#lib/colour/pigment/greenFrom.ts';
+import { healedColour } from '#lib/colour/healing/healedColour.ts';
+import { modelValues } from '#lib/colour/numbers/model.ts';
+import { spectrumToLab } from '#lib/colour/spectrum/observe.ts';
+import { mixLayer } from '#lib/colour/pigment/pigments.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
-import { leftOf } from '#lib/colour/uncertainHealing.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
+import { leftOf } from '#lib/colour/healing/uncertainHealing.ts';
 import { worked } from './worked.ts';
 
 const setting = { depthMm: modelValues.depthMm, coverage: 0.6, veilShare: modelValues.veilShare };

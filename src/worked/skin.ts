@@ -1,5 +1,5 @@
-import { shareApart } from '#lib/colour/coverage.ts';
-import { strokeValues } from '#lib/colour/strokes/strokeValues.ts';
+import { shareApart } from '#lib/colour/coverage/coverage.ts';
+import { strokeValues } from '#lib/colour/numbers/strokes.ts';
 import { worked } from './worked.ts';
 
 /** The violinist, invented: her strokes, her brow's area, and what she wants healed. */

@@ -1,6 +1,6 @@
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
-import { simulatedHealings, type Plan } from '#lib/colour/uncertainHealing.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing, startDoubts } from '#lib/colour/numbers/ageing.ts';
+import { simulatedHealings, type Plan } from '#lib/colour/healing/uncertainHealing.ts';
 
 const skin = skinOptics({ l: 54, a: 10, b: 18 });
 const plan: Plan = {

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { fitMidline } from '#lib/mapping/midline.ts';
-import { mirrorMarksOf } from '#lib/mapping/mirrorMarks.ts';
-import { readFace } from '#lib/mapping/readFace.ts';
-import { fitRobustMidline } from '#lib/mapping/robustMidline.ts';
+import { fitMidline } from '#lib/mapping/midline/midline.ts';
+import { mirrorMarksOf } from '#lib/mapping/marks/mirrorMarks.ts';
+import { readFace } from '#lib/mapping/compare/readFace.ts';
+import { fitRobustMidline } from '#lib/mapping/midline/robustMidline.ts';
 import { drawFrom } from '#lib/quantities/seed.ts';
 import { choices, noisy, noseOff, symmetricFace } from '../lib/mapping/faces.ts';
 

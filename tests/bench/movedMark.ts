@@ -1,6 +1,6 @@
-import type { Brow, Brows } from '#lib/mapping/brow.ts';
-import { forBrowMarks } from '#lib/mapping/browRecord.ts';
-import type { MarkSet, Side } from '#lib/mapping/markSet.ts';
+import type { Brow, Brows } from '#lib/mapping/marks/brow.ts';
+import { forBrowMarks } from '#lib/mapping/marks/browRecord.ts';
+import type { MarkSet, Side } from '#lib/mapping/marks/markSet.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
 import { outlineAreaMm2 } from '#lib/mapping/outline/outlineSize.ts';
 import { growthSince } from '#lib/mapping/plan/growth.ts';
@@ -9,8 +9,8 @@ import { readOldShape, type OldShape } from '#lib/mapping/plan/oldShape.ts';
 import { outsideOf } from '#lib/mapping/plan/outsideOf.ts';
 import { planCorrections } from '#lib/mapping/plan/planCorrections.ts';
 import { spreadShape } from '#lib/mapping/plan/spreadShape.ts';
-import { coverMarginFactor } from '#lib/mapping/plan/planValues.ts';
-import { readFace, type FaceReading } from '#lib/mapping/readFace.ts';
+import { coverMarginFactor } from '#lib/mapping/numbers/plan.ts';
+import { readFace, type FaceReading } from '#lib/mapping/compare/readFace.ts';
 import { drawFrom } from '#lib/quantities/seed.ts';
 import { choices, noisy, symmetricFace } from '../lib/mapping/faces.ts';
 

@@ -1,5 +1,5 @@
-import { markUncertaintyMm, budgetMm } from '#lib/mapping/budget.ts';
-import { coverMarginFactor } from '#lib/mapping/plan/planValues.ts';
+import { markUncertaintyMm, budgetMm } from '#lib/mapping/uncertainty/budget.ts';
+import { coverMarginFactor } from '#lib/mapping/numbers/plan.ts';
 import { choices } from '../lib/mapping/faces.ts';
 import { movedFace, ourMove, type Moved } from './movedMark.ts';
 import { plainMove } from './plainMove.ts';

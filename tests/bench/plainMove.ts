@@ -1,8 +1,8 @@
-import type { Brow, Brows } from '#lib/mapping/brow.ts';
-import { faceFrame, toFace } from '#lib/mapping/faceFrame.ts';
-import { browMarks, type MarkSet, type Side } from '#lib/mapping/markSet.ts';
-import { mirrorMarksOf } from '#lib/mapping/mirrorMarks.ts';
-import { fitRobustMidline } from '#lib/mapping/robustMidline.ts';
+import type { Brow, Brows } from '#lib/mapping/marks/brow.ts';
+import { faceFrame, toFace } from '#lib/mapping/marks/faceFrame.ts';
+import { browMarks, type MarkSet, type Side } from '#lib/mapping/marks/markSet.ts';
+import { mirrorMarksOf } from '#lib/mapping/marks/mirrorMarks.ts';
+import { fitRobustMidline } from '#lib/mapping/midline/robustMidline.ts';
 import type { OldShape } from '#lib/mapping/plan/oldShape.ts';
 import { movePoints } from '../lib/mapping/faces.ts';
 

@@ -1,10 +1,10 @@
 import { differenceCiede2000 } from 'culori';
 import { foldedWeights } from '#lib/tables/foldedWeights.ts';
-import { mixLayer } from '#lib/colour/pigments.ts';
+import { mixLayer } from '#lib/colour/pigment/pigments.ts';
 import { forEachRecipe, totalDrops, type Recipe } from '#lib/colour/recipe/recipes.ts';
 import type { RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
-import { partedAt } from '#lib/colour/skinOptics.ts';
-import { leftOf } from '#lib/colour/uncertainHealing.ts';
+import { partedAt } from '#lib/colour/layers/skinOptics.ts';
+import { leftOf } from '#lib/colour/healing/uncertainHealing.ts';
 
 type Difference = (one: readonly [number, number, number]) => number;
 

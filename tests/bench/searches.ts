@@ -1,12 +1,12 @@
-import { bottles, type Bottle } from '#lib/colour/bottles.ts';
-import { ciede2000 } from '#lib/colour/ciede2000.ts';
-import { pigmentIds, type Shares } from '#lib/colour/pigments.ts';
+import { bottles, type Bottle } from '#lib/colour/pigment/bottles.ts';
+import { ciede2000 } from '#lib/colour/spaces/ciede2000.ts';
+import { pigmentIds, type Shares } from '#lib/colour/pigment/pigments.ts';
 import { findRecipe, rankRecipes, wanted } from '#lib/colour/recipe/findRecipe.ts';
 import { screenRecipes, type Part } from '#lib/colour/recipe/screenRecipes.ts';
 import type { RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
 import type { KeptRecipes } from '#lib/colour/recipe/keptRecipes.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 import { drawFrom, drawWhole } from '#lib/quantities/seed.ts';
 import { byCulori, plainSearch } from './plainSearch.ts';
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { practiceNorms } from '#lib/face/practiceNorms.ts';
-import { acceptedFalseAlarms } from '#lib/mapping/familyWise.ts';
+import { acceptedFalseAlarms } from '#lib/mapping/uncertainty/familyWise.ts';
 import { mappingFacts } from '#lib/mapping/facts.ts';
-import { familyCoverageFactor, falseAlarmRate } from '#lib/mapping/familyWise.ts';
-import { spreadFloorMm, trustedFromWeight, tukeyConstant } from '#lib/mapping/robustMidline.ts';
-import { repeatabilityFactor } from '#lib/mapping/technicalError.ts';
+import { familyCoverageFactor, falseAlarmRate } from '#lib/mapping/uncertainty/familyWise.ts';
+import { spreadFloorMm, trustedFromWeight, tukeyConstant } from '#lib/mapping/midline/robustMidline.ts';
+import { repeatabilityFactor } from '#lib/mapping/uncertainty/technicalError.ts';
 
 // The computing files keep their constants beside their formulas. The facts are what pages print: the two
 // must not part.

@@ -9,7 +9,7 @@ import { faceMarks } from '#lib/face/faceMarks.ts';
 import { people } from '#components/pictures/face/people.ts';
 import { practiceFace } from '#lib/face/practiceFace.ts';
 import type { FaceView } from '#components/pictures/face/view.ts';
-import { browMarks, facePairs, faceSingles } from '#lib/mapping/markSet.ts';
+import { browMarks, facePairs, faceSingles } from '#lib/mapping/marks/markSet.ts';
 import { faceSvgText } from '#components/pictures/faceSvgText.ts';
 
 const views: readonly FaceView[] = ['whole', 'midline', 'band', 'right', 'left'];

@@ -8,7 +8,7 @@ import { browOf } from '#lib/face/landmarks.ts';
 import { practiceOldShape } from '#lib/face/oldShape.ts';
 import { practiceFace } from '#lib/face/practiceFace.ts';
 import { withOldWork } from '#lib/face/withOldWork.ts';
-import { forBrowMarks } from '#lib/mapping/browRecord.ts';
+import { forBrowMarks } from '#lib/mapping/marks/browRecord.ts';
 
 /** Mid grey: L* 53.585 is #808080. */
 const grey = { l: 53.585, a: 0, b: 0 };

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { answerFrom, recipeTaskOf, searchPart } from '#calculators/findRecipe.ts';
 import { findRecipeFields } from '#calculators/findRecipeFields.ts';
 import { startState } from '#calculators/startState.ts';
-import { bottles } from '#lib/colour/bottles.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { readyBottles } from '#lib/colour/own/readyBottles.ts';
 import { forEachRecipe, totalDrops } from '#lib/colour/recipe/recipes.ts';

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { browAfterFirstPass } from '#lib/mapping/again/afterFirstPass.ts';
 import { acrossFrom } from '#lib/mapping/again/shortOfOutline.ts';
-import type { Brow } from '#lib/mapping/brow.ts';
-import { forBrowMarks } from '#lib/mapping/browRecord.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
+import { forBrowMarks } from '#lib/mapping/marks/browRecord.ts';
 import { afterTheFirstPass } from '#skills/mapping/afterTheFirstPass.ts';
 import {
   type AfterTheFirstPassGiven,

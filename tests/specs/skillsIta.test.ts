@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ita as itaOf } from '#lib/colour/ita.ts';
+import { ita as itaOf } from '#lib/colour/spaces/ita.ts';
 import { ita } from '#skills/colour/ita.ts';
 import { itaWords, type ItaGiven } from '#words/skills/ita.ts';
 import { checkSeed } from './skillCheck.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fitMidline } from '#lib/mapping/midline.ts';
+import { fitMidline } from '#lib/mapping/midline/midline.ts';
 import { midlineFromPairs } from '#skills/mapping/midlineFromPairs.ts';
 import { midlineFromPairsWords } from '#words/skills/midlineFromPairs.ts';
 import { checkSeed } from './skillCheck.ts';

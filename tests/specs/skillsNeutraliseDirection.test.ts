@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { skinOf } from '#calculators/oldLooks.ts';
-import { bottles } from '#lib/colour/bottles.ts';
-import { bottleMoves } from '#lib/colour/bottleMoves.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
-import { leftOf } from '#lib/colour/uncertainHealing.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
+import { bottleMoves } from '#lib/colour/pigment/bottleMoves.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
+import { leftOf } from '#lib/colour/healing/uncertainHealing.ts';
 import { neutraliseDirection } from '#skills/colour/neutraliseDirection.ts';
 import { hueBottles, oldHueCases } from '#calculators/oldHueCases.ts';
 import {

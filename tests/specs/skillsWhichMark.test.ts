@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fitRobustMidline } from '#lib/mapping/robustMidline.ts';
+import { fitRobustMidline } from '#lib/mapping/midline/robustMidline.ts';
 import { whichMarkNotToTrust } from '#skills/mapping/whichMarkNotToTrust.ts';
 import { listedMarks, whichMarkWords } from '#words/skills/whichMarkNotToTrust.ts';
 import { checkSeed } from './skillCheck.ts';

@@ -1,15 +1,15 @@
-import { ciede2000 } from '#lib/colour/ciede2000.ts';
-import { bottleIds, type BottleId } from '#lib/colour/bottleIds.ts';
-import { bottles } from '#lib/colour/bottles.ts';
-import { healedColour } from '#lib/colour/healedColour.ts';
-import type { Lab } from '#lib/colour/lab.ts';
-import { modelValues } from '#lib/colour/modelValues.ts';
-import { overOldPigment } from '#lib/colour/oldPigment.ts';
-import { mixLayer } from '#lib/colour/pigments.ts';
+import { ciede2000 } from '#lib/colour/spaces/ciede2000.ts';
+import { bottleIds, type BottleId } from '#lib/colour/pigment/bottleIds.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
+import { healedColour } from '#lib/colour/healing/healedColour.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
+import { modelValues } from '#lib/colour/numbers/model.ts';
+import { overOldPigment } from '#lib/colour/pigment/oldPigment.ts';
+import { mixLayer } from '#lib/colour/pigment/pigments.ts';
 import { findRecipe } from '#lib/colour/recipe/findRecipe.ts';
 import { colourerOf, sharesOf } from '#lib/colour/recipe/recipeTask.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
-import { leftOf } from '#lib/colour/uncertainHealing.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
+import { leftOf } from '#lib/colour/healing/uncertainHealing.ts';
 import type { CoverCase } from '#skills/colour/coverCases.ts';
 import { trapDoses, trapMixes, type TrapCase, type TrapMix } from '#skills/colour/trapCases.ts';
 

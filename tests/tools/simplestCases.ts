@@ -1,9 +1,9 @@
-import { bottleIds } from '#lib/colour/bottleIds.ts';
-import { bottles } from '#lib/colour/bottles.ts';
-import { modelValues } from '#lib/colour/modelValues.ts';
+import { bottleIds } from '#lib/colour/pigment/bottleIds.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
+import { modelValues } from '#lib/colour/numbers/model.ts';
 import { farEnough, findRecipe, near } from '#lib/colour/recipe/findRecipe.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 import type { SimplestCase } from '#skills/colour/simplestCases.ts';
 
 // What the skill "simplest recipe" deals from: the nearest recipe for each number of drops, from a shelf of

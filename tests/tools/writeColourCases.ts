@@ -63,7 +63,7 @@ ${trapCasesOfModel().map(rowText).join('\n')}
 
 writeFileSync(
   file('simplestCases'),
-  `import type { BottleId } from '#lib/colour/bottleIds.ts';
+  `import type { BottleId } from '#lib/colour/pigment/bottleIds.ts';
 
 type Three = readonly [number, number, number];
 

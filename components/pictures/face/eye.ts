@@ -1,8 +1,8 @@
 import { drawFrom, seedFrom, type Draw } from '#lib/quantities/seed.ts';
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import type { Face } from '#lib/face/face.ts';
 import { defaultForm } from '#lib/face/form.ts';
-import { mappingValues } from '#lib/mapping/values.ts';
+import { mappingValues } from '#lib/mapping/numbers/values.ts';
 import { outward } from '#lib/face/landmarks.ts';
 import type { Detail } from './brow/brows.ts';
 import { reversed, type Curve, type Piece } from './curve.ts';

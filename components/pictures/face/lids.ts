@@ -1,5 +1,5 @@
 import { drawFrom, seedFrom } from '#lib/quantities/seed.ts';
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import type { Face } from '#lib/face/face.ts';
 import { outward } from '#lib/face/landmarks.ts';
 import { eyeOpening, type EyeOpening } from './eye.ts';

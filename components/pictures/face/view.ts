@@ -1,4 +1,4 @@
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import type { BrowSpots } from '#lib/face/landmarks.ts';
 
 /** What part of a face a picture shows. `midline` runs from above the brows to below the chin. */

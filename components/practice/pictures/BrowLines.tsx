@@ -1,4 +1,4 @@
-import type { FacePoint } from '#lib/mapping/faceFrame.ts';
+import type { FacePoint } from '#lib/mapping/marks/faceFrame.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
 import { outlinePolygon } from '#lib/mapping/outline/outlineCurves.ts';
 import { fixed } from '#words/number.ts';

@@ -1,4 +1,4 @@
-import { labToSrgb, srgbToHex } from '#lib/colour/srgb.ts';
+import { labToSrgb, srgbToHex } from '#lib/colour/spaces/srgb.ts';
 import { fixed } from '#words/number.ts';
 import { worseDate, type DoNotCoverGiven } from '#words/skills/doNotCover.ts';
 import type { PictureProps } from '../bound.ts';

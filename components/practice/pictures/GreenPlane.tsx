@@ -1,4 +1,4 @@
-import { labToSrgb, srgbToHex } from '#lib/colour/srgb.ts';
+import { labToSrgb, srgbToHex } from '#lib/colour/spaces/srgb.ts';
 import { fixed } from '#words/number.ts';
 import { aAfter, type GreenTrapGiven } from '#words/skills/greenTrap.ts';
 import type { PictureProps } from '../bound.ts';

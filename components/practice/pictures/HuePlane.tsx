@@ -1,4 +1,4 @@
-import { labToSrgb, srgbToHex } from '#lib/colour/srgb.ts';
+import { labToSrgb, srgbToHex } from '#lib/colour/spaces/srgb.ts';
 import { fixed } from '#words/number.ts';
 import type { NeutraliseDirectionGiven } from '#words/skills/neutraliseDirection.ts';
 import type { PictureProps } from '../bound.ts';

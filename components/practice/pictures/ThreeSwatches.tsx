@@ -1,4 +1,4 @@
-import { labToSrgb, srgbToHex } from '#lib/colour/srgb.ts';
+import { labToSrgb, srgbToHex } from '#lib/colour/spaces/srgb.ts';
 import { spoiledAnswers, type ReadBeforeGiven } from '#words/skills/readBeforeNumbing.ts';
 import type { PictureProps } from '../bound.ts';
 

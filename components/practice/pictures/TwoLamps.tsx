@@ -1,4 +1,4 @@
-import { labToSrgb, srgbToHex } from '#lib/colour/srgb.ts';
+import { labToSrgb, srgbToHex } from '#lib/colour/spaces/srgb.ts';
 import type { LampGiven } from '#words/skills/lamp.ts';
 import type { PictureProps } from '../bound.ts';
 

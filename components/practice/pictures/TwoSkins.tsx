@@ -1,5 +1,5 @@
-import { hueDeg } from '#lib/colour/lch.ts';
-import { labToSrgb, srgbToHex } from '#lib/colour/srgb.ts';
+import { hueDeg } from '#lib/colour/spaces/lch.ts';
+import { labToSrgb, srgbToHex } from '#lib/colour/spaces/srgb.ts';
 import { fixed } from '#words/number.ts';
 import type { HueLeanGiven } from '#words/skills/hueLean.ts';
 import type { PictureProps } from '../bound.ts';

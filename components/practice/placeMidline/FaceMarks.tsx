@@ -1,7 +1,7 @@
 import type { PointMm } from '#lib/geometry/point.ts';
 import { midpoint } from '#lib/geometry/distance.ts';
-import { facePairs, faceSingles, type MarkSet } from '#lib/mapping/markSet.ts';
-import type { MidlineMark } from '#lib/mapping/mirrorMarks.ts';
+import { facePairs, faceSingles, type MarkSet } from '#lib/mapping/marks/markSet.ts';
+import type { MidlineMark } from '#lib/mapping/marks/mirrorMarks.ts';
 
 type Props = Readonly<{
   markSet: MarkSet;

@@ -1,5 +1,5 @@
-import { NumberBox } from '#components/calculator/NumberBox.tsx';
-import type { Draft } from '#components/calculator/useCalculator.ts';
+import { NumberBox } from '#components/calculator/fields/NumberBox.tsx';
+import type { Draft } from '#components/calculator/frame/useCalculator.ts';
 import { Icon } from '#components/site/Icon.tsx';
 import { leftIcon, rightIcon } from '#components/site/icons.ts';
 import { fixed } from '#words/number.ts';

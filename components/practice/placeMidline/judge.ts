@@ -1,5 +1,5 @@
 import { lineThrough, xAtHeightMm } from '#lib/geometry/crossing.ts';
-import type { MidlineMark } from '#lib/mapping/mirrorMarks.ts';
+import type { MidlineMark } from '#lib/mapping/marks/mirrorMarks.ts';
 import { placeMidline, type PlaceMidlineGiven } from '#skills/mapping/placeMidline.ts';
 import { untrustedNames } from '#words/midline.ts';
 import { libraryWords, noLibraryWords, placedFeedback } from '#words/skills/placedFeedback.ts';

@@ -1,4 +1,4 @@
-import type { View } from '#components/calculator/MarkStage.tsx';
+import type { View } from '#components/calculator/fields/MarkStage.tsx';
 
 /**
  * The picture: the midline view of a face with room to stand off the middle, a ruler above and below.

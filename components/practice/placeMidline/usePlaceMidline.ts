@@ -1,7 +1,7 @@
 import type { PracticeLevel } from '#lib/face/disturbance.ts';
 import type { Answered } from '#lib/practice/progress.ts';
 import { readWithin } from '#calculators/readWithin.ts';
-import type { Draft } from '#components/calculator/useCalculator.ts';
+import type { Draft } from '#components/calculator/frame/useCalculator.ts';
 import type { PlaceMidlineGiven } from '#skills/mapping/placeMidline.ts';
 import { badAcross, placeMidlineWords } from '#words/skills/placeMidline.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';

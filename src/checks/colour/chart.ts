@@ -1,5 +1,5 @@
-import { xyzToLab, type Lab, type Xyz } from '#lib/colour/lab.ts';
-import { spectrumToXyz } from '#lib/colour/observe.ts';
+import { xyzToLab, type Lab, type Xyz } from '#lib/colour/spaces/lab.ts';
+import { spectrumToXyz } from '#lib/colour/spectrum/observe.ts';
 import type { Check } from '../check.ts';
 import { chartSpectra } from './chartSpectra.ts';
 

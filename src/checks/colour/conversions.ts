@@ -1,7 +1,7 @@
-import { labToXyz, xyzToLab, type Lab, type Xyz } from '#lib/colour/lab.ts';
-import { labToLch } from '#lib/colour/lch.ts';
-import { labToSrgb, screenWhite } from '#lib/colour/srgb.ts';
-import { linearLight, linearToLab, srgbToLab } from '#lib/colour/srgbToLab.ts';
+import { labToXyz, xyzToLab, type Lab, type Xyz } from '#lib/colour/spaces/lab.ts';
+import { labToLch } from '#lib/colour/spaces/lch.ts';
+import { labToSrgb, screenWhite } from '#lib/colour/spaces/srgb.ts';
+import { linearLight, linearToLab, srgbToLab } from '#lib/colour/spaces/srgbToLab.ts';
 import type { SourceId } from '#lib/evidence/bibliography.ts';
 import type { Check } from '../check.ts';
 

@@ -1,4 +1,4 @@
-import { shareAtRandom, shareOfDots } from '#lib/colour/coverage.ts';
+import { shareAtRandom, shareOfDots } from '#lib/colour/coverage/coverage.ts';
 import type { Check } from '../check.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { ciede2000 } from '#lib/colour/ciede2000.ts';
+import { ciede2000 } from '#lib/colour/spaces/ciede2000.ts';
 import type { Check } from '../check.ts';
 import { sharmaPairs } from './sharmaPairs.ts';
 

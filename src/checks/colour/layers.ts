@@ -1,8 +1,13 @@
-import { absorptionRatio, layerOver, layerTransmittance, thickReflectance } from '#lib/colour/kubelkaMunk.ts';
-import { modelValues } from '#lib/colour/modelValues.ts';
+import {
+  absorptionRatio,
+  layerOver,
+  layerTransmittance,
+  thickReflectance,
+} from '#lib/colour/layers/kubelkaMunk.ts';
+import { modelValues } from '#lib/colour/numbers/model.ts';
 import { recipeCount } from '#lib/colour/recipe/recipes.ts';
-import { baselineAbsorption, bloodAbsorption, melanosomeAbsorption } from '#lib/colour/tissue.ts';
-import { ninetyOf } from '#lib/colour/uncertainHealing.ts';
+import { baselineAbsorption, bloodAbsorption, melanosomeAbsorption } from '#lib/colour/layers/tissue.ts';
+import { ninetyOf } from '#lib/colour/healing/uncertainHealing.ts';
 import { drawFrom, drawNormal } from '#lib/quantities/seed.ts';
 import { haemoglobin } from '#lib/tables/haemoglobin.ts';
 import type { Check } from '../check.ts';

@@ -1,6 +1,6 @@
-import { ita } from '#lib/colour/ita.ts';
-import { hueDeg } from '#lib/colour/lch.ts';
-import { srgbToLab } from '#lib/colour/srgbToLab.ts';
+import { ita } from '#lib/colour/spaces/ita.ts';
+import { hueDeg } from '#lib/colour/spaces/lch.ts';
+import { srgbToLab } from '#lib/colour/spaces/srgbToLab.ts';
 import type { Check } from '../check.ts';
 
 const primaries = {

@@ -1,5 +1,5 @@
-import type { Lamp } from '#lib/colour/lamps.ts';
-import { whiteOf } from '#lib/colour/observe.ts';
+import type { Lamp } from '#lib/colour/spectrum/lamps.ts';
+import { whiteOf } from '#lib/colour/spectrum/observe.ts';
 import type { Check } from '../check.ts';
 
 const white = (lamp: Lamp, axis: 'x' | 'z', printed: number): Check => ({

@@ -1,4 +1,4 @@
-import { biweight } from '#lib/mapping/robustMidline.ts';
+import { biweight } from '#lib/mapping/midline/robustMidline.ts';
 
 /**
  * The biweight location as the Dataplot manual prints it, built on our weight: start at the median, cut off

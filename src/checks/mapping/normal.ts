@@ -1,5 +1,5 @@
-import { falseAlarmRate, familyCoverageFactor } from '#lib/mapping/familyWise.ts';
-import { medianToSpread } from '#lib/mapping/robustMidline.ts';
+import { falseAlarmRate, familyCoverageFactor } from '#lib/mapping/uncertainty/familyWise.ts';
+import { medianToSpread } from '#lib/mapping/midline/robustMidline.ts';
 import { normalShareBelow, normalUpperPoint } from '#lib/quantities/normal.ts';
 import type { Check } from '../check.ts';
 

@@ -1,7 +1,7 @@
-import { meanOfReadings } from '#lib/mapping/error/meanOfReadings.ts';
-import { spreadInterval } from '#lib/mapping/error/spreadInterval.ts';
-import { studentFactor } from '#lib/mapping/error/studentFactor.ts';
-import { repeatabilityMm, technicalError } from '#lib/mapping/technicalError.ts';
+import { meanOfReadings } from '#lib/mapping/uncertainty/meanOfReadings.ts';
+import { spreadInterval } from '#lib/mapping/uncertainty/spreadInterval.ts';
+import { studentFactor } from '#lib/mapping/uncertainty/studentFactor.ts';
+import { repeatabilityMm, technicalError } from '#lib/mapping/uncertainty/technicalError.ts';
 import { chiSquarePoint } from '#lib/quantities/chiSquare.ts';
 import type { Check } from '../check.ts';
 

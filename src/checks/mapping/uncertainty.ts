@@ -3,10 +3,10 @@ import {
   markUncertaintyMm,
   rectangularMm,
   smallestRealDifferenceMm,
-} from '#lib/mapping/budget.ts';
-import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
-import { rowUncertainty } from '#lib/mapping/markRow.ts';
-import { repeatabilityMm, technicalError } from '#lib/mapping/technicalError.ts';
+} from '#lib/mapping/uncertainty/budget.ts';
+import { familyCoverageFactor } from '#lib/mapping/uncertainty/familyWise.ts';
+import { rowUncertainty } from '#lib/mapping/uncertainty/markRow.ts';
+import { repeatabilityMm, technicalError } from '#lib/mapping/uncertainty/technicalError.ts';
 import type { Check } from '../check.ts';
 
 /**

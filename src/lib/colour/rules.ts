@@ -1,6 +1,6 @@
 import type { Rule } from '../evidence/rule.ts';
 import type { ColourFactId } from './facts.ts';
-import { modelValues } from './modelValues.ts';
+import { modelValues } from './numbers/model.ts';
 
 /** What the rules of colour ask. Answers: yes/no, a number, or one of the words given. */
 export const colourQuestions = [

@@ -1,6 +1,6 @@
-import { bottleOf as insideBottle } from '../colour/bottles.ts';
+import { bottleOf as insideBottle } from '../colour/pigment/bottles.ts';
 import { labelFaultsOf as insideFaults, type InkLabel } from '../colour/label/labelFault.ts';
-import { masstone as insideMasstone } from '../colour/masstone.ts';
+import { masstone as insideMasstone } from '../colour/layers/masstone.ts';
 import { calibrateSpectra as insideSpectra } from '../colour/own/calibrateSpectra.ts';
 import {
   calibrateSwatches as insideSwatches,
@@ -9,8 +9,8 @@ import {
 } from '../colour/own/calibrateSwatches.ts';
 import { readyBottle as insideReady, type OwnContent } from '../colour/own/ownBottle.ts';
 import { ownSlots } from '../colour/own/ownSlots.ts';
-import { mixLayer as insideMix } from '../colour/pigments.ts';
-import { swatchTrust as insideTrust } from '../colour/swatchTrust.ts';
+import { mixLayer as insideMix } from '../colour/pigment/pigments.ts';
+import { swatchTrust as insideTrust } from '../colour/pigment/swatchTrust.ts';
 import * as of from './colourDomains.ts';
 import {
   above0,
@@ -26,8 +26,8 @@ import {
   type Checked,
 } from './domain.ts';
 
-export { bottleIds, type BottleId } from '../colour/bottleIds.ts';
-export { bottles, noPigment, type Bottle, type Parts } from '../colour/bottles.ts';
+export { bottleIds, type BottleId } from '../colour/pigment/bottleIds.ts';
+export { bottles, noPigment, type Bottle, type Parts } from '../colour/pigment/bottles.ts';
 export { labelFaults, type InkLabel, type LabelFault } from '../colour/label/labelFault.ts';
 export type { Calibrated } from '../colour/own/calibrateSpectra.ts';
 export {

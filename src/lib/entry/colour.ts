@@ -1,40 +1,46 @@
-import { bottleMoves as insideMoves } from '../colour/bottleMoves.ts';
-import { drift as insideDrift } from '../colour/drift.ts';
-import { healedColour as insideHealed } from '../colour/healedColour.ts';
-import { asPutIn as insidePutIn, mixOutlook as insideOutlook } from '../colour/mixOutlook.ts';
-import { overOldPigment as insideOver } from '../colour/oldPigment.ts';
-import { partedAt as insideParted, skinOptics as insideOptics } from '../colour/skinOptics.ts';
-import { skinSpectrum as insideSkin } from '../colour/skinSpectrum.ts';
+import { bottleMoves as insideMoves } from '../colour/pigment/bottleMoves.ts';
+import { drift as insideDrift } from '../colour/healing/drift.ts';
+import { healedColour as insideHealed } from '../colour/healing/healedColour.ts';
+import { asPutIn as insidePutIn, mixOutlook as insideOutlook } from '../colour/healing/mixOutlook.ts';
+import { overOldPigment as insideOver } from '../colour/pigment/oldPigment.ts';
+import { partedAt as insideParted, skinOptics as insideOptics } from '../colour/layers/skinOptics.ts';
+import { skinSpectrum as insideSkin } from '../colour/layers/skinSpectrum.ts';
 import {
   leftOf as insideLeft,
   outcomesAround as insideOutcomes,
   plainPrediction as insidePlain,
   simulatedHealings as insideHealings,
-} from '../colour/uncertainHealing.ts';
-import { underLamps as insideLamps } from '../colour/underLamps.ts';
-import { whatMatters as insideMatters, type Mix } from '../colour/whatMatters.ts';
+} from '../colour/healing/uncertainHealing.ts';
+import { underLamps as insideLamps } from '../colour/spectrum/underLamps.ts';
+import { whatMatters as insideMatters, type Mix } from '../colour/healing/whatMatters.ts';
 import * as of from './colourDomains.ts';
 import { list, maybe, refusing, shape, throwing, type Checked } from './domain.ts';
 import { draws, most, seed, share, years } from './units.ts';
 
-export type { BottleMove } from '../colour/bottleMoves.ts';
-export type { LabRanges, Predicted } from '../colour/darkPart.ts';
-export type { DriftPoint, Nine } from '../colour/drift.ts';
-export type { Setting } from '../colour/healedColour.ts';
-export type { Move as ColourMove } from '../colour/hueCosine.ts';
-export type { MixOutlook, Outlook } from '../colour/mixOutlook.ts';
-export { modelValues } from '../colour/modelValues.ts';
-export type { OverOldPigment } from '../colour/oldPigment.ts';
-export { pigmentIds, pigmentLayers, type Factors, type PigmentId, type Shares } from '../colour/pigments.ts';
-export type { SkinOptics, VeiledSkin } from '../colour/skinOptics.ts';
-export type { NoSkinSpectrum, SkinSpectrum } from '../colour/skinSpectrum.ts';
-export type { Triple } from '../colour/solve3.ts';
-export { startAgeing, startDoubts } from '../colour/startPlan.ts';
-export type { SwatchTrust } from '../colour/swatchTrust.ts';
-export type { Ageing, AtYears, Doubts, Kept, Outcomes, Plan } from '../colour/uncertainHealing.ts';
-export type { TwoLooks, UnderLamps } from '../colour/underLamps.ts';
-export type { LayerSpectrum, SkinFractions } from '../colour/veil.ts';
-export type { Cause, Matter, Mix } from '../colour/whatMatters.ts';
+export type { BottleMove } from '../colour/pigment/bottleMoves.ts';
+export type { LabRanges, Predicted } from '../colour/layers/darkPart.ts';
+export type { DriftPoint, Nine } from '../colour/healing/drift.ts';
+export type { Setting } from '../colour/healing/healedColour.ts';
+export type { Move as ColourMove } from '../colour/spaces/hueCosine.ts';
+export type { MixOutlook, Outlook } from '../colour/healing/mixOutlook.ts';
+export { modelValues } from '../colour/numbers/model.ts';
+export type { OverOldPigment } from '../colour/pigment/oldPigment.ts';
+export {
+  pigmentIds,
+  pigmentLayers,
+  type Factors,
+  type PigmentId,
+  type Shares,
+} from '../colour/pigment/pigments.ts';
+export type { SkinOptics, VeiledSkin } from '../colour/layers/skinOptics.ts';
+export type { NoSkinSpectrum, SkinSpectrum } from '../colour/layers/skinSpectrum.ts';
+export type { Triple } from '../algebra/solve3.ts';
+export { startAgeing, startDoubts } from '../colour/numbers/ageing.ts';
+export type { SwatchTrust } from '../colour/pigment/swatchTrust.ts';
+export type { Ageing, AtYears, Doubts, Kept, Outcomes, Plan } from '../colour/healing/uncertainHealing.ts';
+export type { TwoLooks, UnderLamps } from '../colour/spectrum/underLamps.ts';
+export type { LayerSpectrum, SkinFractions } from '../colour/layers/veil.ts';
+export type { Cause, Matter, Mix } from '../colour/healing/whatMatters.ts';
 
 const { lab, lamp } = of;
 

@@ -1,15 +1,15 @@
-import { bandCount } from '../colour/bands.ts';
-import { wholeOf, type Bottle, type Parts } from '../colour/bottles.ts';
-import type { Dots, Strokes } from '../colour/coverage.ts';
-import type { Setting } from '../colour/healedColour.ts';
-import type { Layer } from '../colour/kubelkaMunk.ts';
-import type { Lab, Xyz } from '../colour/lab.ts';
-import { lamps } from '../colour/lamps.ts';
-import { pigmentIds, type Factors, type Shares } from '../colour/pigments.ts';
-import type { Surface } from '../colour/saunderson.ts';
-import type { SkinOptics } from '../colour/skinOptics.ts';
-import type { Rgb } from '../colour/srgbToLab.ts';
-import type { Ageing, Doubts, Plan } from '../colour/uncertainHealing.ts';
+import { bandCount } from '../colour/spectrum/bands.ts';
+import { wholeOf, type Bottle, type Parts } from '../colour/pigment/bottles.ts';
+import type { Dots, Strokes } from '../colour/coverage/coverage.ts';
+import type { Setting } from '../colour/healing/healedColour.ts';
+import type { Layer } from '../colour/layers/kubelkaMunk.ts';
+import type { Lab, Xyz } from '../colour/spaces/lab.ts';
+import { lamps } from '../colour/spectrum/lamps.ts';
+import { pigmentIds, type Factors, type Shares } from '../colour/pigment/pigments.ts';
+import type { Surface } from '../colour/layers/saunderson.ts';
+import type { SkinOptics } from '../colour/layers/skinOptics.ts';
+import type { Rgb } from '../colour/spaces/srgbToLab.ts';
+import type { Ageing, Doubts, Plan } from '../colour/healing/uncertainHealing.ts';
 import {
   above0,
   also,

@@ -3,18 +3,18 @@ import {
   shareAtRandom as insideRandom,
   shareOfDots as insideDots,
   strokesForShare as insideCount,
-} from '../colour/coverage.ts';
+} from '../colour/coverage/coverage.ts';
 import {
   dotsWithin as insideDotsWithin,
   strokesWithin as insideStrokesWithin,
-} from '../colour/coverageWithin.ts';
-import { widened as insideWidened } from '../colour/widened.ts';
+} from '../colour/coverage/coverageWithin.ts';
+import { widened as insideWidened } from '../colour/coverage/widened.ts';
 import * as of from './colourDomains.ts';
 import { called, shape, throwing, yesOrNo } from './domain.ts';
 import { lengthMm, share } from './units.ts';
 
-export type { Dots, Strokes } from '../colour/coverage.ts';
-export type { ShareWithin } from '../colour/coverageWithin.ts';
+export type { Dots, Strokes } from '../colour/coverage/coverage.ts';
+export type { ShareWithin } from '../colour/coverage/coverageWithin.ts';
 
 /** Share of skin covered by strokes side by side. */
 export const shareApart: typeof insideApart = throwing(insideApart, 'strokes', of.strokes);

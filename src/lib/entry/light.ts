@@ -1,19 +1,25 @@
-import { ciede2000 as insideDifference } from '../colour/ciede2000.ts';
-import { ita as insideIta } from '../colour/ita.ts';
+import { ciede2000 as insideDifference } from '../colour/spaces/ciede2000.ts';
+import { ita as insideIta } from '../colour/spaces/ita.ts';
 import {
   absorptionRatio as insideRatio,
   layerOver as insideOver,
   layerTransmittance as insideThrough,
   thickReflectance as insideThick,
   underLayer as insideUnder,
-} from '../colour/kubelkaMunk.ts';
-import { labToXyz as insideToXyz, xyzToLab as insideToLab } from '../colour/lab.ts';
-import { labToLch as insideToLch, lchToLab as insideFromLch, type Lch } from '../colour/lch.ts';
-import { spectrumToLab as insideSpectrumLab, spectrumToXyz as insideSpectrumXyz } from '../colour/observe.ts';
-import { seenThroughSurface as insideSeen, withinSurface as insideWithin } from '../colour/saunderson.ts';
-import { smoothSpectrum as insideSmooth } from '../colour/smoothSpectrum.ts';
-import { labToSrgb as insideToSrgb, srgbToHex as insideHex, type Srgb } from '../colour/srgb.ts';
-import { srgbToLab as insideFromSrgb } from '../colour/srgbToLab.ts';
+} from '../colour/layers/kubelkaMunk.ts';
+import { labToXyz as insideToXyz, xyzToLab as insideToLab } from '../colour/spaces/lab.ts';
+import { labToLch as insideToLch, lchToLab as insideFromLch, type Lch } from '../colour/spaces/lch.ts';
+import {
+  spectrumToLab as insideSpectrumLab,
+  spectrumToXyz as insideSpectrumXyz,
+} from '../colour/spectrum/observe.ts';
+import {
+  seenThroughSurface as insideSeen,
+  withinSurface as insideWithin,
+} from '../colour/layers/saunderson.ts';
+import { smoothSpectrum as insideSmooth } from '../colour/spectrum/smoothSpectrum.ts';
+import { labToSrgb as insideToSrgb, srgbToHex as insideHex, type Srgb } from '../colour/spaces/srgb.ts';
+import { srgbToLab as insideFromSrgb } from '../colour/spaces/srgbToLab.ts';
 import {
   lightnessTooHigh as insideTooHigh,
   lightSlope as insideSlope,
@@ -39,16 +45,16 @@ import {
 } from './domain.ts';
 import { degrees, most, share } from './units.ts';
 
-export type { Spectrum } from '../colour/bands.ts';
-export { lamps, type Lamp } from '../colour/lamps.ts';
-export type { Lab, Xyz } from '../colour/lab.ts';
-export type { Lch } from '../colour/lch.ts';
-export type { Srgb } from '../colour/srgb.ts';
-export type { Rgb } from '../colour/srgbToLab.ts';
-export { itaClasses, type Ita, type ItaClass } from '../colour/ita.ts';
-export type { Layer, Under } from '../colour/kubelkaMunk.ts';
-export type { Surface } from '../colour/saunderson.ts';
-export type { SmoothSpectrum } from '../colour/smoothSpectrum.ts';
+export type { Spectrum } from '../colour/spectrum/bands.ts';
+export { lamps, type Lamp } from '../colour/spectrum/lamps.ts';
+export type { Lab, Xyz } from '../colour/spaces/lab.ts';
+export type { Lch } from '../colour/spaces/lch.ts';
+export type { Srgb } from '../colour/spaces/srgb.ts';
+export type { Rgb } from '../colour/spaces/srgbToLab.ts';
+export { itaClasses, type Ita, type ItaClass } from '../colour/spaces/ita.ts';
+export type { Layer, Under } from '../colour/layers/kubelkaMunk.ts';
+export type { Surface } from '../colour/layers/saunderson.ts';
+export type { SmoothSpectrum } from '../colour/spectrum/smoothSpectrum.ts';
 export type { HueLean } from '../colour/reading/hueLean.ts';
 export type { LabBox, Span } from '../colour/reading/labBox.ts';
 export type { LightSlope } from '../colour/reading/lightSlope.ts';

@@ -1,17 +1,17 @@
-import { compareSets as insideCompareSets } from '../mapping/compareSets.ts';
-import { decomposeBrows as insideDecompose } from '../mapping/decomposeBrows.ts';
+import { compareSets as insideCompareSets } from '../mapping/compare/compareSets.ts';
+import { decomposeBrows as insideDecompose } from '../mapping/compare/decomposeBrows.ts';
 import {
   faceFrame as insideFrame,
   toFace as insideToFace,
   toPicture as insideToPicture,
-} from '../mapping/faceFrame.ts';
-import { browMarks } from '../mapping/markSet.ts';
-import { fitMidline as insideMidline } from '../mapping/midline.ts';
-import { mirrorMarksOf as insideMirror } from '../mapping/mirrorMarks.ts';
-import { readFace as insideRead, type ReadingChoices } from '../mapping/readFace.ts';
-import { fitRobustMidline as insideRobust } from '../mapping/robustMidline.ts';
-import { rollDeg as insideRoll } from '../mapping/roll.ts';
-import { compareSides as insideSides } from '../mapping/sides.ts';
+} from '../mapping/marks/faceFrame.ts';
+import { browMarks } from '../mapping/marks/markSet.ts';
+import { fitMidline as insideMidline } from '../mapping/midline/midline.ts';
+import { mirrorMarksOf as insideMirror } from '../mapping/marks/mirrorMarks.ts';
+import { readFace as insideRead, type ReadingChoices } from '../mapping/compare/readFace.ts';
+import { fitRobustMidline as insideRobust } from '../mapping/midline/robustMidline.ts';
+import { rollDeg as insideRoll } from '../mapping/marks/roll.ts';
+import { compareSides as insideSides } from '../mapping/compare/sides.ts';
 import { between, above0, each, list, maybe, refusing, shape, throwing, type Checked } from './domain.ts';
 import * as of from './mappingDomains.ts';
 import { bothSides, errorMm, lengthMm, line, point } from './units.ts';
@@ -30,29 +30,29 @@ export {
   type Side,
   type SkinState,
   type Taken,
-} from '../mapping/markSet.ts';
-export { midlineMarks, type MidlineMark } from '../mapping/mirrorMarks.ts';
-export { levelReferences, type LevelReference } from '../mapping/levelReference.ts';
-export { bands, type Band, type NoticeThresholds } from '../mapping/band.ts';
-export type { Brow, Brows } from '../mapping/brow.ts';
-export type { BrowRecord } from '../mapping/browRecord.ts';
+} from '../mapping/marks/markSet.ts';
+export { midlineMarks, type MidlineMark } from '../mapping/marks/mirrorMarks.ts';
+export { levelReferences, type LevelReference } from '../mapping/marks/levelReference.ts';
+export { bands, type Band, type NoticeThresholds } from '../mapping/compare/band.ts';
+export type { Brow, Brows } from '../mapping/marks/brow.ts';
+export type { BrowRecord } from '../mapping/marks/browRecord.ts';
 export type {
   BrowReading,
   Difference,
   FaceReading,
   NoFaceReading,
   ReadingChoices,
-} from '../mapping/readFace.ts';
-export type { MarkChange, SetComparison } from '../mapping/compareSets.ts';
-export type { Unlike } from '../mapping/reading/howTaken.ts';
-export type { MidlineFit, MirrorMarks, NoMidline } from '../mapping/midline.ts';
-export type { RobustMidline } from '../mapping/robustMidline.ts';
-export type { FaceFrame, FacePoint } from '../mapping/faceFrame.ts';
-export type { MarkSides } from '../mapping/sides.ts';
-export type { BrowDecomposition, BrowDecompositionFit } from '../mapping/decomposeBrows.ts';
-export type { Repeat, TechnicalError } from '../mapping/technicalError.ts';
-export type { FacePointRows, FaceRows } from '../mapping/propagate.ts';
-export type { MarkRow } from '../mapping/markRow.ts';
+} from '../mapping/compare/readFace.ts';
+export type { MarkChange, SetComparison } from '../mapping/compare/compareSets.ts';
+export type { Unlike } from '../mapping/compare/howTaken.ts';
+export type { MidlineFit, MirrorMarks, NoMidline } from '../mapping/midline/midline.ts';
+export type { RobustMidline } from '../mapping/midline/robustMidline.ts';
+export type { FaceFrame, FacePoint } from '../mapping/marks/faceFrame.ts';
+export type { MarkSides } from '../mapping/compare/sides.ts';
+export type { BrowDecomposition, BrowDecompositionFit } from '../mapping/compare/decomposeBrows.ts';
+export type { Repeat, TechnicalError } from '../mapping/uncertainty/technicalError.ts';
+export type { FacePointRows, FaceRows } from '../mapping/uncertainty/propagate.ts';
+export type { MarkRow } from '../mapping/uncertainty/markRow.ts';
 
 const choices = shape<ReadingChoices>({
   levelReference: of.levelReference,

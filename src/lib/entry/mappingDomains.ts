@@ -1,7 +1,7 @@
-import type { Brow, Brows } from '../mapping/brow.ts';
-import type { BudgetLine, Reading } from '../mapping/budget.ts';
-import type { FaceFrame, FacePoint } from '../mapping/faceFrame.ts';
-import { levelReferences } from '../mapping/levelReference.ts';
+import type { Brow, Brows } from '../mapping/marks/brow.ts';
+import type { BudgetLine, Reading } from '../mapping/uncertainty/budget.ts';
+import type { FaceFrame, FacePoint } from '../mapping/marks/faceFrame.ts';
+import { levelReferences } from '../mapping/marks/levelReference.ts';
 import {
   browMarks,
   facePairs,
@@ -9,8 +9,8 @@ import {
   type MarkSet,
   type PairMarks,
   type Taken,
-} from '../mapping/markSet.ts';
-import type { MirrorMarks } from '../mapping/midline.ts';
+} from '../mapping/marks/markSet.ts';
+import type { MirrorMarks } from '../mapping/midline/midline.ts';
 import type { Edge } from '../mapping/outline/edge.ts';
 import type { Edges } from '../mapping/outline/edges.ts';
 import { outlineOf, type Outline } from '../mapping/outline/outline.ts';
@@ -18,7 +18,7 @@ import type { HalfEdge } from '../mapping/outline/halfEdge.ts';
 import type { HeadPose } from '../mapping/pose/headPose.ts';
 import { frontEdges } from '../mapping/placing/drawnLengths.ts';
 import { placingMarkNames, type PlacingMarks } from '../mapping/placing/placingMarks.ts';
-import type { Repeat } from '../mapping/technicalError.ts';
+import type { Repeat } from '../mapping/uncertainty/technicalError.ts';
 import { also, between, each, either, list, ok, oneOf, shape, whole, type Domain } from './domain.ts';
 import {
   bothSides,

@@ -3,20 +3,23 @@ import {
   markUncertaintyMm as insideUncertainty,
   readingsNeeded as insideNeeded,
   smallestRealDifferenceMm as insideSmallest,
-} from '../mapping/budget.ts';
-import { falseAlarmRate as insideRate, familyCoverageFactor as insideFamily } from '../mapping/familyWise.ts';
+} from '../mapping/uncertainty/budget.ts';
+import {
+  falseAlarmRate as insideRate,
+  familyCoverageFactor as insideFamily,
+} from '../mapping/uncertainty/familyWise.ts';
 import {
   repeatabilityMm as insideRepeat,
   technicalError as insideTechnical,
-} from '../mapping/technicalError.ts';
+} from '../mapping/uncertainty/technicalError.ts';
 import {
   differenceReachedByMm as insideReached,
   shareAtLeast as insideAtLeast,
-} from '../mapping/usualDifference.ts';
-import { comparePasses as insidePasses } from '../mapping/error/comparePasses.ts';
-import { meanOfReadings as insideMean } from '../mapping/error/meanOfReadings.ts';
-import { spreadInterval as insideSpread } from '../mapping/error/spreadInterval.ts';
-import { studentFactor as insideStudent } from '../mapping/error/studentFactor.ts';
+} from '../mapping/compare/usualDifference.ts';
+import { comparePasses as insidePasses } from '../mapping/uncertainty/comparePasses.ts';
+import { meanOfReadings as insideMean } from '../mapping/uncertainty/meanOfReadings.ts';
+import { spreadInterval as insideSpread } from '../mapping/uncertainty/spreadInterval.ts';
+import { studentFactor as insideStudent } from '../mapping/uncertainty/studentFactor.ts';
 import {
   afterFirstPass as insideAfter,
   browAfterFirstPass as insideBrowAfter,
@@ -24,15 +27,15 @@ import {
 } from '../mapping/again/afterFirstPass.ts';
 import { fakedHeightMm as insideFaked } from '../mapping/level/fakedHeight.ts';
 import { tiltBehind as insideTilt } from '../mapping/level/tiltBehind.ts';
-import { compareHeights as insideHeights, type HeightReading } from '../mapping/reading/compareHeights.ts';
+import { compareHeights as insideHeights, type HeightReading } from '../mapping/compare/compareHeights.ts';
 import { between, above0, list, maybe, refusing, shape, throwing, whole, type Checked } from './domain.ts';
 import * as of from './mappingDomains.ts';
 import { bothSides, degrees, errorMm, factor, lengthMm, onFaceMm, share } from './units.ts';
 
-export type { BudgetLine, Reading, ReadingsNeeded } from '../mapping/budget.ts';
-export type { PassComparison } from '../mapping/error/comparePasses.ts';
-export type { MeanOfReadings } from '../mapping/error/meanOfReadings.ts';
-export type { SpreadInterval } from '../mapping/error/spreadInterval.ts';
+export type { BudgetLine, Reading, ReadingsNeeded } from '../mapping/uncertainty/budget.ts';
+export type { PassComparison } from '../mapping/uncertainty/comparePasses.ts';
+export type { MeanOfReadings } from '../mapping/uncertainty/meanOfReadings.ts';
+export type { SpreadInterval } from '../mapping/uncertainty/spreadInterval.ts';
 export type {
   AgainChoices,
   AgainRefusal,
@@ -42,7 +45,7 @@ export type {
 } from '../mapping/again/afterFirstPass.ts';
 export type { NextStep, StopReason } from '../mapping/again/nextStep.ts';
 export type { TiltBehind } from '../mapping/level/tiltBehind.ts';
-export type { HeightReading, HeightsCompared } from '../mapping/reading/compareHeights.ts';
+export type { HeightReading, HeightsCompared } from '../mapping/compare/compareHeights.ts';
 
 /** Technical error of measurement from pairs of readings, mm. */
 export const technicalError: Checked<typeof insideTechnical> = refusing(

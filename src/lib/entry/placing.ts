@@ -16,7 +16,7 @@ import {
   placeFrontAndTail as insidePlace,
   type PlacingChoices,
 } from '../mapping/placing/placeFrontAndTail.ts';
-import { browMarks } from '../mapping/markSet.ts';
+import { browMarks } from '../mapping/marks/markSet.ts';
 import { placingMarkNames, placingMarksOf as insideMarks } from '../mapping/placing/placingMarks.ts';
 import {
   sharedTailLine as insideShared,

@@ -1,4 +1,4 @@
-import { browMarks } from '../mapping/markSet.ts';
+import { browMarks } from '../mapping/marks/markSet.ts';
 import { growthFromMarginMm as insideMargin, growthSince as insideGrowth } from '../mapping/plan/growth.ts';
 import type { ApprovedLimits } from '../mapping/plan/limits.ts';
 import { readOldShape as insideOld, type OldShape } from '../mapping/plan/oldShape.ts';

@@ -1,19 +1,19 @@
-import { fittingSet as insideFitting } from '../colour/why/fittingSet.ts';
-import { dosesBetween as insideDoses } from '../colour/why/healingAxes.ts';
+import { fittingSet as insideFitting } from '../colour/healing/fittingSet.ts';
+import { dosesBetween as insideDoses } from '../colour/healing/healingAxes.ts';
 import {
   healingMap as insideMap,
   type HealedReading,
   type HealedWork,
   type HealingAxes,
   type HealingCell,
-} from '../colour/why/healingMap.ts';
+} from '../colour/healing/healingMap.ts';
 import * as of from './colourDomains.ts';
 import { above0, between, list, shape, throwing } from './domain.ts';
 import { share, years } from './units.ts';
 
-export type { CellLook, DepthRow, Ends, FittingSet } from '../colour/why/fittingSet.ts';
-export { depthsLookedAt, lossesLookedAt } from '../colour/why/healingAxes.ts';
-export type { HealedReading, HealedWork, HealingAxes, HealingCell } from '../colour/why/healingMap.ts';
+export type { CellLook, DepthRow, Ends, FittingSet } from '../colour/healing/fittingSet.ts';
+export { depthsLookedAt, lossesLookedAt } from '../colour/healing/healingAxes.ts';
+export type { HealedReading, HealedWork, HealingAxes, HealingCell } from '../colour/healing/healingMap.ts';
 
 const { lab } = of;
 

@@ -1,5 +1,5 @@
 import type { PointMm } from '../geometry/point.ts';
-import type { BrowMark, FacePair, MarkSet, PairMarks, Taken } from '../mapping/markSet.ts';
+import type { BrowMark, FacePair, MarkSet, PairMarks, Taken } from '../mapping/marks/markSet.ts';
 import type { Spot } from './spot.ts';
 import { outward, type Landmarks, type SideSpots } from './landmarks.ts';
 import { rolled, rolledPoint } from './roll.ts';

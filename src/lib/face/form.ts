@@ -1,4 +1,4 @@
-import type { Side } from '../mapping/markSet.ts';
+import type { Side } from '../mapping/marks/markSet.ts';
 import type { Spot, Spots } from './spot.ts';
 
 /** How the upper lid lies: crease in sight, fold over the crease, no crease, deep-set. */

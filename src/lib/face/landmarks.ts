@@ -1,4 +1,4 @@
-import type { BrowMark, FacePair, FaceSingle, Side } from '../mapping/markSet.ts';
+import type { BrowMark, FacePair, FaceSingle, Side } from '../mapping/marks/markSet.ts';
 import type { Spot } from './spot.ts';
 
 /** The five marks of one brow: u straight out from the midline, v above the pupil line, millimetres. */

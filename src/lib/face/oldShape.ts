@@ -1,5 +1,5 @@
-import type { Brow } from '../mapping/brow.ts';
-import type { FacePoint } from '../mapping/faceFrame.ts';
+import type { Brow } from '../mapping/marks/brow.ts';
+import type { FacePoint } from '../mapping/marks/faceFrame.ts';
 import { listOf, heightsOf } from '../mapping/plan/heights.ts';
 import { edgeSpans, heightRow, type EdgeSpan } from '../mapping/plan/edgeSpans.ts';
 import { rowValue } from '../mapping/plan/row.ts';

@@ -1,4 +1,4 @@
-import type { BrowMark, FacePair, FaceSingle, Side } from '../mapping/markSet.ts';
+import type { BrowMark, FacePair, FaceSingle, Side } from '../mapping/marks/markSet.ts';
 import { posedSolid, type CameraMm, type HeadPose } from '../mapping/pose/headPose.ts';
 import { betweenPupils, depthMm } from '../mapping/pose/modelHead.ts';
 import { pictureOf } from '../mapping/pose/pinhole.ts';

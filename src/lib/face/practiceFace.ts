@@ -1,7 +1,11 @@
 import { drawFrom, seedFrom } from '../quantities/seed.ts';
-import { budgetMm, differenceUncertaintyMm, smallestRealDifferenceMm } from '../mapping/budget.ts';
-import { browMarks, type MarkSet } from '../mapping/markSet.ts';
-import { mappingValues } from '../mapping/values.ts';
+import {
+  budgetMm,
+  differenceUncertaintyMm,
+  smallestRealDifferenceMm,
+} from '../mapping/uncertainty/budget.ts';
+import { browMarks, type MarkSet } from '../mapping/marks/markSet.ts';
+import { mappingValues } from '../mapping/numbers/values.ts';
 import { landmarksFrom } from './bones.ts';
 import { plannedBrow } from './browPlan.ts';
 import { disturbanceFor, disturbedBrow, type PracticeLevel } from './disturbance.ts';

@@ -1,4 +1,4 @@
-import { mappingValues } from '../mapping/values.ts';
+import { mappingValues } from '../mapping/numbers/values.ts';
 import { drawNormalWithin, drawOne, type Draw } from '../quantities/seed.ts';
 
 /** A normal distribution inside limits: what a practice face's measure is drawn from. */

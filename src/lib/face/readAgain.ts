@@ -1,5 +1,5 @@
 import type { PointMm } from '../geometry/point.ts';
-import type { BrowMark, FacePair, MarkSet, PairMarks } from '../mapping/markSet.ts';
+import type { BrowMark, FacePair, MarkSet, PairMarks } from '../mapping/marks/markSet.ts';
 import { drawFrom, drawNormalWithin, seedFrom } from '../quantities/seed.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { browMarks, type BrowMark } from '../mapping/markSet.ts';
+import { browMarks, type BrowMark } from '../mapping/marks/markSet.ts';
 import type { Disturbance } from './disturbance.ts';
 import type { Face } from './face.ts';
 

@@ -1,6 +1,6 @@
-import type { Brow } from '../mapping/brow.ts';
-import { forBrowMarks } from '../mapping/browRecord.ts';
-import type { FacePoint } from '../mapping/faceFrame.ts';
+import type { Brow } from '../mapping/marks/brow.ts';
+import { forBrowMarks } from '../mapping/marks/browRecord.ts';
+import type { FacePoint } from '../mapping/marks/faceFrame.ts';
 import { seedFrom } from '../quantities/seed.ts';
 import type { Face } from './face.ts';
 import type { Form } from './form.ts';

@@ -4,34 +4,40 @@ import type { Method } from '../evidence/method.ts';
 export const mappingMethods = {
   'midline-by-reflection': {
     sources: ['mardia-2000', 'klingenberg-2002'],
-    file: 'src/lib/mapping/midline.ts',
+    file: 'src/lib/mapping/midline/midline.ts',
   },
   'weighing-marks-down': {
     sources: ['beaton-tukey-1974', 'statsmodels-biweight'],
-    file: 'src/lib/mapping/robustMidline.ts',
+    file: 'src/lib/mapping/midline/robustMidline.ts',
   },
   'technical-error': {
     sources: ['dahlberg-1940', 'galvao-2012', 'perini-2005'],
-    file: 'src/lib/mapping/technicalError.ts',
+    file: 'src/lib/mapping/uncertainty/technicalError.ts',
   },
   repeatability: {
     sources: ['bland-repeatability', 'bland-altman-1999'],
-    file: 'src/lib/mapping/technicalError.ts',
+    file: 'src/lib/mapping/uncertainty/technicalError.ts',
   },
-  'adding-uncertainties': { sources: ['jcgm-100-2008', 'nist-tn-1297'], file: 'src/lib/mapping/budget.ts' },
+  'adding-uncertainties': {
+    sources: ['jcgm-100-2008', 'nist-tn-1297'],
+    file: 'src/lib/mapping/uncertainty/budget.ts',
+  },
   'few-readings': {
     sources: ['nist-t-table', 'jcgm-100-2008'],
-    file: 'src/lib/mapping/error/studentFactor.ts',
+    file: 'src/lib/mapping/uncertainty/studentFactor.ts',
   },
   'how-well-an-error-is-known': {
     sources: ['nist-chi-square-table', 'boost-chi-square'],
-    file: 'src/lib/mapping/error/spreadInterval.ts',
+    file: 'src/lib/mapping/uncertainty/spreadInterval.ts',
   },
   'shift-and-scatter': {
     sources: ['houston-1983', 'bland-altman-1999'],
-    file: 'src/lib/mapping/error/comparePasses.ts',
+    file: 'src/lib/mapping/uncertainty/comparePasses.ts',
   },
-  'many-comparisons': { sources: ['sidak-1967', 'sidak-article'], file: 'src/lib/mapping/familyWise.ts' },
+  'many-comparisons': {
+    sources: ['sidak-1967', 'sidak-article'],
+    file: 'src/lib/mapping/uncertainty/familyWise.ts',
+  },
   'anchors-of-the-front': {
     sources: ['yalcinkaya-2014', 'alex-2004'],
     file: 'src/lib/mapping/placing/anchorDistances.ts',

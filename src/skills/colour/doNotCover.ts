@@ -1,4 +1,4 @@
-import { modelValues } from '#lib/colour/modelValues.ts';
+import { modelValues } from '#lib/colour/numbers/model.ts';
 import { drawFrom, drawOne, type Draw } from '#lib/quantities/seed.ts';
 import {
   coverAnswers,

@@ -1,4 +1,4 @@
-import { hueDeg } from '#lib/colour/lch.ts';
+import { hueDeg } from '#lib/colour/spaces/lch.ts';
 import { drawFrom, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import {
   bothAngles,

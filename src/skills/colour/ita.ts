@@ -1,4 +1,4 @@
-import { hueDeg } from '#lib/colour/lch.ts';
+import { hueDeg } from '#lib/colour/spaces/lch.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawOne, drawWhole } from '#lib/quantities/seed.ts';
 import { skinClients, type ItaGiven } from '#words/skills/ita.ts';

@@ -1,4 +1,4 @@
-import type { bottleIds } from '#lib/colour/bottleIds.ts';
+import type { bottleIds } from '#lib/colour/pigment/bottleIds.ts';
 
 type Three = readonly [number, number, number];
 export type LampMix = Readonly<{ id: (typeof bottleIds)[number]; D65: Three; A: Three }>;

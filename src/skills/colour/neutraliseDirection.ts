@@ -1,4 +1,4 @@
-import { hueCosine } from '#lib/colour/hueCosine.ts';
+import { hueCosine } from '#lib/colour/spaces/hueCosine.ts';
 import { drawFrom, drawOne, type Draw } from '#lib/quantities/seed.ts';
 import {
   hueMoveOf,

@@ -1,4 +1,4 @@
-import type { BottleId } from '#lib/colour/bottleIds.ts';
+import type { BottleId } from '#lib/colour/pigment/bottleIds.ts';
 
 type Three = readonly [number, number, number];
 

@@ -1,8 +1,8 @@
 import { nextStep } from '#lib/mapping/again/nextStep.ts';
 import { acrossFrom, shortOfOutlineMm, wayOut } from '#lib/mapping/again/shortOfOutline.ts';
-import { chaseFromMm } from '#lib/mapping/again/chaseFrom.ts';
+import { chaseFromMm } from '#lib/mapping/numbers/again.ts';
 import { intervalAround } from '#lib/quantities/interval.ts';
-import type { SkinState } from '#lib/mapping/markSet.ts';
+import type { SkinState } from '#lib/mapping/marks/markSet.ts';
 import { drawFrom, drawOne, type Draw } from '#lib/quantities/seed.ts';
 import {
   acrossWords,

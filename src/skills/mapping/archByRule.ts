@@ -1,5 +1,5 @@
-import type { Side } from '#lib/mapping/markSet.ts';
-import { archOfEyeWidth, archTwoThirds } from '#lib/mapping/placing/archValues.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
+import { archOfEyeWidth, archTwoThirds } from '#lib/mapping/numbers/arch.ts';
 import { goldenShare } from '#lib/mapping/placing/goldenShare.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawNormalWithin, drawOne, type Draw } from '#lib/quantities/seed.ts';

@@ -1,6 +1,6 @@
 import { measuringFacts } from '#lib/mapping/facts/measuring.ts';
-import { budgetMm, smallestRealDifferenceMm } from '#lib/mapping/budget.ts';
-import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
+import { budgetMm, smallestRealDifferenceMm } from '#lib/mapping/uncertainty/budget.ts';
+import { familyCoverageFactor } from '#lib/mapping/uncertainty/familyWise.ts';
 import { includesZero, intervalAround } from '#lib/quantities/interval.ts';
 import { drawFrom, drawNormalWithin, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import {

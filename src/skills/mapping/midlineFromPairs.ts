@@ -61,7 +61,7 @@ const slips: Skill<Given>['slips'] = [
 
 /**
  * The midline's place on a level ruler: the mean of the eye pairs' middles. For marks on one level this is
- * the closed form of src/lib/mapping/midline.ts with equal weights. Dealt again until every wrong method
+ * the closed form of src/lib/mapping/midline/midline.ts with equal weights. Dealt again until every wrong method
  * gives another answer.
  */
 export const midlineFromPairs: Skill<Given> = {

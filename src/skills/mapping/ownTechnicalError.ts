@@ -1,4 +1,4 @@
-import { repeatabilityMm, technicalError } from '#lib/mapping/technicalError.ts';
+import { repeatabilityMm, technicalError } from '#lib/mapping/uncertainty/technicalError.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawNormalWithin, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import { fixed, signed } from '#words/number.ts';

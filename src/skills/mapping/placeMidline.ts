@@ -8,9 +8,9 @@ import { bisectorOf, lineThrough, xAtHeightMm } from '#lib/geometry/crossing.ts'
 import { midpoint } from '#lib/geometry/distance.ts';
 import type { Line } from '#lib/geometry/line.ts';
 import type { PointMm } from '#lib/geometry/point.ts';
-import type { MarkSet } from '#lib/mapping/markSet.ts';
-import { readFace, type FaceReading, type NoFaceReading } from '#lib/mapping/readFace.ts';
-import { mappingValues } from '#lib/mapping/values.ts';
+import type { MarkSet } from '#lib/mapping/marks/markSet.ts';
+import { readFace, type FaceReading, type NoFaceReading } from '#lib/mapping/compare/readFace.ts';
+import { mappingValues } from '#lib/mapping/numbers/values.ts';
 import { isInRange, rangeAround, type ClosedRange } from '#lib/quantities/closedRange.ts';
 import { drawFrom, seedFrom } from '#lib/quantities/seed.ts';
 import type { Ends, Off, PlacedMark, PlaceMidlineSlip } from '#words/skills/placeMidline.ts';

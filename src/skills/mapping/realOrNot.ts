@@ -1,8 +1,8 @@
-import { bandOf } from '#lib/mapping/band.ts';
-import { budgetMm, markUncertaintyMm, smallestRealDifferenceMm } from '#lib/mapping/budget.ts';
+import { bandOf } from '#lib/mapping/compare/band.ts';
+import { budgetMm, markUncertaintyMm, smallestRealDifferenceMm } from '#lib/mapping/uncertainty/budget.ts';
 import { measuringFacts } from '#lib/mapping/facts/measuring.ts';
 import { seeingFacts } from '#lib/mapping/facts/seeing.ts';
-import { familyCoverageFactor } from '#lib/mapping/familyWise.ts';
+import { familyCoverageFactor } from '#lib/mapping/uncertainty/familyWise.ts';
 import { intervalAround } from '#lib/quantities/interval.ts';
 import { drawFrom, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import { neededIn, realOrNotWords, verdictCode } from '#words/skills/realOrNot.ts';

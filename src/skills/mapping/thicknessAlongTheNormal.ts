@@ -1,4 +1,4 @@
-import type { FacePoint } from '#lib/mapping/faceFrame.ts';
+import type { FacePoint } from '#lib/mapping/marks/faceFrame.ts';
 import { acrossAt } from '#lib/mapping/outline/acrossAt.ts';
 import { centreAt } from '#lib/mapping/outline/centreline.ts';
 import { edgesOf } from '#lib/mapping/outline/edges.ts';

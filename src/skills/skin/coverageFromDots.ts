@@ -1,4 +1,4 @@
-import { shareOfDots } from '#lib/colour/coverage.ts';
+import { shareOfDots } from '#lib/colour/coverage/coverage.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import type { CoverageFromDotsGiven } from '#words/skills/coverageFromDots.ts';

@@ -1,4 +1,4 @@
-import { shareApart, shareAtRandom } from '#lib/colour/coverage.ts';
+import { shareApart, shareAtRandom } from '#lib/colour/coverage/coverage.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import type { CoverageFromStrokesGiven } from '#words/skills/coverageFromStrokes.ts';

@@ -1,4 +1,4 @@
-import { widened } from '#lib/colour/widened.ts';
+import { widened } from '#lib/colour/coverage/widened.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import type { WideningGiven } from '#words/skills/widening.ts';

@@ -1,4 +1,4 @@
-import type { BrowMark, Pose, Posture, SkinState } from '#lib/mapping/markSet.ts';
+import type { BrowMark, Pose, Posture, SkinState } from '#lib/mapping/marks/markSet.ts';
 import { browMarkWords, poseWords, postureWords, skinWords } from '../marks.ts';
 import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';

@@ -1,7 +1,7 @@
-import type { Pose, Posture, Side, SkinState } from '#lib/mapping/markSet.ts';
+import type { Pose, Posture, Side, SkinState } from '#lib/mapping/marks/markSet.ts';
 import { poseWords, postureWords, skinWords } from '../marks.ts';
 import { fixed, signed } from '../number.ts';
-import { mostSeeMm } from '#lib/mapping/startValues.ts';
+import { mostSeeMm } from '#lib/mapping/numbers/start.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say } from './say.ts';
 

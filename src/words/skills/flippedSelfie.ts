@@ -1,5 +1,5 @@
 import type { Half } from '#lib/mapping/pose/pictureSide.ts';
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say } from './say.ts';

@@ -1,4 +1,4 @@
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say, sayTenths, short } from './say.ts';

@@ -1,4 +1,4 @@
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import { poseWords, postureWords, skinWords } from '../marks.ts';
 import { fixed, signed } from '../number.ts';
 import type { TakenSide } from './changeNothing.ts';

@@ -1,5 +1,5 @@
-import { fewSeeMm } from '#lib/mapping/startValues.ts';
-import { bands, type Band } from '#lib/mapping/band.ts';
+import { fewSeeMm } from '#lib/mapping/numbers/start.ts';
+import { bands, type Band } from '#lib/mapping/compare/band.ts';
 import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say, short } from './say.ts';

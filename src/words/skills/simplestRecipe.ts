@@ -1,4 +1,4 @@
-import type { BottleId } from '#lib/colour/bottleIds.ts';
+import type { BottleId } from '#lib/colour/pigment/bottleIds.ts';
 import { bottleWords } from '../mixByDrops.ts';
 import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';

@@ -1,6 +1,6 @@
-import type { Brow } from '#lib/mapping/brow.ts';
-import type { FacePoint } from '#lib/mapping/faceFrame.ts';
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
+import type { FacePoint } from '#lib/mapping/marks/faceFrame.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say, sayTenths } from './say.ts';

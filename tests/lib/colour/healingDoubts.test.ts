@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { ciede2000 } from '#lib/colour/ciede2000.ts';
-import { mixOutlook } from '#lib/colour/mixOutlook.ts';
-import { spectrumToLab } from '#lib/colour/observe.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
+import { ciede2000 } from '#lib/colour/spaces/ciede2000.ts';
+import { mixOutlook } from '#lib/colour/healing/mixOutlook.ts';
+import { spectrumToLab } from '#lib/colour/spectrum/observe.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing, startDoubts } from '#lib/colour/numbers/ageing.ts';
 import {
   leftOf,
   ninetyOf,
@@ -13,7 +13,7 @@ import {
   type Ageing,
   type Doubts,
   type Plan,
-} from '#lib/colour/uncertainHealing.ts';
+} from '#lib/colour/healing/uncertainHealing.ts';
 
 const skin = skinOptics({ l: 63, a: 10, b: 19 });
 if (!skin.ok) throw new Error(skin.reason);

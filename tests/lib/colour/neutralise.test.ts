@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { bottles } from '#lib/colour/bottles.ts';
-import { healedColour } from '#lib/colour/healedColour.ts';
-import { bottleMoves } from '#lib/colour/bottleMoves.ts';
-import { greenFrom } from '#lib/colour/greenFrom.ts';
-import { hueCosine } from '#lib/colour/hueCosine.ts';
-import type { Lab } from '#lib/colour/lab.ts';
-import { overOldPigment } from '#lib/colour/oldPigment.ts';
-import { mixLayer } from '#lib/colour/pigments.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
+import { healedColour } from '#lib/colour/healing/healedColour.ts';
+import { bottleMoves } from '#lib/colour/pigment/bottleMoves.ts';
+import { greenFrom } from '#lib/colour/pigment/greenFrom.ts';
+import { hueCosine } from '#lib/colour/spaces/hueCosine.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
+import { overOldPigment } from '#lib/colour/pigment/oldPigment.ts';
+import { mixLayer } from '#lib/colour/pigment/pigments.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
-import { leftOf } from '#lib/colour/uncertainHealing.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
+import { leftOf } from '#lib/colour/healing/uncertainHealing.ts';
 
 const setting = { depthMm: 0.1, coverage: 0.6, veilShare: 0.35 };
 const left = leftOf(startAgeing, 0);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { leaningNoseFace } from '#lib/face/demonstration.ts';
 import { faceMarks, landmarksOf } from '#lib/face/faceMarks.ts';
-import { facePairs, browMarks, faceSingles } from '#lib/mapping/markSet.ts';
+import { facePairs, browMarks, faceSingles } from '#lib/mapping/marks/markSet.ts';
 
 const { face, markSet, truth } = leaningNoseFace;
 /** The marks turned back upright by hand: the roll of -1.5° undone. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { PracticeLevel } from '#lib/face/disturbance.ts';
-import { fitMidline } from '#lib/mapping/midline.ts';
-import { rollDeg } from '#lib/mapping/roll.ts';
-import { browMarks } from '#lib/mapping/markSet.ts';
+import { fitMidline } from '#lib/mapping/midline/midline.ts';
+import { rollDeg } from '#lib/mapping/marks/roll.ts';
+import { browMarks } from '#lib/mapping/marks/markSet.ts';
 import { practiceFace, type PracticeFace } from '#lib/face/practiceFace.ts';
 import { readAgain } from '#lib/face/readAgain.ts';
 

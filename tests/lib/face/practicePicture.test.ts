@@ -4,11 +4,11 @@ import { landmarksOf } from '#lib/face/faceMarks.ts';
 import { middleInPicture, pictureForm, pictureLandmarks } from '#lib/face/pictureLandmarks.ts';
 import { practiceFace } from '#lib/face/practiceFace.ts';
 import { nearPicture, practicePicture, straightPicture } from '#lib/face/practicePicture.ts';
-import { browMarks, facePairs, faceSingles } from '#lib/mapping/markSet.ts';
+import { browMarks, facePairs, faceSingles } from '#lib/mapping/marks/markSet.ts';
 import { straightPose } from '#lib/mapping/pose/headPose.ts';
 import { turnSign } from '#lib/mapping/pose/turnSign.ts';
 import { drawFrom, seedFrom } from '#lib/quantities/seed.ts';
-import { readFace } from '#lib/mapping/readFace.ts';
+import { readFace } from '#lib/mapping/compare/readFace.ts';
 import { faceMarks } from '#lib/face/faceMarks.ts';
 import { choices } from '../mapping/faces.ts';
 

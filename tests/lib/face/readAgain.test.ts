@@ -3,7 +3,7 @@ import { defaultFace } from '#lib/face/face.ts';
 import { faceMarks } from '#lib/face/faceMarks.ts';
 import { mapMarks, readAgain, roundedMarks } from '#lib/face/readAgain.ts';
 import { drawFrom, drawNormal, seedFrom } from '#lib/quantities/seed.ts';
-import type { MarkSet } from '#lib/mapping/markSet.ts';
+import type { MarkSet } from '#lib/mapping/marks/markSet.ts';
 import { meanOf, sdOf } from './draws.ts';
 
 const truth = faceMarks(defaultFace.landmarks, 3.3, { pose: 'raised', posture: 'lying', skin: 'numb' });

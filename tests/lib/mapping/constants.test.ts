@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { mappingFacts } from '#lib/mapping/facts.ts';
-import { acceptedFalseAlarms } from '#lib/mapping/familyWise.ts';
-import { tukeyConstant } from '#lib/mapping/robustMidline.ts';
-import { repeatabilityFactor } from '#lib/mapping/technicalError.ts';
+import { acceptedFalseAlarms } from '#lib/mapping/uncertainty/familyWise.ts';
+import { tukeyConstant } from '#lib/mapping/midline/robustMidline.ts';
+import { repeatabilityFactor } from '#lib/mapping/uncertainty/technicalError.ts';
 
 test('[hand] constants of the formulas are those of the facts that stand behind them', () => {
   expect(tukeyConstant).toBe(mappingFacts['biweight-constant'].value);

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { compareSets } from '#lib/mapping/compareSets.ts';
-import { levelReferences, type LevelReference } from '#lib/mapping/levelReference.ts';
-import { falseAlarmRate } from '#lib/mapping/familyWise.ts';
-import { browMarks, type MarkSet } from '#lib/mapping/markSet.ts';
-import { readFace, type FaceReading } from '#lib/mapping/readFace.ts';
+import { compareSets } from '#lib/mapping/compare/compareSets.ts';
+import { levelReferences, type LevelReference } from '#lib/mapping/marks/levelReference.ts';
+import { falseAlarmRate } from '#lib/mapping/uncertainty/familyWise.ts';
+import { browMarks, type MarkSet } from '#lib/mapping/marks/markSet.ts';
+import { readFace, type FaceReading } from '#lib/mapping/compare/readFace.ts';
 import { drawFrom, drawNormal } from '#lib/quantities/seed.ts';
 import { choices, movePoints, noisy, noseOff, symmetricFace, turned } from './faces.ts';
 

@@ -1,6 +1,6 @@
 import type { PointMm } from '#lib/geometry/point.ts';
-import type { BrowMark, FacePair, FaceSingle, MarkSet, PairMarks } from '#lib/mapping/markSet.ts';
-import type { ReadingChoices } from '#lib/mapping/readFace.ts';
+import type { BrowMark, FacePair, FaceSingle, MarkSet, PairMarks } from '#lib/mapping/marks/markSet.ts';
+import type { ReadingChoices } from '#lib/mapping/compare/readFace.ts';
 import { drawFrom, drawNormal, drawNormalWithin, type Draw } from '#lib/quantities/seed.ts';
 
 /**

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { directionAt } from '#lib/geometry/direction.ts';
-import { forBrowMarks } from '#lib/mapping/browRecord.ts';
-import { faceFrame, toFace, toPicture } from '#lib/mapping/faceFrame.ts';
-import { levelDirection, levelReferences } from '#lib/mapping/levelReference.ts';
-import { browMarks } from '#lib/mapping/markSet.ts';
-import { everyMarkIsInReach, midlineMarks, mirrorMarksOf, reachMm } from '#lib/mapping/mirrorMarks.ts';
-import { rollDeg } from '#lib/mapping/roll.ts';
-import { decomposeBrows } from '#lib/mapping/decomposeBrows.ts';
-import { compareSides } from '#lib/mapping/sides.ts';
+import { forBrowMarks } from '#lib/mapping/marks/browRecord.ts';
+import { faceFrame, toFace, toPicture } from '#lib/mapping/marks/faceFrame.ts';
+import { levelDirection, levelReferences } from '#lib/mapping/marks/levelReference.ts';
+import { browMarks } from '#lib/mapping/marks/markSet.ts';
+import { everyMarkIsInReach, midlineMarks, mirrorMarksOf, reachMm } from '#lib/mapping/marks/mirrorMarks.ts';
+import { rollDeg } from '#lib/mapping/marks/roll.ts';
+import { decomposeBrows } from '#lib/mapping/compare/decomposeBrows.ts';
+import { compareSides } from '#lib/mapping/compare/sides.ts';
 import { real } from '#tests/tools/real.ts';
 import { movePoints, plainFace, turned } from './faces.ts';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bandOf } from '#lib/mapping/band.ts';
+import { bandOf } from '#lib/mapping/compare/band.ts';
 import {
   budgetMm,
   differenceUncertaintyMm,
@@ -8,9 +8,9 @@ import {
   readingsNeeded,
   rectangularMm,
   smallestRealDifferenceMm,
-} from '#lib/mapping/budget.ts';
-import { familyCoverageFactor, falseAlarmRate } from '#lib/mapping/familyWise.ts';
-import { repeatabilityMm, technicalError } from '#lib/mapping/technicalError.ts';
+} from '#lib/mapping/uncertainty/budget.ts';
+import { familyCoverageFactor, falseAlarmRate } from '#lib/mapping/uncertainty/familyWise.ts';
+import { repeatabilityMm, technicalError } from '#lib/mapping/uncertainty/technicalError.ts';
 import { includesZero, intervalAround } from '#lib/quantities/interval.ts';
 import { real } from '#tests/tools/real.ts';
 

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { faceFrame } from '#lib/mapping/faceFrame.ts';
-import { addRow, rowUncertainty, type MarkRow } from '#lib/mapping/markRow.ts';
-import { browMarks, type MarkSet } from '#lib/mapping/markSet.ts';
-import { mirrorMarksOf } from '#lib/mapping/mirrorMarks.ts';
-import { propagate } from '#lib/mapping/propagate.ts';
-import { fitRobustMidline } from '#lib/mapping/robustMidline.ts';
-import { compareSides } from '#lib/mapping/sides.ts';
+import { faceFrame } from '#lib/mapping/marks/faceFrame.ts';
+import { addRow, rowUncertainty, type MarkRow } from '#lib/mapping/uncertainty/markRow.ts';
+import { browMarks, type MarkSet } from '#lib/mapping/marks/markSet.ts';
+import { mirrorMarksOf } from '#lib/mapping/marks/mirrorMarks.ts';
+import { propagate } from '#lib/mapping/uncertainty/propagate.ts';
+import { fitRobustMidline } from '#lib/mapping/midline/robustMidline.ts';
+import { compareSides } from '#lib/mapping/compare/sides.ts';
 import { drawFrom } from '#lib/quantities/seed.ts';
 import { noisy, plainFace } from './faces.ts';
 

@@ -1,6 +1,6 @@
 import { assumed, commonPractice, published } from '../../evidence/backing.ts';
 import type { Fact, Practice } from '../../evidence/fact.ts';
-import { modelValues } from '../modelValues.ts';
+import { modelValues } from '../numbers/model.ts';
 
 const reviewed = '2026-11-25';
 const darkening = 'Of the 20 tattoos, 7 lightened, 9 failed to change, and 4 darkened after laser treatment.';

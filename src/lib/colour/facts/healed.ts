@@ -1,6 +1,6 @@
 import { assumed, published } from '../../evidence/backing.ts';
 import type { Fact } from '../../evidence/fact.ts';
-import { lossesLookedAt } from '../why/healingAxes.ts';
+import { lossesLookedAt } from '../healing/healingAxes.ts';
 
 const reviewed = '2026-11-25';
 const putIn = (value: number): Fact => ({

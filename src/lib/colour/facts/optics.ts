@@ -1,6 +1,6 @@
 import { assumed, computed, published } from '../../evidence/backing.ts';
 import type { Fact } from '../../evidence/fact.ts';
-import { modelValues } from '../modelValues.ts';
+import { modelValues } from '../numbers/model.ts';
 
 const reviewed = '2026-11-25';
 

@@ -1,7 +1,7 @@
 import { assumed, commonPractice, published } from '../../evidence/backing.ts';
 import type { Fact, Practice } from '../../evidence/fact.ts';
-import { itaEdgesDeg } from '../ita.ts';
-import { readingValues } from '../reading/readingValues.ts';
+import { itaEdgesDeg } from '../spaces/ita.ts';
+import { readingValues } from '../numbers/reading.ts';
 
 const reviewed = '2026-11-25';
 const edge = (value: number, quote: string): Fact => ({

@@ -1,6 +1,6 @@
 import { assumed, commonPractice, published } from '../../evidence/backing.ts';
 import type { Fact, Practice } from '../../evidence/fact.ts';
-import { strokeValues } from '../strokes/strokeValues.ts';
+import { strokeValues } from '../numbers/strokes.ts';
 
 const reviewed = '2026-11-25';
 const spreadRange = (mm: number) =>

@@ -1,6 +1,6 @@
-import type { Spectrum } from '../bands.ts';
-import type { Layer } from '../kubelkaMunk.ts';
-import type { LayerSpectrum } from '../veil.ts';
+import type { Spectrum } from '../spectrum/bands.ts';
+import type { Layer } from '../layers/kubelkaMunk.ts';
+import type { LayerSpectrum } from '../layers/veil.ts';
 import { scatterFromTint, type TintReason } from './scatterFromTint.ts';
 
 export type Calibrated =

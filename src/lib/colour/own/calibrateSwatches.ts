@@ -1,14 +1,14 @@
 import { foldedWeights } from '../../tables/foldedWeights.ts';
-import type { Spectrum } from '../bands.ts';
-import { ciede2000 } from '../ciede2000.ts';
-import { absorptionRatio, thickReflectance } from '../kubelkaMunk.ts';
-import type { Lab } from '../lab.ts';
-import { spectrumToLab } from '../observe.ts';
-import { pigmentLayers } from '../pigments.ts';
-import { seenThroughSurface, withinSurface, type Surface } from '../saunderson.ts';
-import { smoothSpectrum } from '../smoothSpectrum.ts';
-import { swatchTrust } from '../swatchTrust.ts';
-import type { LayerSpectrum } from '../veil.ts';
+import type { Spectrum } from '../spectrum/bands.ts';
+import { ciede2000 } from '../spaces/ciede2000.ts';
+import { absorptionRatio, thickReflectance } from '../layers/kubelkaMunk.ts';
+import type { Lab } from '../spaces/lab.ts';
+import { spectrumToLab } from '../spectrum/observe.ts';
+import { pigmentLayers } from '../pigment/pigments.ts';
+import { seenThroughSurface, withinSurface, type Surface } from '../layers/saunderson.ts';
+import { smoothSpectrum } from '../spectrum/smoothSpectrum.ts';
+import { swatchTrust } from '../pigment/swatchTrust.ts';
+import type { LayerSpectrum } from '../layers/veil.ts';
 
 /**
  * How a swatch was made and read: matt, without a surface; or a shiny film, its mirror shine counted in or

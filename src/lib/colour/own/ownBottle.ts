@@ -1,8 +1,8 @@
-import { bottleOf, noPigment, wholeOf, type Bottle, type Parts } from '../bottles.ts';
-import { absorptionRatio } from '../kubelkaMunk.ts';
-import type { Lab } from '../lab.ts';
-import { pigmentIds } from '../pigments.ts';
-import { swatchTrust } from '../swatchTrust.ts';
+import { bottleOf, noPigment, wholeOf, type Bottle, type Parts } from '../pigment/bottles.ts';
+import { absorptionRatio } from '../layers/kubelkaMunk.ts';
+import type { Lab } from '../spaces/lab.ts';
+import { pigmentIds } from '../pigment/pigments.ts';
+import { swatchTrust } from '../pigment/swatchTrust.ts';
 import {
   calibrateSwatches,
   swatchReflectance,

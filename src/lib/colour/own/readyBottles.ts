@@ -1,4 +1,4 @@
-import type { Bottle } from '../bottles.ts';
+import type { Bottle } from '../pigment/bottles.ts';
 import { readyBottle, type OwnBottle } from './ownBottle.ts';
 
 /** The bottles of one's own as the model mixes them, in their order; one that cannot be mixed is left out. */

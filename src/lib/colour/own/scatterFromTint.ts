@@ -1,4 +1,4 @@
-import { absorptionRatio, type Layer } from '../kubelkaMunk.ts';
+import { absorptionRatio, type Layer } from '../layers/kubelkaMunk.ts';
 
 export type TintReason =
   | 'no-drops'

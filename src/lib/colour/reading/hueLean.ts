@@ -1,5 +1,5 @@
 import type { Span } from './labBox.ts';
-import { readingValues } from './readingValues.ts';
+import { readingValues } from '../numbers/reading.ts';
 
 /** Which way a skin leans. `not-shown`: its interval reaches over a limit. */
 export type HueLean = 'red' | 'between' | 'yellow' | 'not-shown';

@@ -1,6 +1,6 @@
-import type { Lab } from '../lab.ts';
-import { hueDeg } from '../lch.ts';
-import { ita } from '../ita.ts';
+import type { Lab } from '../spaces/lab.ts';
+import { hueDeg } from '../spaces/lch.ts';
+import { ita } from '../spaces/ita.ts';
 
 /** A number with the ends of its interval. */
 export type Span = Readonly<{ value: number; lo: number; hi: number }>;

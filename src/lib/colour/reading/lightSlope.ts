@@ -1,4 +1,4 @@
-import { linearLight } from '../srgbToLab.ts';
+import { linearLight } from '../spaces/srgbToLab.ts';
 
 /**
  * How the light on a flat card changes, as a part of its mean, a dot to the right and a dot down; `off`: the

@@ -1,5 +1,5 @@
-import { coded } from '../srgb.ts';
-import { linearLight, type Rgb } from '../srgbToLab.ts';
+import { coded } from '../spaces/srgb.ts';
+import { linearLight, type Rgb } from '../spaces/srgbToLab.ts';
 import type { Patch } from './photoReading.ts';
 
 /**

@@ -1,6 +1,6 @@
-import { linearLight, linearToLab, type Rgb } from '../srgbToLab.ts';
+import { linearLight, linearToLab, type Rgb } from '../spaces/srgbToLab.ts';
 import { boxAround, type LabBox } from './labBox.ts';
-import { readingValues } from './readingValues.ts';
+import { readingValues } from '../numbers/reading.ts';
 
 /**
  * A patch of a picture: mean of its coded values (0 to 1), their spread (standard deviation), and the share

@@ -1,7 +1,7 @@
-import { linearLight } from '../srgbToLab.ts';
+import { linearLight } from '../spaces/srgbToLab.ts';
 import { photoReading, type Patch, type PhotoReading } from './photoReading.ts';
 import { readBox, type SkinReading } from './skinReading.ts';
-import { readingValues } from './readingValues.ts';
+import { readingValues } from '../numbers/reading.ts';
 
 export type PhotoSkin =
   | SkinReading

@@ -1,5 +1,5 @@
-import type { Lab } from '../lab.ts';
-import { skinSpectrum } from '../skinSpectrum.ts';
+import type { Lab } from '../spaces/lab.ts';
+import { skinSpectrum } from '../layers/skinSpectrum.ts';
 
 /** Is a reading like the skins that were measured? */
 export type Plausibility = 'like-the-measured' | 'outside-the-measured' | 'no-skin-like-it';

@@ -1,8 +1,8 @@
-import { ita, itaClassAt, itaClasses, type ItaClass } from '../ita.ts';
-import type { Lab } from '../lab.ts';
+import { ita, itaClassAt, itaClasses, type ItaClass } from '../spaces/ita.ts';
+import type { Lab } from '../spaces/lab.ts';
 import { hueSpan, itaSpan, type LabBox, type Span } from './labBox.ts';
 import { hueLean, type HueLean } from './hueLean.ts';
-import { readingValues } from './readingValues.ts';
+import { readingValues } from '../numbers/reading.ts';
 
 /** Was the skin read before anything touched it? */
 export type Touch = 'untouched' | 'touched' | 'not-known';

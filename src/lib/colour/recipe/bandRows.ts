@@ -1,7 +1,7 @@
 import { foldedWeights } from '../../tables/foldedWeights.ts';
-import { bandCount } from '../bands.ts';
-import { mixLayer } from '../pigments.ts';
-import { leftOf } from '../uncertainHealing.ts';
+import { bandCount } from '../spectrum/bands.ts';
+import { mixLayer } from '../pigment/pigments.ts';
+import { leftOf } from '../healing/uncertainHealing.ts';
 import type { RecipeTask } from './recipeTask.ts';
 import { rowLength, skinMap } from './skinMap.ts';
 

@@ -1,4 +1,4 @@
-import type { Lab } from '../lab.ts';
+import type { Lab } from '../spaces/lab.ts';
 
 /**
  * Lower bounds of CIEDE2000 that cost next to nothing. Its last line is √(l² + c² + h² + R·c·h) with |R| < 2,

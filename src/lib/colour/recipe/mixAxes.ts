@@ -1,5 +1,5 @@
-import { mixLayer, pigmentIds, type PigmentId, type Shares } from '../pigments.ts';
-import { leftOf } from '../uncertainHealing.ts';
+import { mixLayer, pigmentIds, type PigmentId, type Shares } from '../pigment/pigments.ts';
+import { leftOf } from '../healing/uncertainHealing.ts';
 import { mixWidth, orderedMix, rowWidth } from './bandRows.ts';
 import type { RecipeTask } from './recipeTask.ts';
 

@@ -1,8 +1,8 @@
-import { bandCount } from '../bands.ts';
-import { whiteOf } from '../observe.ts';
+import { bandCount } from '../spectrum/bands.ts';
+import { whiteOf } from '../spectrum/observe.ts';
 import { rowWidth } from './bandRows.ts';
 import { chromaOf, differenceFloor, lightnessFloor, outside } from './differenceFloor.ts';
-import type { Lab } from '../lab.ts';
+import type { Lab } from '../spaces/lab.ts';
 import { labRoot } from './labRoot.ts';
 import { quickRise } from './skinMap.ts';
 

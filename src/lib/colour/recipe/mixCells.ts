@@ -1,4 +1,4 @@
-import { leftOf } from '../uncertainHealing.ts';
+import { leftOf } from '../healing/uncertainHealing.ts';
 import { mixWidth } from './bandRows.ts';
 import { mixAxes, pigmentMix, type MixAxis } from './mixAxes.ts';
 import { mixBounds, type MixBox } from './mixBounds.ts';

@@ -1,8 +1,8 @@
-import { bandCount } from '../bands.ts';
-import { ciede2000 } from '../ciede2000.ts';
-import { rise } from '../kubelkaMunk.ts';
-import { xyzToLab, type Lab } from '../lab.ts';
-import { whiteOf } from '../observe.ts';
+import { bandCount } from '../spectrum/bands.ts';
+import { ciede2000 } from '../spaces/ciede2000.ts';
+import { rise } from '../layers/kubelkaMunk.ts';
+import { xyzToLab, type Lab } from '../spaces/lab.ts';
+import { whiteOf } from '../spectrum/observe.ts';
 import { bandRows, rowWidth } from './bandRows.ts';
 import { labRoot } from './labRoot.ts';
 import { quickDifference } from './quickDifference.ts';

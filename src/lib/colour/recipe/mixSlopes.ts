@@ -1,7 +1,7 @@
-import { bandCount } from '../bands.ts';
-import { rise } from '../kubelkaMunk.ts';
-import { whiteOf } from '../observe.ts';
-import type { Lab } from '../lab.ts';
+import { bandCount } from '../spectrum/bands.ts';
+import { rise } from '../layers/kubelkaMunk.ts';
+import { whiteOf } from '../spectrum/observe.ts';
+import type { Lab } from '../spaces/lab.ts';
 import { rowWidth } from './bandRows.ts';
 import { chromaOf } from './differenceFloor.ts';
 import { labRoot } from './labRoot.ts';

@@ -1,4 +1,4 @@
-import type { Lab } from '../lab.ts';
+import type { Lab } from '../spaces/lab.ts';
 
 const power7 = (value: number) => value * value * value * (value * value * value) * value;
 const far = power7(25);

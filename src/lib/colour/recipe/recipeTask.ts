@@ -1,14 +1,14 @@
-import { ciede2000 } from '../ciede2000.ts';
-import { throughParts, type Setting } from '../healedColour.ts';
-import type { Bottle } from '../bottles.ts';
-import { bandsNm } from '../bands.ts';
-import { mixedLayer } from '../kubelkaMunk.ts';
-import type { Lab } from '../lab.ts';
-import { hueDeg, hueStepDeg } from '../lch.ts';
-import { spectrumToLab } from '../observe.ts';
-import { mixLayer, pigmentIds, type PigmentId, type Shares } from '../pigments.ts';
-import { partedAt, type SkinOptics } from '../skinOptics.ts';
-import { leftOf, type Ageing } from '../uncertainHealing.ts';
+import { ciede2000 } from '../spaces/ciede2000.ts';
+import { throughParts, type Setting } from '../healing/healedColour.ts';
+import type { Bottle } from '../pigment/bottles.ts';
+import { bandsNm } from '../spectrum/bands.ts';
+import { mixedLayer } from '../layers/kubelkaMunk.ts';
+import type { Lab } from '../spaces/lab.ts';
+import { hueDeg, hueStepDeg } from '../spaces/lch.ts';
+import { spectrumToLab } from '../spectrum/observe.ts';
+import { mixLayer, pigmentIds, type PigmentId, type Shares } from '../pigment/pigments.ts';
+import { partedAt, type SkinOptics } from '../layers/skinOptics.ts';
+import { leftOf, type Ageing } from '../healing/uncertainHealing.ts';
 import { totalDrops, type Recipe } from './recipes.ts';
 
 /** What is searched: recipes from bottles, at one of several doses, for one target at several times. */

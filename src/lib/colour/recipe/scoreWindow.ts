@@ -1,5 +1,5 @@
-import { whiteOf } from '../observe.ts';
-import type { Lab } from '../lab.ts';
+import { whiteOf } from '../spectrum/observe.ts';
+import type { Lab } from '../spaces/lab.ts';
 import { lightnessEdge } from './differenceFloor.ts';
 import { lowestScores } from './lowestScores.ts';
 import { mostByte } from './mixCells.ts';

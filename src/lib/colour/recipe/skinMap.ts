@@ -1,7 +1,7 @@
-import { bandCount } from '../bands.ts';
-import type { Setting } from '../healedColour.ts';
-import { rise } from '../kubelkaMunk.ts';
-import { partedAt, type SkinOptics } from '../skinOptics.ts';
+import { bandCount } from '../spectrum/bands.ts';
+import type { Setting } from '../healing/healedColour.ts';
+import { rise } from '../layers/kubelkaMunk.ts';
+import { partedAt, type SkinOptics } from '../layers/skinOptics.ts';
 
 /**
  * Everything above and below a layer of pigment is, in each band, a Möbius map of the layer: with K and S

@@ -1,9 +1,9 @@
 import { intervalAround, type Interval } from '../../quantities/interval.ts';
-import type { Brow, Brows } from '../brow.ts';
-import type { BrowRecord } from '../browRecord.ts';
-import { differenceUncertaintyMm, type Reading } from '../budget.ts';
-import { familyCoverageFactor } from '../familyWise.ts';
-import type { BrowMark, Side, Taken } from '../markSet.ts';
+import type { Brow, Brows } from '../marks/brow.ts';
+import type { BrowRecord } from '../marks/browRecord.ts';
+import { differenceUncertaintyMm, type Reading } from '../uncertainty/budget.ts';
+import { familyCoverageFactor } from '../uncertainty/familyWise.ts';
+import type { BrowMark, Side, Taken } from '../marks/markSet.ts';
 import { nextStep, type NextStep } from './nextStep.ts';
 import { acrossFrom, shortOfOutlineMm } from './shortOfOutline.ts';
 

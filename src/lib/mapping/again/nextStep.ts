@@ -1,5 +1,5 @@
 import { includesZero, type Interval } from '../../quantities/interval.ts';
-import type { SkinState } from '../markSet.ts';
+import type { SkinState } from '../marks/markSet.ts';
 import { bothMoved } from './bothMoved.ts';
 
 /** Why nothing is added at a mark. */

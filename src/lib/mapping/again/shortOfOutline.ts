@@ -1,5 +1,5 @@
-import type { FacePoint } from '../faceFrame.ts';
-import type { BrowMark } from '../markSet.ts';
+import type { FacePoint } from '../marks/faceFrame.ts';
+import type { BrowMark } from '../marks/markSet.ts';
 
 /** Which way leads out of the outline at a mark. */
 export type WayOut = 'up' | 'down' | 'outward';

@@ -1,6 +1,6 @@
 import { commonPractice, published } from '../../evidence/backing.ts';
 import type { Fact, Practice } from '../../evidence/fact.ts';
-import { mappingValues } from '../values.ts';
+import { mappingValues } from '../numbers/values.ts';
 
 const reviewed = '2026-11-25';
 

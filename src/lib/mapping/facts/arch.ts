@@ -1,6 +1,6 @@
 import { commonPractice, computed, published } from '../../evidence/backing.ts';
 import type { Fact, Practice } from '../../evidence/fact.ts';
-import { archOfEyeWidth, archOfEyeWidthSpread, irisEdgeOfEyeWidth } from '../placing/archValues.ts';
+import { archOfEyeWidth, archOfEyeWidthSpread, irisEdgeOfEyeWidth } from '../numbers/arch.ts';
 
 const reviewed = '2026-11-25';
 const models =

@@ -1,6 +1,6 @@
 import { assumed, commonPractice, computed, published } from '../../evidence/backing.ts';
 import type { Fact, Practice } from '../../evidence/fact.ts';
-import { coverMarginFactor, leaveBelowMm, marginTaperMm } from '../plan/planValues.ts';
+import { coverMarginFactor, leaveBelowMm, marginTaperMm } from '../numbers/plan.ts';
 
 const reviewed = '2026-11-25';
 

@@ -1,6 +1,6 @@
 import { assumed, commonPractice, computed, published } from '../../evidence/backing.ts';
 import type { Fact, Practice } from '../../evidence/fact.ts';
-import { mappingValues } from '../values.ts';
+import { mappingValues } from '../numbers/values.ts';
 
 const reviewed = '2026-11-25';
 const saudi = 'a wider nasal width than intercanthal distance (92% of males and 56% of females)';

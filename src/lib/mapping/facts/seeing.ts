@@ -1,7 +1,7 @@
 import { published } from '../../evidence/backing.ts';
 import type { Fact } from '../../evidence/fact.ts';
-import { unequalRangeMm } from '../startValues.ts';
-import { mappingValues } from '../values.ts';
+import { unequalRangeMm } from '../numbers/start.ts';
+import { mappingValues } from '../numbers/values.ts';
 
 const reviewed = '2026-11-25';
 const hohman =

@@ -1,6 +1,6 @@
 import { assumed, published } from '../../evidence/backing.ts';
 import type { Fact } from '../../evidence/fact.ts';
-import { mappingValues } from '../values.ts';
+import { mappingValues } from '../numbers/values.ts';
 
 const reviewed = '2026-11-25';
 const matros =

@@ -1,4 +1,4 @@
-import type { FacePoint } from '../faceFrame.ts';
+import type { FacePoint } from '../marks/faceFrame.ts';
 import { edgeAt } from './edge.ts';
 import type { Edges } from './edges.ts';
 

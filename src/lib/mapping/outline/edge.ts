@@ -1,4 +1,4 @@
-import type { FacePoint } from '../faceFrame.ts';
+import type { FacePoint } from '../marks/faceFrame.ts';
 import { endShare, halfEdgeAreaMm2, halfEdgeHeightMm, halfEdgeSlope, type HalfEdge } from './halfEdge.ts';
 
 /** One edge of a brow, upper or lower: two halves that meet, level, at the arch. */

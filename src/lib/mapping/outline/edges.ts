@@ -1,4 +1,4 @@
-import type { Brow } from '../brow.ts';
+import type { Brow } from '../marks/brow.ts';
 import { edgeThrough, type Edge } from './edge.ts';
 
 /** The two edges of one brow. They meet at the tail. */

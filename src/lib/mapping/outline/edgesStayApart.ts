@@ -1,4 +1,4 @@
-import { quadraticRoots } from '../../geometry/quadraticRoots.ts';
+import { quadraticRoots } from '../../algebra/quadraticRoots.ts';
 import type { Edge } from './edge.ts';
 import type { Edges } from './edges.ts';
 import { endSlope, type HalfEdge } from './halfEdge.ts';

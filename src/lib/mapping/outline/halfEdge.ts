@@ -1,4 +1,4 @@
-import type { FacePoint } from '../faceFrame.ts';
+import type { FacePoint } from '../marks/faceFrame.ts';
 
 /**
  * Half of one edge of a brow: from its end, which is the front or the tail, to the arch. The two are never

@@ -1,4 +1,4 @@
-import type { Brow } from '../brow.ts';
+import type { Brow } from '../marks/brow.ts';
 import { edgesOf, type Edges } from './edges.ts';
 import { edgesStayApart } from './edgesStayApart.ts';
 

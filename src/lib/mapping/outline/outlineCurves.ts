@@ -1,4 +1,4 @@
-import type { FacePoint } from '../faceFrame.ts';
+import type { FacePoint } from '../marks/faceFrame.ts';
 import { halfEdgeCurve, halfEdgeHeightMm, type Cubic, type HalfEdge } from './halfEdge.ts';
 import type { Outline } from './outline.ts';
 

@@ -1,4 +1,4 @@
-import type { Brow } from '../brow.ts';
+import type { Brow } from '../marks/brow.ts';
 import type { FrontEdge } from '../placing/drawnLengths.ts';
 import type { NoOutline, Outline } from './outline.ts';
 import { thicknessAt, type NoThickness, type Thickness } from './thickness.ts';

@@ -1,6 +1,6 @@
 import { intervalAround, type Interval } from '../../quantities/interval.ts';
-import type { Brows } from '../brow.ts';
-import type { Side } from '../markSet.ts';
+import type { Brows } from '../marks/brow.ts';
+import type { Side } from '../marks/markSet.ts';
 import type { FrontEdge } from '../placing/drawnLengths.ts';
 import { outlineOf, type NoOutline, type Outline } from './outline.ts';
 import { thicknessAtStation } from './station.ts';

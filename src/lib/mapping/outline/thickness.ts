@@ -1,4 +1,4 @@
-import type { FacePoint } from '../faceFrame.ts';
+import type { FacePoint } from '../marks/faceFrame.ts';
 import { acrossAt } from './acrossAt.ts';
 import { centreAt } from './centreline.ts';
 import type { Edges } from './edges.ts';

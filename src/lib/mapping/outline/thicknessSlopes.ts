@@ -1,5 +1,5 @@
-import type { Brow } from '../brow.ts';
-import { browMarks } from '../markSet.ts';
+import type { Brow } from '../marks/brow.ts';
+import { browMarks } from '../marks/markSet.ts';
 import type { FrontEdge } from '../placing/drawnLengths.ts';
 import { edgesOf } from './edges.ts';
 import { stationMm } from './station.ts';

@@ -1,6 +1,6 @@
 import { includesZero, intervalAround, type Interval } from '../../quantities/interval.ts';
-import type { Brow } from '../brow.ts';
-import { browMarks, type BrowMark, type Side } from '../markSet.ts';
+import type { Brow } from '../marks/brow.ts';
+import { browMarks, type BrowMark, type Side } from '../marks/markSet.ts';
 import { heightDifferenceShare, midlineShare } from '../placing/frameShare.ts';
 import { limitVerdict, type LimitVerdict } from '../placing/limitVerdict.ts';
 import { placeFrontAndTail, type NoPlacing, type PlacingChoices } from '../placing/placeFrontAndTail.ts';

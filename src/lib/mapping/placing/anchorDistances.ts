@@ -1,4 +1,4 @@
-import type { Side } from '../markSet.ts';
+import type { Side } from '../marks/markSet.ts';
 import type { PlacingMarks } from './placingMarks.ts';
 
 /**

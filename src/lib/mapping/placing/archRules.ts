@@ -1,5 +1,5 @@
-import type { Side } from '../markSet.ts';
-import { archOfEyeWidth, archTwoThirds, irisEdgeOfEyeWidth } from './archValues.ts';
+import type { Side } from '../marks/markSet.ts';
+import { archOfEyeWidth, archTwoThirds, irisEdgeOfEyeWidth } from '../numbers/arch.ts';
 import { goldenShare, goldenShareFromTail } from './goldenShare.ts';
 import { settledBrow, type BrowEnds } from './settleBrow.ts';
 

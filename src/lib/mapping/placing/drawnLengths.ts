@@ -1,4 +1,4 @@
-import type { FacePoint } from '../faceFrame.ts';
+import type { FacePoint } from '../marks/faceFrame.ts';
 import type { SideMarks } from './placingMarks.ts';
 
 /** Where the front is measured: at its lower or at its upper mark. */

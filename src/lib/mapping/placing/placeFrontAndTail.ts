@@ -1,5 +1,5 @@
 import { intervalAround, type Interval } from '../../quantities/interval.ts';
-import type { Side } from '../markSet.ts';
+import type { Side } from '../marks/markSet.ts';
 import { anchorDistances, type AnchorDistance, type FrontAnchor } from './anchorDistances.ts';
 import { drawnLengths, type DrawnLengths, type FrontEdge } from './drawnLengths.ts';
 import { heightDifferenceShare, leanSharePerMm, midlineShare, outwardDifferenceShare } from './frameShare.ts';

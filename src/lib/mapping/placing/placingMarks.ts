@@ -1,5 +1,5 @@
-import { type FaceFrame, type FacePoint, toFace } from '../faceFrame.ts';
-import type { MarkSet, Side } from '../markSet.ts';
+import { type FaceFrame, type FacePoint, toFace } from '../marks/faceFrame.ts';
+import type { MarkSet, Side } from '../marks/markSet.ts';
 
 /** The marks that front and tail are placed by: three of the face, four of the brow. */
 export const placingMarkNames = [

@@ -1,4 +1,4 @@
-import type { Side } from '../markSet.ts';
+import type { Side } from '../marks/markSet.ts';
 
 /** Which side's reading becomes the plan for both: one of them, or the middle of the two. */
 export type SettleFrom = 'mean' | Side;

@@ -1,4 +1,4 @@
-import type { FacePoint } from '../faceFrame.ts';
+import type { FacePoint } from '../marks/faceFrame.ts';
 
 /**
  * The tail tip's room up and down, mm, each positive where the habit is kept: `overLowerMm` above the front's

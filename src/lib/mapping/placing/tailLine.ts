@@ -1,7 +1,7 @@
 import { lineThrough } from '../../geometry/crossing.ts';
 import { signedDistanceMm } from '../../geometry/line.ts';
 import type { PointMm } from '../../geometry/point.ts';
-import type { FacePoint } from '../faceFrame.ts';
+import type { FacePoint } from '../marks/faceFrame.ts';
 import type { PlacingMarks } from './placingMarks.ts';
 
 /**

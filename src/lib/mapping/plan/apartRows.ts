@@ -1,5 +1,5 @@
-import type { Brow } from '../brow.ts';
-import { browMarks } from '../markSet.ts';
+import type { Brow } from '../marks/brow.ts';
+import { browMarks } from '../marks/markSet.ts';
 import { heightRow, type EdgeSpans } from './edgeSpans.ts';
 import { heightsOf, listOf } from './heights.ts';
 import { rowValue, type Row } from './row.ts';

@@ -1,8 +1,8 @@
-import type { FacePoint } from '../faceFrame.ts';
-import type { Side } from '../markSet.ts';
+import type { FacePoint } from '../marks/faceFrame.ts';
+import type { Side } from '../marks/markSet.ts';
 import { spanRow, type Edge, type EdgeSpan, type EdgeSpans } from './edgeSpans.ts';
 import { edgesOf, type OldShape } from './oldShape.ts';
-import { marginTaperMm } from './planValues.ts';
+import { marginTaperMm } from '../numbers/plan.ts';
 import type { Holder, Row } from './row.ts';
 
 /**

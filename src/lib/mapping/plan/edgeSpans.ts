@@ -1,5 +1,5 @@
-import type { Brow } from '../brow.ts';
-import { browMarks, type BrowMark } from '../markSet.ts';
+import type { Brow } from '../marks/brow.ts';
+import { browMarks, type BrowMark } from '../marks/markSet.ts';
 
 export type Edge = 'upper' | 'lower';
 

@@ -1,4 +1,4 @@
-import type { FacePoint } from '../faceFrame.ts';
+import type { FacePoint } from '../marks/faceFrame.ts';
 import type { Outline } from '../outline/outline.ts';
 import { outlinePolygon } from '../outline/outlineCurves.ts';
 import { areaRow, edgeSpans } from './edgeSpans.ts';

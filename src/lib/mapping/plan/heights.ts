@@ -1,6 +1,6 @@
-import type { Brow } from '../brow.ts';
-import { forBrowMarks, type BrowRecord } from '../browRecord.ts';
-import { browMarks } from '../markSet.ts';
+import type { Brow } from '../marks/brow.ts';
+import { forBrowMarks, type BrowRecord } from '../marks/browRecord.ts';
+import { browMarks } from '../marks/markSet.ts';
 
 /** The heights of the five marks of one brow, mm above the pupils. */
 export type BrowHeights = BrowRecord<number>;

@@ -1,4 +1,4 @@
-import type { Side } from '../markSet.ts';
+import type { Side } from '../marks/markSet.ts';
 import type { SideWeights } from './meetingHeight.ts';
 import { holding, nearest } from './nearest.ts';
 import type { Holder, Row } from './row.ts';

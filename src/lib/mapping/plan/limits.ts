@@ -1,6 +1,6 @@
-import type { Brow } from '../brow.ts';
-import type { BrowRecord } from '../browRecord.ts';
-import { browMarks, type BrowMark, type Side } from '../markSet.ts';
+import type { Brow } from '../marks/brow.ts';
+import type { BrowRecord } from '../marks/browRecord.ts';
+import { browMarks, type BrowMark, type Side } from '../marks/markSet.ts';
 import { areaRow, heightRow, type EdgeSpans } from './edgeSpans.ts';
 import type { Holder, Row } from './row.ts';
 

@@ -1,4 +1,4 @@
-import type { Side } from '../markSet.ts';
+import type { Side } from '../marks/markSet.ts';
 
 /** One mark on both sides: its heights, and how far each may be raised and lowered, mm. */
 export type MarkRoom = Readonly<

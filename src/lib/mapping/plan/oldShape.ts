@@ -1,4 +1,4 @@
-import type { FacePoint } from '../faceFrame.ts';
+import type { FacePoint } from '../marks/faceFrame.ts';
 
 /**
  * The outline of the old work on one side, in the face's frame: corners against the clock (u to the right, v

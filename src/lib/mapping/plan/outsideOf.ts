@@ -1,5 +1,5 @@
 import { diff, type Geometry, type MultiPolygon, type Position } from 'martinez-polygon-clipping';
-import type { FacePoint } from '../faceFrame.ts';
+import type { FacePoint } from '../marks/faceFrame.ts';
 import type { Outline } from '../outline/outline.ts';
 import { outlinePolygon } from '../outline/outlineCurves.ts';
 import { spanAt, type Span } from '../outline/span.ts';

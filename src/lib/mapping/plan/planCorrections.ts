@@ -1,10 +1,10 @@
-import { forBrowMarks, type BrowRecord } from '../browRecord.ts';
-import type { Brows } from '../brow.ts';
-import { browMarks, type BrowMark, type Side } from '../markSet.ts';
+import { forBrowMarks, type BrowRecord } from '../marks/browRecord.ts';
+import type { Brows } from '../marks/brow.ts';
+import { browMarks, type BrowMark, type Side } from '../marks/markSet.ts';
 import { heightsOf, withHeights } from './heights.ts';
 import type { ApprovedLimits } from './limits.ts';
 import { leastDifferenceMm, type MarkRoom } from './meetingHeight.ts';
-import { leaveBelowMm } from './planValues.ts';
+import { leaveBelowMm } from '../numbers/plan.ts';
 import { coversOf, planHeights, type NoPlan, type PlannedHeights, type PlanTask } from './planHeights.ts';
 
 /** The skin over the old work. Anything but quiet ends the plan: a physician looks first. */

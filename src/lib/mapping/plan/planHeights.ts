@@ -1,5 +1,5 @@
-import type { Brow, Brows } from '../brow.ts';
-import type { Side } from '../markSet.ts';
+import type { Brow, Brows } from '../marks/brow.ts';
+import type { Side } from '../marks/markSet.ts';
 import { outlineOf, type NoOutline } from '../outline/outline.ts';
 import { apartRows } from './apartRows.ts';
 import { coverRows, type Cover } from './coverRows.ts';

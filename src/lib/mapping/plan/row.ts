@@ -1,4 +1,4 @@
-import type { BrowMark, Side } from '../markSet.ts';
+import type { BrowMark, Side } from '../marks/markSet.ts';
 import type { Edge } from './edgeSpans.ts';
 
 /** What a plan can be held by. */

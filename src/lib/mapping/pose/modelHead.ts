@@ -7,7 +7,7 @@ import {
   type FacePair,
   type FaceSingle,
   type Side,
-} from '../markSet.ts';
+} from '../marks/markSet.ts';
 
 const { left, middle } = canonicalFace;
 

@@ -1,4 +1,4 @@
-import type { Side } from '../markSet.ts';
+import type { Side } from '../marks/markSet.ts';
 
 /** A half of the picture as it lies before the reader. */
 export type Half = 'left' | 'right';

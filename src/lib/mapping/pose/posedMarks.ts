@@ -1,6 +1,6 @@
 import type { PointMm } from '../../geometry/point.ts';
 import { mirroredSolid } from '../../geometry/solid.ts';
-import type { BrowMark, FacePair, FaceSingle, MarkSet, PairMarks } from '../markSet.ts';
+import type { BrowMark, FacePair, FaceSingle, MarkSet, PairMarks } from '../marks/markSet.ts';
 import type { HeadPose } from './headPose.ts';
 import { lowerTailOnHead, pairOnHead, singleOnHead } from './modelHead.ts';
 import { posedPoint } from './posedPoint.ts';

@@ -1,9 +1,9 @@
 import type { Line } from '../../geometry/line.ts';
-import { faceFrame, toFace } from '../faceFrame.ts';
-import { fitMidline, type NoMidline } from '../midline.ts';
-import { mirrorMarksOf } from '../mirrorMarks.ts';
-import type { MarkSet, PairMarks, Side } from '../markSet.ts';
-import { compareSides } from '../sides.ts';
+import { faceFrame, toFace } from '../marks/faceFrame.ts';
+import { fitMidline, type NoMidline } from '../midline/midline.ts';
+import { mirrorMarksOf } from '../marks/mirrorMarks.ts';
+import type { MarkSet, PairMarks, Side } from '../marks/markSet.ts';
+import { compareSides } from '../compare/sides.ts';
 
 /** One number for each of the three upper brow marks. */
 export type AtBrow = Readonly<{ front: number; arch: number; tail: number }>;

@@ -9,12 +9,12 @@ import {
   whiteScatter,
 } from '#lib/colour/own/calibrateSwatches.ts';
 import { scatterFromTint } from '#lib/colour/own/scatterFromTint.ts';
-import { forBands, type Spectrum } from '#lib/colour/bands.ts';
-import { mixedLayer, thickReflectance } from '#lib/colour/kubelkaMunk.ts';
-import { spectrumToLab } from '#lib/colour/observe.ts';
-import { pigmentLayers, type PigmentId } from '#lib/colour/pigments.ts';
-import { seenThroughSurface } from '#lib/colour/saunderson.ts';
-import { smoothSpectrum } from '#lib/colour/smoothSpectrum.ts';
+import { forBands, type Spectrum } from '#lib/colour/spectrum/bands.ts';
+import { mixedLayer, thickReflectance } from '#lib/colour/layers/kubelkaMunk.ts';
+import { spectrumToLab } from '#lib/colour/spectrum/observe.ts';
+import { pigmentLayers, type PigmentId } from '#lib/colour/pigment/pigments.ts';
+import { seenThroughSurface } from '#lib/colour/layers/saunderson.ts';
+import { smoothSpectrum } from '#lib/colour/spectrum/smoothSpectrum.ts';
 import { drawFrom } from '#lib/quantities/seed.ts';
 import { real } from '#tests/tools/real.ts';
 

@@ -1,17 +1,17 @@
 import { expect, test } from 'vitest';
-import { ciede2000 } from '#lib/colour/ciede2000.ts';
-import { bottles } from '#lib/colour/bottles.ts';
-import { masstone } from '#lib/colour/masstone.ts';
-import { mixOutlook } from '#lib/colour/mixOutlook.ts';
-import { spectrumToLab } from '#lib/colour/observe.ts';
+import { ciede2000 } from '#lib/colour/spaces/ciede2000.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
+import { masstone } from '#lib/colour/layers/masstone.ts';
+import { mixOutlook } from '#lib/colour/healing/mixOutlook.ts';
+import { spectrumToLab } from '#lib/colour/spectrum/observe.ts';
 import { calibrateSwatches } from '#lib/colour/own/calibrateSwatches.ts';
 import { readyBottles } from '#lib/colour/own/readyBottles.ts';
 import { assumedScatter, type OwnContent, readyBottle } from '#lib/colour/own/ownBottle.ts';
-import { mixLayer, pigmentLayers, type Shares } from '#lib/colour/pigments.ts';
+import { mixLayer, pigmentLayers, type Shares } from '#lib/colour/pigment/pigments.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing, startDoubts } from '#lib/colour/startPlan.ts';
-import { leftOf, simulatedHealings } from '#lib/colour/uncertainHealing.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing, startDoubts } from '#lib/colour/numbers/ageing.ts';
+import { leftOf, simulatedHealings } from '#lib/colour/healing/uncertainHealing.ts';
 import { pigmentPowders } from '#lib/tables/pigmentPowders.ts';
 
 const skin = skinOptics({ l: 54, a: 10, b: 18 });

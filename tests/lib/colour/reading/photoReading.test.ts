@@ -1,10 +1,10 @@
 import Color from 'colorjs.io';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { labToSrgb, srgbToHex } from '#lib/colour/srgb.ts';
-import { linearLight, srgbToLab } from '#lib/colour/srgbToLab.ts';
+import { labToSrgb, srgbToHex } from '#lib/colour/spaces/srgb.ts';
+import { linearLight, srgbToLab } from '#lib/colour/spaces/srgbToLab.ts';
 import { photoReading, type Patch } from '#lib/colour/reading/photoReading.ts';
-import { readingValues } from '#lib/colour/reading/readingValues.ts';
+import { readingValues } from '#lib/colour/numbers/reading.ts';
 import { real } from '../../../tools/real.ts';
 
 const flat = (r: number, g: number, b: number, spread = 0, clippedShare = 0): Patch => ({

@@ -5,7 +5,7 @@ import { lightnessTooHigh, lightSlope } from '#lib/colour/reading/lightSlope.ts'
 import { patchOf } from '#lib/colour/reading/patchOf.ts';
 import type { Patch } from '#lib/colour/reading/photoReading.ts';
 import { photoSkin, tintOf } from '#lib/colour/reading/photoSkin.ts';
-import { labToSrgb } from '#lib/colour/srgb.ts';
+import { labToSrgb } from '#lib/colour/spaces/srgb.ts';
 import { drawFrom } from '#lib/quantities/seed.ts';
 import { real } from '../../../tools/real.ts';
 

@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { hueLean, leanOf } from '#lib/colour/reading/hueLean.ts';
 import { boxAround, hueSpan, itaSpan } from '#lib/colour/reading/labBox.ts';
-import { readingValues } from '#lib/colour/reading/readingValues.ts';
+import { readingValues } from '#lib/colour/numbers/reading.ts';
 import { boxOfReadings, classesBetween, readSkin } from '#lib/colour/reading/skinReading.ts';
 import { skinPlausibility } from '#lib/colour/reading/skinPlausibility.ts';
-import { ita } from '#lib/colour/ita.ts';
-import { hueDeg } from '#lib/colour/lch.ts';
+import { ita } from '#lib/colour/spaces/ita.ts';
+import { hueDeg } from '#lib/colour/spaces/lch.ts';
 import { real } from '../../../tools/real.ts';
 
 const violinist = { l: 62, a: 10, b: 17 };

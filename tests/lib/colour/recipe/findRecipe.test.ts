@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bottles } from '#lib/colour/bottles.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
 import { findRecipe, type Found, wanted } from '#lib/colour/recipe/findRecipe.ts';
 import { bottlesUsed, compareSimplicity, forEachRecipe, totalDrops } from '#lib/colour/recipe/recipes.ts';
 import { colourerOf, keepsLook, scorerOf, sharesOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 import { real } from '#tests/tools/real.ts';
 
 /** By definition: every recipe at every dose, the same tie rule, nothing left out. */

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import { bottleOf } from '#lib/colour/bottles.ts';
+import { bottleOf } from '#lib/colour/pigment/bottles.ts';
 import { mixWidth } from '#lib/colour/recipe/bandRows.ts';
 import { addUp, firstGuesses } from '#lib/colour/recipe/firstGuesses.ts';
 import type { RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 
 const skin = skinOptics({ l: 61, a: 10, b: 18 });
 if (!skin.ok) throw new Error(skin.reason);

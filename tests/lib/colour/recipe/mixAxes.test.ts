@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import { bottleOf, bottles, type Bottle } from '#lib/colour/bottles.ts';
-import { mixLayer, pigmentIds, pigmentLayers, type PigmentId } from '#lib/colour/pigments.ts';
+import { bottleOf, bottles, type Bottle } from '#lib/colour/pigment/bottles.ts';
+import { mixLayer, pigmentIds, pigmentLayers, type PigmentId } from '#lib/colour/pigment/pigments.ts';
 import { bandOrder, bandRows } from '#lib/colour/recipe/bandRows.ts';
 import { mixAxes, pigmentMix } from '#lib/colour/recipe/mixAxes.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 import { foldedWeights } from '#lib/tables/foldedWeights.ts';
 
 const skin = skinOptics({ l: 61, a: 10, b: 18 });

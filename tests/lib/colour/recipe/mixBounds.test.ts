@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { pigmentedReflectance } from '#lib/colour/healedColour.ts';
-import type { Lab } from '#lib/colour/lab.ts';
-import { spectrumToLab, whiteOf } from '#lib/colour/observe.ts';
+import { pigmentedReflectance } from '#lib/colour/healing/healedColour.ts';
+import type { Lab } from '#lib/colour/spaces/lab.ts';
+import { spectrumToLab, whiteOf } from '#lib/colour/spectrum/observe.ts';
 import { bandOrder, bandRows, mixWidth } from '#lib/colour/recipe/bandRows.ts';
 import { chromaFloor, lightnessFloor } from '#lib/colour/recipe/differenceFloor.ts';
 import { mixBounds, type MixBox } from '#lib/colour/recipe/mixBounds.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
 import { foldedWeights } from '#lib/tables/foldedWeights.ts';
 import { real } from '#tests/tools/real.ts';
 

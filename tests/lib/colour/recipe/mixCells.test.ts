@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
-import { bottleOf, bottles, noPigment, type Bottle } from '#lib/colour/bottles.ts';
+import { bottleOf, bottles, noPigment, type Bottle } from '#lib/colour/pigment/bottles.ts';
 import { bandRows, bottleUnits, mixWidth } from '#lib/colour/recipe/bandRows.ts';
 import { mixAxes, pigmentMix } from '#lib/colour/recipe/mixAxes.ts';
 import { mixBounds } from '#lib/colour/recipe/mixBounds.ts';
 import { mixCells, mostByte } from '#lib/colour/recipe/mixCells.ts';
 import type { RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
-import { leftOf } from '#lib/colour/uncertainHealing.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
+import { leftOf } from '#lib/colour/healing/uncertainHealing.ts';
 
 const skin = skinOptics({ l: 61, a: 10, b: 18 });
 if (!skin.ok) throw new Error(skin.reason);

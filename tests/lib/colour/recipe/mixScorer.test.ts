@@ -1,12 +1,12 @@
 import { differenceCiede2000 } from 'culori';
 import { expect, test } from 'vitest';
-import { pigmentedReflectance } from '#lib/colour/healedColour.ts';
-import { spectrumToLab, spectrumToXyz, whiteOf } from '#lib/colour/observe.ts';
-import { mixLayer, type Shares } from '#lib/colour/pigments.ts';
+import { pigmentedReflectance } from '#lib/colour/healing/healedColour.ts';
+import { spectrumToLab, spectrumToXyz, whiteOf } from '#lib/colour/spectrum/observe.ts';
+import { mixLayer, type Shares } from '#lib/colour/pigment/pigments.ts';
 import { bandOrder, mixWidth, orderedMix } from '#lib/colour/recipe/bandRows.ts';
 import { firstBands, mixScorer, mostScreenError, screenError } from '#lib/colour/recipe/mixScorer.ts';
 import { quickDifference } from '#lib/colour/recipe/quickDifference.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
 import { foldedWeights } from '#lib/tables/foldedWeights.ts';
 
 const skin = skinOptics({ l: 61, a: 10, b: 18 });

@@ -1,11 +1,11 @@
 import { differenceCiede2000 } from 'culori';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bottles, noPigment } from '#lib/colour/bottles.ts';
-import { xyzToLab } from '#lib/colour/lab.ts';
-import { whiteOf } from '#lib/colour/observe.ts';
-import { pigmentIds } from '#lib/colour/pigments.ts';
-import { rise } from '#lib/colour/kubelkaMunk.ts';
+import { bottles, noPigment } from '#lib/colour/pigment/bottles.ts';
+import { xyzToLab } from '#lib/colour/spaces/lab.ts';
+import { whiteOf } from '#lib/colour/spectrum/observe.ts';
+import { pigmentIds } from '#lib/colour/pigment/pigments.ts';
+import { rise } from '#lib/colour/layers/kubelkaMunk.ts';
 import { bandRows, bottleUnits } from '#lib/colour/recipe/bandRows.ts';
 import { cellLines } from '#lib/colour/recipe/cellLines.ts';
 import { rankRecipes, wanted } from '#lib/colour/recipe/findRecipe.ts';
@@ -15,8 +15,8 @@ import { mixSlopes, mostMove, riseSlope, slopesWidth } from '#lib/colour/recipe/
 import { totalDrops } from '#lib/colour/recipe/recipes.ts';
 import { scorerOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
 import { screenRecipes } from '#lib/colour/recipe/screenRecipes.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 import { real } from '#tests/tools/real.ts';
 
 const skin = skinOptics({ l: 61, a: 10, b: 18 });

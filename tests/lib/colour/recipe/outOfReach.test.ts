@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import { bottles } from '#lib/colour/bottles.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
 import { isOutOfReach } from '#lib/colour/recipe/outOfReach.ts';
 import { findRecipe } from '#lib/colour/recipe/findRecipe.ts';
 import { colourerOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 
 const skin = skinOptics({ l: 61, a: 10, b: 18 });
 if (!skin.ok) throw new Error(skin.reason);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bottleOf } from '#lib/colour/bottles.ts';
+import { bottleOf } from '#lib/colour/pigment/bottles.ts';
 import { rankRecipes, wanted } from '#lib/colour/recipe/findRecipe.ts';
 import type { KeptRecipes } from '#lib/colour/recipe/keptRecipes.ts';
 import { screenError } from '#lib/colour/recipe/mixScorer.ts';
@@ -13,8 +13,8 @@ import {
 } from '#lib/colour/recipe/recipes.ts';
 import { colourerOf, scorerOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
 import { groupOf } from '#lib/colour/recipe/scoreWindow.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 
 const skin = skinOptics({ l: 55, a: 11, b: 19 });
 if (!skin.ok) throw new Error(skin.reason);

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { bottles } from '#lib/colour/bottles.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
 import { colourerOf, keepsLook, scorerOf, sharesOf } from '#lib/colour/recipe/recipeTask.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 
 test('[hand] a colour keeps its limits up to and on them: darker by 3 of 3, a hue 15° away on either side, also across red', () => {
   const target = { l: 50, a: 10, b: 0 };

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { bottles } from '#lib/colour/bottles.ts';
-import { pigmentIds } from '#lib/colour/pigments.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
+import { pigmentIds } from '#lib/colour/pigment/pigments.ts';
 import {
   bottlesUsed,
   compareSimplicity,

@@ -1,14 +1,14 @@
 import { expect, test } from 'vitest';
-import { bottles } from '#lib/colour/bottles.ts';
-import { pigmentedReflectance } from '#lib/colour/healedColour.ts';
-import { mixLayer } from '#lib/colour/pigments.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
+import { pigmentedReflectance } from '#lib/colour/healing/healedColour.ts';
+import { mixLayer } from '#lib/colour/pigment/pigments.ts';
 import { bandOrder, bandRows, bottleUnits } from '#lib/colour/recipe/bandRows.ts';
 import { firstBands } from '#lib/colour/recipe/mixScorer.ts';
 import type { RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
 import { restBounds } from '#lib/colour/recipe/restBounds.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
-import { leftOf } from '#lib/colour/uncertainHealing.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
+import { leftOf } from '#lib/colour/healing/uncertainHealing.ts';
 import { foldedWeights } from '#lib/tables/foldedWeights.ts';
 
 const skin = skinOptics({ l: 61, a: 10, b: 18 });

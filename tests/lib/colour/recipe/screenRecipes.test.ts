@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bottles, type Bottle } from '#lib/colour/bottles.ts';
-import { pigmentIds, type Shares } from '#lib/colour/pigments.ts';
+import { bottles, type Bottle } from '#lib/colour/pigment/bottles.ts';
+import { pigmentIds, type Shares } from '#lib/colour/pigment/pigments.ts';
 import { bandOrder, bandRows, bottleUnits, mixWidth, orderedMix } from '#lib/colour/recipe/bandRows.ts';
 import { findRecipe, rankRecipes, wanted } from '#lib/colour/recipe/findRecipe.ts';
 import { addUp, firstGuesses } from '#lib/colour/recipe/firstGuesses.ts';
@@ -15,9 +15,9 @@ import { bottlesUsed, forEachRecipe, totalDrops } from '#lib/colour/recipe/recip
 import { scorerOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
 import { dropsOf, groupOf, scoreWindow, tie } from '#lib/colour/recipe/scoreWindow.ts';
 import { screenRecipes } from '#lib/colour/recipe/screenRecipes.ts';
-import { mixLayer } from '#lib/colour/pigments.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
+import { mixLayer } from '#lib/colour/pigment/pigments.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 import { real } from '#tests/tools/real.ts';
 
 const skin = skinOptics({ l: 61, a: 10, b: 18 });

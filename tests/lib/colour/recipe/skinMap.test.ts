@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { bottles } from '#lib/colour/bottles.ts';
-import { pigmentedReflectance } from '#lib/colour/healedColour.ts';
-import { rise } from '#lib/colour/kubelkaMunk.ts';
-import { mixLayer } from '#lib/colour/pigments.ts';
+import { bottles } from '#lib/colour/pigment/bottles.ts';
+import { pigmentedReflectance } from '#lib/colour/healing/healedColour.ts';
+import { rise } from '#lib/colour/layers/kubelkaMunk.ts';
+import { mixLayer } from '#lib/colour/pigment/pigments.ts';
 import { sharesOf } from '#lib/colour/recipe/recipeTask.ts';
 import { quickRise, rowLength, skinMap } from '#lib/colour/recipe/skinMap.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
 
 test('[property] the fraction stands for √u coth √u within 7.8e-6 of it, up to 200 and beyond', () => {
   const off = Array.from({ length: 24_000 }, (_, i) => i / 100).map((u) =>

@@ -1,16 +1,16 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bottles, type Bottle } from '#lib/colour/bottles.ts';
-import { ciede2000 } from '#lib/colour/ciede2000.ts';
+import { bottles, type Bottle } from '#lib/colour/pigment/bottles.ts';
+import { ciede2000 } from '#lib/colour/spaces/ciede2000.ts';
 import { findRecipe, wanted } from '#lib/colour/recipe/findRecipe.ts';
 import { recipeAt } from '#lib/colour/recipe/keptRecipes.ts';
 import { screenError } from '#lib/colour/recipe/mixScorer.ts';
 import { forEachRecipe, recipeCount, type Recipe } from '#lib/colour/recipe/recipes.ts';
 import { colourerOf, type RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
 import { screenRecipes } from '#lib/colour/recipe/screenRecipes.ts';
-import { hueDeg } from '#lib/colour/lch.ts';
-import { skinOptics } from '#lib/colour/skinOptics.ts';
-import { startAgeing } from '#lib/colour/startPlan.ts';
+import { hueDeg } from '#lib/colour/spaces/lch.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 import { real } from '#tests/tools/real.ts';
 
 // Searches small enough to look at every recipe, each in a few milliseconds: they judge every change of the

@@ -3,9 +3,15 @@ import { expect, test } from 'vitest';
 import { afterFirstPass, browAfterFirstPass, type AgainChoices } from '#lib/mapping/again/afterFirstPass.ts';
 import { nextStep, stopReasons } from '#lib/mapping/again/nextStep.ts';
 import { acrossFrom, shortOfOutlineMm, wayOut } from '#lib/mapping/again/shortOfOutline.ts';
-import type { Brow } from '#lib/mapping/brow.ts';
-import { forBrowMarks } from '#lib/mapping/browRecord.ts';
-import { browMarks, type Pose, type Posture, type SkinState, type Taken } from '#lib/mapping/markSet.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
+import { forBrowMarks } from '#lib/mapping/marks/browRecord.ts';
+import {
+  browMarks,
+  type Pose,
+  type Posture,
+  type SkinState,
+  type Taken,
+} from '#lib/mapping/marks/markSet.ts';
 import { intervalAround } from '#lib/quantities/interval.ts';
 import { drawFrom, drawNormal } from '#lib/quantities/seed.ts';
 import { real } from '#tests/tools/real.ts';

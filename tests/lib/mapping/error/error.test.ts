@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import jstat from 'jstat';
 import { expect, test } from 'vitest';
-import { comparePasses } from '#lib/mapping/error/comparePasses.ts';
-import { meanOfReadings } from '#lib/mapping/error/meanOfReadings.ts';
-import { spreadInterval } from '#lib/mapping/error/spreadInterval.ts';
-import { studentFactor } from '#lib/mapping/error/studentFactor.ts';
-import { technicalError } from '#lib/mapping/technicalError.ts';
+import { comparePasses } from '#lib/mapping/uncertainty/comparePasses.ts';
+import { meanOfReadings } from '#lib/mapping/uncertainty/meanOfReadings.ts';
+import { spreadInterval } from '#lib/mapping/uncertainty/spreadInterval.ts';
+import { studentFactor } from '#lib/mapping/uncertainty/studentFactor.ts';
+import { technicalError } from '#lib/mapping/uncertainty/technicalError.ts';
 import { drawFrom, drawNormal } from '#lib/quantities/seed.ts';
 import { studentT975 } from '#lib/tables/studentT.ts';
 import { real } from '#tests/tools/real.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
-import type { Brow } from '#lib/mapping/brow.ts';
-import type { FacePoint } from '#lib/mapping/faceFrame.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
+import type { FacePoint } from '#lib/mapping/marks/faceFrame.ts';
 import { outlineOf, type Outline } from '#lib/mapping/outline/outline.ts';
 import { real } from '../../../tools/real.ts';
 

@@ -1,8 +1,8 @@
 import { Bezier } from 'bezier-js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Brow } from '#lib/mapping/brow.ts';
-import type { FacePoint } from '#lib/mapping/faceFrame.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
+import type { FacePoint } from '#lib/mapping/marks/faceFrame.ts';
 import { edgeAt, edgeHeightMm, edgeShares, type Edge } from '#lib/mapping/outline/edge.ts';
 import { halfEdgeCurve, type Cubic, type HalfEdge } from '#lib/mapping/outline/halfEdge.ts';
 import { outlineOf, type NoOutline } from '#lib/mapping/outline/outline.ts';

@@ -1,8 +1,8 @@
 import { Bezier } from 'bezier-js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Brow } from '#lib/mapping/brow.ts';
-import { toFace, toPicture } from '#lib/mapping/faceFrame.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
+import { toFace, toPicture } from '#lib/mapping/marks/faceFrame.ts';
 import { acrossAt } from '#lib/mapping/outline/acrossAt.ts';
 import { centreAt } from '#lib/mapping/outline/centreline.ts';
 import { edgeHeightMm } from '#lib/mapping/outline/edge.ts';

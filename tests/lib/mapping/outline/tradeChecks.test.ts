@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Brow } from '#lib/mapping/brow.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
 import type { FrontEdge } from '#lib/mapping/placing/drawnLengths.ts';
 import { outlinesOf, stationPairs, type StationPair } from '#lib/mapping/outline/stationPairs.ts';
 import { stationMm, thicknessAtStation } from '#lib/mapping/outline/station.ts';

@@ -13,14 +13,14 @@ import {
   type ArchInputs,
 } from '#lib/mapping/placing/archRules.ts';
 import { archSpread } from '#lib/mapping/placing/archSpread.ts';
-import { archTwoThirds, irisWidthMm } from '#lib/mapping/placing/archValues.ts';
+import { archTwoThirds, irisWidthMm } from '#lib/mapping/numbers/arch.ts';
 import { goldenShare, goldenShareFromTail } from '#lib/mapping/placing/goldenShare.ts';
 import { ownShareOf } from '#lib/mapping/placing/ownShare.ts';
 import { pointAlongSkin } from '#lib/mapping/placing/pointAlongSkin.ts';
 import { settleBrow, settledBrow, settleMm } from '#lib/mapping/placing/settleBrow.ts';
 import { browLengths } from '#lib/mapping/pose/browLength.ts';
 import { canonicalFace } from '#lib/tables/canonicalFace.ts';
-import { mappingValues } from '#lib/mapping/values.ts';
+import { mappingValues } from '#lib/mapping/numbers/values.ts';
 import { real } from '#tests/tools/real.ts';
 
 const eye = { innerCornerMm: 16, pupilMm: 31.5, outerCornerMm: 46, irisWidthMm: 12 };

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { placingFacts, placingHabits } from '#lib/mapping/facts/placing.ts';
-import { nostrilMiddleShare } from '#lib/mapping/startValues.ts';
+import { nostrilMiddleShare } from '#lib/mapping/numbers/start.ts';
 
 it('[property] of the numbers behind front and tail at least three in five are published', () => {
   const all = Object.values(placingFacts);

@@ -1,4 +1,4 @@
-import type { FacePoint } from '#lib/mapping/faceFrame.ts';
+import type { FacePoint } from '#lib/mapping/marks/faceFrame.ts';
 import type { PlacingMarks, SideMarks } from '#lib/mapping/placing/placingMarks.ts';
 
 export const at = (uMm: number, vMm: number): FacePoint => ({ uMm, vMm });

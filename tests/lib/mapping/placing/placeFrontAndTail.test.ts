@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { levelFace } from '#lib/face/levelFace.ts';
 import { practiceFace } from '#lib/face/practiceFace.ts';
-import { faceFrame } from '#lib/mapping/faceFrame.ts';
-import { browMarks, facePairs, faceSingles, type MarkSet } from '#lib/mapping/markSet.ts';
-import { mirrorMarksOf } from '#lib/mapping/mirrorMarks.ts';
+import { faceFrame } from '#lib/mapping/marks/faceFrame.ts';
+import { browMarks, facePairs, faceSingles, type MarkSet } from '#lib/mapping/marks/markSet.ts';
+import { mirrorMarksOf } from '#lib/mapping/marks/mirrorMarks.ts';
 import { heightDifferenceShare, outwardDifferenceShare } from '#lib/mapping/placing/frameShare.ts';
 import { limitVerdict } from '#lib/mapping/placing/limitVerdict.ts';
 import {
@@ -13,7 +13,7 @@ import {
   type PlacingChoices,
 } from '#lib/mapping/placing/placeFrontAndTail.ts';
 import { placingMarkNames, placingMarksOf, type PlacingMarks } from '#lib/mapping/placing/placingMarks.ts';
-import { fitRobustMidline } from '#lib/mapping/robustMidline.ts';
+import { fitRobustMidline } from '#lib/mapping/midline/robustMidline.ts';
 import type { Interval } from '#lib/quantities/interval.ts';
 import { at, sides } from './marks.ts';
 

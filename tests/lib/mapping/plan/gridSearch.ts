@@ -1,4 +1,4 @@
-import type { Brow } from '#lib/mapping/brow.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
 import type { ApprovedLimits } from '#lib/mapping/plan/limits.ts';
 import type { OldShape } from '#lib/mapping/plan/oldShape.ts';
 

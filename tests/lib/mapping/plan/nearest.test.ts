@@ -1,6 +1,6 @@
 import quadprog from 'quadprog';
 import { describe, expect, test } from 'vitest';
-import { forBrowMarks } from '#lib/mapping/browRecord.ts';
+import { forBrowMarks } from '#lib/mapping/marks/browRecord.ts';
 import { coverRows, easedRows, type Cover, type CoverRow } from '#lib/mapping/plan/coverRows.ts';
 import { edgeSpans } from '#lib/mapping/plan/edgeSpans.ts';
 import { heightsOf, listOf } from '#lib/mapping/plan/heights.ts';

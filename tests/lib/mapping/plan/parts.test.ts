@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { difference } from 'polyclip-ts';
 import { expect, test } from 'vitest';
 import { practiceOldShape } from '#lib/face/oldShape.ts';
-import type { Brow } from '#lib/mapping/brow.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
 import { halfEdgeCurve } from '#lib/mapping/outline/halfEdge.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
 import { outlinePolygon } from '#lib/mapping/outline/outlineCurves.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { browMarks } from '#lib/mapping/markSet.ts';
+import { browMarks } from '#lib/mapping/marks/markSet.ts';
 import { withHeights } from '#lib/mapping/plan/heights.ts';
 import { planHeights } from '#lib/mapping/plan/planHeights.ts';
 import { movedFace, ourMove } from '../../../bench/movedMark.ts';

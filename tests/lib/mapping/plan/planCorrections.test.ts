@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { forBrowMarks } from '#lib/mapping/browRecord.ts';
-import { browMarks } from '#lib/mapping/markSet.ts';
+import { forBrowMarks } from '#lib/mapping/marks/browRecord.ts';
+import { browMarks } from '#lib/mapping/marks/markSet.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
 import { planCorrections } from '#lib/mapping/plan/planCorrections.ts';
-import { leaveBelowMm } from '#lib/mapping/plan/planValues.ts';
+import { leaveBelowMm } from '#lib/mapping/numbers/plan.ts';
 import type { PlanTask } from '#lib/mapping/plan/planHeights.ts';
 import { handBrow, lifted, limitsOf, seededTask, shapeOf } from './tasks.ts';
 

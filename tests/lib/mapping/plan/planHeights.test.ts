@@ -1,8 +1,8 @@
 import { difference } from 'polyclip-ts';
 import { expect, test } from 'vitest';
-import { forBrowMarks } from '#lib/mapping/browRecord.ts';
-import type { Brow } from '#lib/mapping/brow.ts';
-import { browMarks, type Side } from '#lib/mapping/markSet.ts';
+import { forBrowMarks } from '#lib/mapping/marks/browRecord.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
+import { browMarks, type Side } from '#lib/mapping/marks/markSet.ts';
 import { outlineOf, type Outline } from '#lib/mapping/outline/outline.ts';
 import { outlinePolygon } from '#lib/mapping/outline/outlineCurves.ts';
 import { coverRows, easedRows } from '#lib/mapping/plan/coverRows.ts';

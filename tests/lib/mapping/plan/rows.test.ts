@@ -1,7 +1,7 @@
 import { Bezier } from 'bezier-js';
 import { describe, expect, test } from 'vitest';
-import type { Brow } from '#lib/mapping/brow.ts';
-import { browMarks } from '#lib/mapping/markSet.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
+import { browMarks } from '#lib/mapping/marks/markSet.ts';
 import { halfEdgeCurve, type HalfEdge } from '#lib/mapping/outline/halfEdge.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
 import { coverRows, easedRows } from '#lib/mapping/plan/coverRows.ts';

@@ -1,8 +1,8 @@
 import { practiceOldShape } from '#lib/face/oldShape.ts';
 import { practiceFace } from '#lib/face/practiceFace.ts';
-import type { Brow } from '#lib/mapping/brow.ts';
-import { forBrowMarks } from '#lib/mapping/browRecord.ts';
-import type { Side } from '#lib/mapping/markSet.ts';
+import type { Brow } from '#lib/mapping/marks/brow.ts';
+import { forBrowMarks } from '#lib/mapping/marks/browRecord.ts';
+import type { Side } from '#lib/mapping/marks/markSet.ts';
 import type { ApprovedLimits } from '#lib/mapping/plan/limits.ts';
 import { readOldShape, type OldShape } from '#lib/mapping/plan/oldShape.ts';
 import type { PlanTask } from '#lib/mapping/plan/planHeights.ts';

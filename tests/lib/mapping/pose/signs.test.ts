@@ -4,7 +4,7 @@ import { falseDifferences } from '#lib/mapping/pose/falseDifferences.ts';
 import { mmPerUnit, scaleDoubtMm } from '#lib/mapping/pose/irisScale.ts';
 import { straightPose } from '#lib/mapping/pose/headPose.ts';
 import { noseBaseAheadMm, turnFakesMm, turnLikeNoseOff, turnSign } from '#lib/mapping/pose/turnSign.ts';
-import { fitMidline } from '#lib/mapping/midline.ts';
+import { fitMidline } from '#lib/mapping/midline/midline.ts';
 import { signedDistanceMm } from '#lib/geometry/line.ts';
 import { posedMarks } from '#lib/mapping/pose/posedMarks.ts';
 import { real } from '#tests/tools/real.ts';

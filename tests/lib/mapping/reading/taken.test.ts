@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import type { Taken } from '#lib/mapping/markSet.ts';
-import { unfitToMap, unlikeParts } from '#lib/mapping/reading/howTaken.ts';
-import { whichToMap } from '#lib/mapping/reading/whichToMap.ts';
+import type { Taken } from '#lib/mapping/marks/markSet.ts';
+import { unfitToMap, unlikeParts } from '#lib/mapping/compare/howTaken.ts';
+import { whichToMap } from '#lib/mapping/compare/whichToMap.ts';
 
 const rest: Taken = { pose: 'rest', posture: 'sitting', skin: 'normal' };
 const poses = ['rest', 'eyes-closed', 'raised', 'frown'] as const;

@@ -1,0 +1,87 @@
+import { midlineAndSides, type MidlineAndSidesState } from '#calculators/midlineAndSides.ts';
+import { type MarkKey, namedMarks } from '#calculators/marks.ts';
+import type { FaceReading, NoFaceReading } from '#lib/mapping/compare/readFace.ts';
+import { MidlineOverlay } from '#components/pictures/MidlineOverlay.tsx';
+import {
+  browMarkWords,
+  capital,
+  facePairWords,
+  faceSingleWords,
+  poseWords,
+  postureWords,
+  skinWords,
+} from '#words/marks.ts';
+import { judgedWords, levelWords, midlineSays, takenCaution } from '#words/midline.ts';
+import type { ComponentChildren } from 'preact';
+import { LaterTables } from './LaterTables.tsx';
+import type { Tables } from '../frame/tables.ts';
+import { midlineView } from './midlineView.ts';
+import { type CalculatorFace, Shell } from '../frame/Shell.tsx';
+
+type Option = Readonly<{ key: MarkKey; label: string }>;
+const inGroup = (group: 'pair' | 'single' | 'brow'): readonly Option[] =>
+  namedMarks
+    .filter((named) => named.group === group)
+    .map((named) => ({
+      key: named.key,
+      label: capital(
+        named.group === 'single'
+          ? faceSingleWords[named.mark]
+          : `${named.group === 'pair' ? facePairWords[named.mark] : browMarkWords[named.mark]}, ${named.side}`,
+      ),
+    }));
+
+const face: CalculatorFace<MidlineAndSidesState, FaceReading | NoFaceReading> = {
+  calculator: midlineAndSides,
+  labels: {
+    level: { label: 'Level is', options: levelWords },
+    error: { label: 'Your reading error', hint: 'Your technical error: the spread of one reading.' },
+    readings: { label: 'Readings of each mark', hint: 'A mean of more readings has less error.' },
+    judged: { label: 'Judge the differences', options: judgedWords },
+    pose: { label: 'Face', options: poseWords },
+    posture: { label: 'Position', options: postureWords },
+    skin: { label: 'Skin', options: skinWords },
+  },
+  shown: ['level', 'readings'],
+  folded: { heading: 'How they were read', names: ['error', 'judged', 'pose', 'posture', 'skin'] },
+  marks: [
+    { label: 'Eyes and nose', marks: inGroup('pair') },
+    { label: 'Middle', marks: inGroup('single') },
+    { label: 'Brows', marks: inGroup('brow') },
+  ],
+  firstMark: 'noseWingL',
+  view: midlineView,
+  pictureLabel: 'A face on millimetre paper: marks, midline and level',
+  draw: (state, reading) => <MidlineOverlay points={state} reading={reading} />,
+  says: midlineSays,
+  caution: takenCaution,
+};
+
+type Props = Readonly<{
+  id?: string;
+  tables?: Tables;
+  legend?: ComponentChildren;
+  children?: ComponentChildren;
+}>;
+
+/** Midline and sides as a lesson's island. The still face comes in as children, drawn at build. */
+export function MidlineAndSides({ id = 'midline', tables: Built, legend, children }: Props) {
+  return (
+    <Shell
+      face={face}
+      id={id}
+      open={Built !== undefined}
+      legend={legend}
+      address="/calculators/midline-and-sides/"
+      tables={(reading, state, isOpen) =>
+        Built ? (
+          <Built reading={reading} state={state} />
+        ) : (
+          <LaterTables reading={reading} state={state} isOpen={isOpen} />
+        )
+      }
+    >
+      {children}
+    </Shell>
+  );
+}

@@ -1,0 +1,307 @@
+import fc from 'fast-check';
+import quadprog from 'quadprog';
+import { expect, test } from 'vitest';
+import { bandsNm, type Spectrum } from '#lib/colour/spectrum/bands.ts';
+import { ciede2000 } from '#lib/colour/spaces/ciede2000.ts';
+import { healedColour } from '#lib/colour/healing/healedColour.ts';
+import { absorptionRatio, thickReflectance } from '#lib/colour/layers/kubelkaMunk.ts';
+import { lchToLab } from '#lib/colour/spaces/lch.ts';
+import { spectrumToLab } from '#lib/colour/spectrum/observe.ts';
+import { pigmentIds, pigmentLayers, type PigmentId } from '#lib/colour/pigment/pigments.ts';
+import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
+import { smoothSpectrum } from '#lib/colour/spectrum/smoothSpectrum.ts';
+import { solveLinear } from '#lib/algebra/solveLinear.ts';
+import { swatchTrust } from '#lib/colour/pigment/swatchTrust.ts';
+import { foldedWeights } from '#lib/tables/foldedWeights.ts';
+import { pigmentPowders } from '#lib/tables/pigmentPowders.ts';
+import { real } from '#tests/tools/real.ts';
+
+const smooth = (measured: Spectrum): Spectrum => {
+  const found = smoothSpectrum(spectrumToLab(measured));
+  if (!found.ok) throw new Error(found.reason);
+  return found.reflectance;
+};
+/** The white powder carries no level: scaled as the model scales it. */
+const powder = (name: keyof typeof pigmentPowders): Spectrum =>
+  pigmentPowders[name].map((value) => Math.min(0.995, value * (name === 'titaniumDioxide' ? 1.6 : 1)));
+const scatter = 0.5;
+const asLayer = (reflectance: Spectrum) =>
+  reflectance.map((value) => ({ k: scatter * absorptionRatio(value), s: scatter }));
+
+/** The colour of a thick mix with a base pigment, by its share. */
+function mixed(reflectance: Spectrum, id: PigmentId, share: number) {
+  return spectrumToLab(
+    asLayer(reflectance).map(({ k, s }, band) => {
+      const other = pigmentLayers[id][band] ?? { k: NaN, s: NaN };
+      return thickReflectance(((1 - share) * k + share * other.k) / ((1 - share) * s + share * other.s));
+    }),
+  );
+}
+/**
+ * How far the smooth spectrum leads astray, ΔE00: the worst of mixes with each base pigment at three shares.
+ */
+function worstMix(measured: Spectrum): number {
+  const guess = smooth(measured);
+  return Math.max(
+    ...pigmentIds.flatMap((id) =>
+      [0.2, 0.5, 0.8].map((share) => ciede2000(mixed(measured, id, share), mixed(guess, id, share))),
+    ),
+  );
+}
+const skins = [
+  [72, 9, 16],
+  [63, 10, 19],
+  [54, 10, 18],
+  [44, 12, 17],
+  [36, 11, 15],
+].map(([l = 0, a = 0, b = 0]) => {
+  const skin = skinOptics({ l, a, b });
+  if (!skin.ok) throw new Error(skin.reason);
+  return skin;
+});
+function worstInSkin(measured: Spectrum): number {
+  const guess = smooth(measured);
+  return Math.max(
+    ...skins.flatMap((skin) =>
+      [0.1, 0.3, 0.6].map((dose) => {
+        const seen = (reflectance: Spectrum) =>
+          healedColour(
+            skin,
+            asLayer(reflectance).map(({ k, s }) => ({ k: k * dose, s: s * dose })),
+            { depthMm: 0.1, coverage: 1, veilShare: 0.35 },
+          );
+        return ciede2000(seen(measured), seen(guess));
+      }),
+    ),
+  );
+}
+
+const earths = [
+  'ironRed',
+  'ironBlack',
+  'titaniumDioxide',
+  'yellowOchre',
+  'burntUmber',
+  'rawUmber',
+  'burntSienna',
+  'rawSienna',
+  'carbonBlack',
+  'goethite',
+  'hematite',
+  'magnetite',
+] as const;
+
+test('[table] twelve measured earths and greys are trusted: within 1.1 ΔE00 in mixes, 0.85 in five skins', () => {
+  const [mixes, inSkin] = [
+    earths.map((name) => worstMix(powder(name))),
+    earths.map((name) => worstInSkin(powder(name))),
+  ];
+  earths.forEach((name, i) => {
+    expect(swatchTrust(spectrumToLab(powder(name))), name).toBe('earth-like');
+    expect(mixes[i], name).toBeLessThan(1.1);
+    expect(inSkin[i], name).toBeLessThan(0.85);
+  });
+  // Not flattering itself: somewhere the guess is off by more than half a unit.
+  expect(Math.max(...mixes)).toBeGreaterThan(0.5);
+});
+
+test('[table] measured ultramarine is refused, and rightly: more than 5 ΔE00 in mixes, more than 3 in skin', () => {
+  expect(swatchTrust(spectrumToLab(powder('ultramarine')))).toBe('blue-or-violet');
+  expect(worstMix(powder('ultramarine'))).toBeGreaterThan(5);
+  expect(worstInSkin(powder('ultramarine'))).toBeGreaterThan(3);
+});
+
+test('[table] of 63 mixes of measured ultramarine with earths, none that is trusted errs by more than 1.3 ΔE00', () => {
+  const worst = { trusted: 0, not: 0 };
+  for (const name of [
+    'ironRed',
+    'yellowOchre',
+    'burntUmber',
+    'rawSienna',
+    'burntSienna',
+    'carbonBlack',
+    'titaniumDioxide',
+  ] as const) {
+    for (const share of [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9]) {
+      const both = powder(name).map((value, band) =>
+        thickReflectance(
+          (1 - share) * absorptionRatio(value) + share * absorptionRatio(powder('ultramarine')[band] ?? NaN),
+        ),
+      );
+      const side = swatchTrust(spectrumToLab(both)) === 'earth-like' ? 'trusted' : 'not';
+      worst[side] = Math.max(worst[side], worstMix(both));
+    }
+  }
+  expect(worst.trusted).toBeGreaterThan(0.3);
+  expect(worst.trusted).toBeLessThan(1.3);
+  expect(worst.not).toBeGreaterThan(5);
+});
+
+test('[property] any earthy colour is met to 1e-9 in L*, a*, b* by a curve between 0 and 1', () => {
+  fc.assert(
+    fc.property(real(8, 92), real(0, 40), real(10, 110), (l, chroma, hDeg) => {
+      const lab = lchToLab({ l, c: chroma * Math.min(1, l / 40, (100 - l) / 25), hDeg });
+      const found = smoothSpectrum(lab);
+      if (!found.ok) return false;
+      const ours = spectrumToLab(found.reflectance);
+      return (
+        Math.hypot(ours.l - lab.l, ours.a - lab.a, ours.b - lab.b) < 1e-9 &&
+        found.reflectance.every((value) => value > 0 && value < 1)
+      );
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test('[hand] a grey gives a level curve: L* 50 reflects 0.1842 everywhere', () => {
+  // ((50 + 16)/116)³ = 0.18419
+  for (const value of smooth(bandsNm.map(() => ((50 + 16) / 116) ** 3)))
+    expect(value).toBeCloseTo(0.18419, 5);
+});
+
+test('[library] no curve with the same colour is smoother: quadprog finds no way down from it', () => {
+  for (const lab of [
+    { l: 46, a: 12, b: 37 },
+    { l: 24, a: 20, b: 20 },
+    { l: 60, a: 5, b: 15 },
+  ]) {
+    const found = smoothSpectrum(lab);
+    if (!found.ok) throw new Error(found.reason);
+    const curve = found.reflectance.map((value) => Math.atanh(2 * value - 1));
+    const rise = curve.map((value) => (1 - Math.tanh(value) ** 2) / 2);
+    // quadprog counts from 1.
+    const bending = curve.map((_, i) => [
+      0,
+      ...curve.map((__, j) =>
+        i === j ? (i === 0 || i === curve.length - 1 ? 1 : 2) + 1e-8 : Math.abs(i - j) === 1 ? -1 : 0,
+      ),
+    ]);
+    const downhill = curve.map((value, i) => (curve[i - 1] ?? value) + (curve[i + 1] ?? value) - 2 * value);
+    const { x, y, z } = foldedWeights.D65;
+    const keepsColour = curve.map((_, i) => [
+      0,
+      ...[x, y, z].map((row) => (row[i] ?? NaN) * (rise[i] ?? NaN)),
+    ]);
+    const { solution } = quadprog.solveQP(
+      [[], ...bending],
+      [0, ...downhill],
+      [[], ...keepsColour],
+      [0, 0, 0, 0],
+      3,
+    );
+    expect(Math.max(...solution.slice(1).map(Math.abs))).toBeLessThan(1e-5);
+    // And it is a curve, not a level line.
+    expect(Math.max(...downhill.map(Math.abs))).toBeGreaterThan(1e-3);
+  }
+});
+
+test('[hand] a colour that nothing reflects is refused, never NaN', () => {
+  for (const lab of [
+    { l: 0, a: 0, b: 0 },
+    { l: 0, a: 9, b: 9 },
+    { l: 100, a: 0, b: 0 },
+    { l: 100, a: 5, b: 5 },
+    { l: 120, a: 0, b: 0 },
+    { l: -5, a: 0, b: 0 },
+    { l: 1e9, a: 0, b: 0 },
+    { l: 50, a: 150, b: -150 },
+    { l: 95, a: 60, b: 60 },
+    { l: NaN, a: 0, b: 0 },
+    { l: 50, a: Infinity, b: 0 },
+  ]) {
+    expect(smoothSpectrum(lab)).toEqual({ ok: false, reason: 'no-smooth-spectrum' });
+  }
+});
+
+test('[hand] trust by hue and chroma, at each edge', () => {
+  const at = (c: number, hDeg: number) => swatchTrust(lchToLab({ l: 40, c, hDeg }));
+  expect([at(2.99, 270), at(3.01, 270)]).toEqual(['earth-like', 'blue-or-violet']);
+  expect([at(20, 9.9), at(20, 10.1), at(20, 109.9), at(20, 110.1)]).toEqual([
+    'not-tested',
+    'earth-like',
+    'earth-like',
+    'not-tested',
+  ]);
+  expect([at(44.9, 60), at(45.1, 60)]).toEqual(['earth-like', 'not-tested']);
+  // Exactly at an edge: chroma 3 is no grey any more, chroma 45 (27, 36, 45) is still an earth's.
+  expect([swatchTrust({ l: 40, a: 3, b: 0 }), swatchTrust({ l: 40, a: 27, b: 36 })]).toEqual([
+    'not-tested',
+    'earth-like',
+  ]);
+  expect([at(20, 189.9), at(20, 190.1), at(20, 344.9), at(20, 345.1)]).toEqual([
+    'not-tested',
+    'blue-or-violet',
+    'blue-or-violet',
+    'not-tested',
+  ]);
+  expect(at(60, 300)).toBe('blue-or-violet');
+});
+
+test('[property] the largest of a column leads: a pivot near 0 first leaves all digits to a small matrix', () => {
+  // Without it, 1 divided by 1e-12 takes four digits from both.
+  const found =
+    solveLinear(
+      [
+        [1e-12, 1],
+        [-1, 1],
+      ],
+      [1 + 3e-12, -2],
+    ) ?? [];
+  expect(Math.abs((found[0] ?? NaN) - 3)).toBeLessThan(1e-14);
+  expect(Math.abs((found[1] ?? NaN) - 1)).toBeLessThan(1e-14);
+});
+
+test('[hand] three equations by hand; a row of zeros first; two that say the same', () => {
+  // x + y + z = 6, 2y + 5z = −4, 2x + 5y − z = 27: 5, 3, −2
+  const found =
+    solveLinear(
+      [
+        [1, 1, 1],
+        [0, 2, 5],
+        [2, 5, -1],
+      ],
+      [6, -4, 27],
+    ) ?? [];
+  [5, 3, -2].forEach((value, i) => expect(found[i]).toBeCloseTo(value, 12));
+  expect(
+    solveLinear(
+      [
+        [0, 2],
+        [3, 0],
+      ],
+      [4, 6],
+    ),
+  ).toEqual([2, 2]);
+  expect(
+    solveLinear(
+      [
+        [1, 2],
+        [2, 4],
+      ],
+      [3, 6],
+    ),
+  ).toBeUndefined();
+  // A pivot as small as rounding settles nothing; one a little larger does, whichever its sign.
+  for (const small of [1e-13, -1e-13, NaN])
+    expect(
+      solveLinear(
+        [
+          [1, 0],
+          [0, small],
+        ],
+        [1, 1],
+      ),
+    ).toBeUndefined();
+  for (const small of [2e-13, -2e-13])
+    expect(
+      solveLinear(
+        [
+          [1, 0],
+          [0, small],
+        ],
+        [3, small],
+      ),
+    ).toEqual([3, 1]);
+  expect(solveLinear([[2]], [3])).toEqual([1.5]);
+  expect(solveLinear([], [])).toEqual([]);
+});
