@@ -4,14 +4,20 @@ import { healedFacts } from './facts/healed.ts';
 import { labelFacts } from './facts/labels.ts';
 import { lampFacts } from './facts/lamps.ts';
 import { opticsFacts } from './facts/optics.ts';
-import { skinFacts } from './facts/skin.ts';
+import { skinClassFacts } from './facts/skinClasses.ts';
+import { skinDifferenceFacts } from './facts/skinDifferences.ts';
+import { skinMeasuredFacts } from './facts/skinMeasured.ts';
+import { skinReadingFacts } from './facts/skinReading.ts';
 import { strokeFacts, strokeHabits } from './facts/strokes.ts';
 
 /** Every number and habit of colour, by id. */
 export const colourFacts = {
   ...opticsFacts,
   ...colourHabits,
-  ...skinFacts,
+  ...skinClassFacts,
+  ...skinMeasuredFacts,
+  ...skinDifferenceFacts,
+  ...skinReadingFacts,
   ...coverFacts,
   ...strokeFacts,
   ...strokeHabits,

@@ -7,10 +7,17 @@ import { againSources } from './sources/again.ts';
 import { healedSources } from './sources/healed.ts';
 import { lampSources } from './sources/lamps.ts';
 import { exposureSources } from './sources/exposure.ts';
+import { eyeSources } from './sources/eye.ts';
 import { faceSources } from './sources/faces.ts';
 import { firstAidSources } from './sources/firstAid.ts';
 import { pictureSources } from './sources/pictures.ts';
-import { measuringSources } from './sources/measuring.ts';
+import { uncertaintySources } from './sources/uncertainty.ts';
+import { technicalErrorSources } from './sources/technicalError.ts';
+import { statisticsSources } from './sources/statistics.ts';
+import { axesSources } from './sources/axes.ts';
+import { seedSources } from './sources/seeds.ts';
+import { angleSources } from './sources/angles.ts';
+import { numbingSources } from './sources/numbing.ts';
 import { outlineSources } from './sources/outline.ts';
 import { placingSources } from './sources/placing.ts';
 import { repeatingSources } from './sources/repeating.ts';
@@ -23,7 +30,12 @@ import { studySources } from './sources/study.ts';
 /** Every source the site cites. Keys are first author and year, or a plain name where there is no author. */
 export const bibliography = {
   ...faceSources,
-  ...measuringSources,
+  ...uncertaintySources,
+  ...technicalErrorSources,
+  ...statisticsSources,
+  ...axesSources,
+  ...seedSources,
+  ...angleSources,
   ...placingSources,
   ...outlineSources,
   ...pictureSources,
@@ -41,6 +53,8 @@ export const bibliography = {
   ...archSources,
   ...underSources,
   ...firstAidSources,
+  ...numbingSources,
+  ...eyeSources,
   ...exposureSources,
 } as const satisfies Readonly<Record<string, Source>>;
 

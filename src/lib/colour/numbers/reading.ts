@@ -1,4 +1,4 @@
-/** The bare numbers of a skin reading, written here once; their sources stand in facts/skin.ts. */
+/** The bare numbers of a skin reading, written here once; their sources stand in facts/skinMeasured.ts and skinReading.ts. */
 export const readingValues = {
   /** How far readings of one place repeat, in L*, a* or b*: the upper end of what was measured. */
   repeat: 0.5,
