@@ -3,10 +3,10 @@ import { bibliography, type SourceId } from '#lib/evidence/bibliography.ts';
 import type { Backing, Fact, Status } from '#lib/evidence/fact.ts';
 import type { HowMuchRead, Source, SourceKind } from '#lib/evidence/source.ts';
 import type { MethodId } from '#lib/catalogue.ts';
-import { factNames } from './factNames.ts';
+import { factNames } from './facts/index.ts';
 import { withUnit } from './units.ts';
 
-export { factNames } from './factNames.ts';
+export { factNames } from './facts/index.ts';
 
 /** The grade word of a value. */
 export const gradeWords = {

@@ -16,6 +16,13 @@ export type Worked<I extends Numbers, O extends Numbers> = Readonly<{
   facts: readonly string[];
 }>;
 
+/** A worked example with its numbers, whichever it is. */
+export type AnyWorked = Readonly<{
+  id: string;
+  numbers: Numbers & Readonly<{ answer: number }>;
+  facts: readonly string[];
+}>;
+
 /** Ties a worked example's inputs to its results, so that a map of many keeps its types. */
 export function worked<I extends Numbers, O extends Numbers>(
   example: Worked<I, O>,

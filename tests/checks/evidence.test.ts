@@ -14,7 +14,7 @@ import {
 import { factIds, factOf, isFactId, methods, rules } from '#lib/catalogue.ts';
 import { bibliography } from '#lib/evidence/bibliography.ts';
 import { statuses, weakestStatus } from '#lib/evidence/fact.ts';
-import { ruleTitles } from '#words/rules.ts';
+import { ruleTitles } from '#words/rules/index.ts';
 
 const root = new URL('../../', import.meta.url);
 const wordsIn = (text: string) => text.trim().split(/\s+/).length;
@@ -174,7 +174,7 @@ describe('rules', () => {
         listed('lessons').filter((id) => !lessons.has(id)),
         `${name}, lessons`,
       ).toEqual([]);
-      expect(/^title: (.*)$/m.exec(text)?.[1], `${name}: the title in src/words/rules.ts is another`).toBe(
+      expect(/^title: (.*)$/m.exec(text)?.[1], `${name}: the title in src/words/rules/ is another`).toBe(
         rule && ruleTitles[rule.id],
       );
     }

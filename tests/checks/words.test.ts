@@ -3,7 +3,7 @@ import { sourceIds } from '#checks/uses.ts';
 import { factIds } from '#lib/catalogue.ts';
 import { backingText, chip, citation, factNames, factText, rangeText, shortName } from '#words/evidence.ts';
 import { factOf } from '#lib/catalogue.ts';
-import { unaskedText } from '#words/rules.ts';
+import { unaskedText } from '#words/rules/outcomes.ts';
 import { decimalsOf, withUnit } from '#words/units.ts';
 
 describe('units', () => {

@@ -15,7 +15,7 @@ import { isBeingMended, mendedIds, mendedWords } from '#words/beingMended.ts';
 import { bottleWords } from '#words/mixByDrops.ts';
 import { recipeToSay } from '#words/findRecipe.ts';
 import { hueBottleWords, whichHueToSay } from '#words/whichHue.ts';
-import { workedWords } from '#words/worked.ts';
+import { workedWords } from '#words/worked/index.ts';
 import { workedExamples } from '#worked/index.ts';
 import { falseAdviceIn } from '#tests/tools/falseAdvice.ts';
 

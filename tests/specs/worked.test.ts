@@ -4,7 +4,7 @@ import { mixByDrops } from '#calculators/mixByDrops.ts';
 import { mixFurther } from '#calculators/mixFurther.ts';
 import { startState } from '#calculators/startState.ts';
 import { workedExamples } from '#worked/index.ts';
-import { type WorkedId, workedWords } from '#words/worked.ts';
+import { type WorkedId, workedWords } from '#words/worked/index.ts';
 
 test('[hand] every worked example has words and every text an example', () => {
   expect(Object.keys(workedExamples).sort()).toEqual(Object.keys(workedWords).sort());
@@ -13,7 +13,7 @@ test('[hand] every worked example has words and every text an example', () => {
 test('[hand] steps hold no gaps, and the answer line holds the answer', () => {
   for (const [id, { numbers }] of Object.entries(workedExamples)) {
     const name = Object.keys(workedWords).find((known): known is WorkedId => known === id);
-    if (!name) throw new Error(`src/words/worked.ts has no sentences for "${id}".`);
+    if (!name) throw new Error(`src/words/worked/ has no sentences for "${id}".`);
     const { title, steps, answer, after } = workedWords[name](numbers);
     for (const text of [title, ...steps, answer, after]) expect(text).not.toMatch(/NaN|undefined/);
     expect(answer).toContain(numbers.answer.toFixed(1));

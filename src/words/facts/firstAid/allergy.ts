@@ -1,0 +1,31 @@
+import type { allergyFacts } from '#lib/firstAid/facts/allergy.ts';
+
+/** What each fact about allergy says, in a few words. */
+export const firstAidAllergyFactNames = {
+  'allergy-breath': 'Hard breath is a sign of severe allergy',
+  'allergy-throat': 'Throat and tongue',
+  'allergy-wheeze': 'Wheeze and cough',
+  'allergy-dizzy': 'Dizzy or down',
+  'allergy-face': 'The American Red Cross calls for a swollen face or lip',
+  'allergy-face-mild': 'In Australia lips and face alone are a mild sign',
+  'allergy-say-the-word': 'Say “anaphylaxis”',
+  'allergy-in-doubt': 'In doubt, act',
+  'injector-thigh': 'The injector goes into the outer mid-thigh',
+  'injector-clothes': 'Through clothes if need be',
+  'injector-note-time': 'Note the time',
+  'injector-second-minutes': 'The second injector comes after',
+  'injector-second-once-minutes': 'The second injector, as taught in 2014: up to',
+  'allergy-flat': 'Flat',
+  'allergy-even-better': 'Not up, also when she feels better',
+  'allergy-no-chair': 'No chair',
+  'allergy-legs-out': 'Hard to breathe lying: sit with legs straight out',
+  'allergy-down-again': 'Down again as soon as she can',
+  'allergy-left-side': 'Pregnant or not awake: the side',
+  'allergy-legs-raised': 'In the UK the legs go up',
+  'allergy-comfortable': 'The Red Cross allows a comfortable position',
+  'allergy-wipe-off': 'Take off what she reacts to',
+  'allergy-gloves-off': 'Latex gloves off',
+  'allergy-stay': 'Only hives: stay with her',
+  'allergy-not-laboured': 'In a faint the breath is not laboured',
+  'allergy-no-better-flat': 'In allergy lying flat does not mend it',
+} as const satisfies Readonly<Record<keyof typeof allergyFacts, string>>;

@@ -1,0 +1,31 @@
+import type { pictureFacts } from '#lib/mapping/facts/pictures.ts';
+
+/** What each fact about pictures is, in a few plain words. */
+export const picturesFactNames = {
+  'near-nose-base-wider': 'How much wider a near picture shows the nose base, in a model',
+  'near-nose-tip-wider': 'How much wider a near picture shows the nose tip, in a model',
+  'near-midface-taller': 'How much taller a phone at 12 inches shows the middle of the face',
+  'nearest-midface-taller': 'How much taller a phone at 8 inches shows the middle of the face',
+  'selfie-nose-longer': 'How much longer selfies at 12 inches show the nose',
+  'selfie-nose-longer-farther': 'How much longer selfies at 18 inches show the nose',
+  'iris-scale-error-across': 'Error of level lengths scaled by the iris',
+  'iris-scale-error-up': 'Error of upright lengths scaled by the iris',
+  'head-nod-drift-deg': 'How far two ways of holding the head level differ in nod',
+  'head-nod-weeks-deg': 'The same after two weeks, at least',
+  'turn-3-deg-tail-mm': 'What a turn of 3° fakes between the tails',
+  'turn-3-deg-front-mm': 'What a turn of 3° fakes between the fronts',
+  'turn-3-deg-near-tail-mm': 'What a turn of 3° fakes between the tails from 30 cm',
+  'turn-3-deg-near-height-mm': 'What a turn of 3° fakes in height from 30 cm',
+  'nose-off-like-turn-deg': 'The turn that looks like a nose base 2 mm off',
+  'nod-up-tail-mm': 'Tail below front with the chin up by 10°',
+  'nod-none-tail-mm': 'Tail below front with the head level',
+  'nod-down-tail-mm': 'Tail above front with the chin down by 10°',
+  'brow-straight-mm': 'A brow’s length across the face',
+  'brow-chord-mm': 'The same brow’s length from end to end',
+  'brow-along-skin-mm': 'The same brow’s length along the skin',
+  'brow-from-30-cm-mm': 'The same brow’s length in a picture from 30 cm',
+  'iris-scale-doubt-mm': 'Doubt of a length of 45 mm scaled by the iris',
+  'iris-scale-small-doubt-mm': 'Doubt of a difference of 1.5 mm scaled by the iris',
+  'ask-if-mirrored': 'Ask whether a picture is mirrored',
+  'consent-before-pictures': 'Consent before pictures',
+} as const satisfies Readonly<Record<keyof typeof pictureFacts, string>>;
