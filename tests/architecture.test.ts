@@ -65,6 +65,20 @@ test('[hand] imports run one way: lib, words, then checks, worked, skills and ca
   expect(wrong).toEqual([]);
 });
 
+test('[hand] checks, worked examples, skills and calculators do not import each other', () => {
+  const rooms = layers[2];
+  const roomOf = (path: string) => rooms.find((room) => path.startsWith(`${room}/`));
+  const wrong = rooms.flatMap((room) =>
+    filesIn(room, code).flatMap((file) =>
+      importsOf(file).flatMap((name) => {
+        const other = roomOf(targetOf(file, name) ?? '');
+        return other === undefined || other === room ? [] : [`${file} imports ${name}`];
+      }),
+    ),
+  );
+  expect(wrong).toEqual([]);
+});
+
 const libFiles = filesIn('src/lib', /\.ts$/);
 /**
  * What a subject of the library may stand on, besides itself. Evidence and quantities are the ground for all.

@@ -78,6 +78,7 @@ const together = {
     'components/calculator/fields/SkinBoxes.tsx',
     'src/calculators/mixByDropsFields.ts',
     'src/calculators/skinFields.ts',
+    'src/lib/colour/old/oldWorks.ts',
     'src/lib/colour/pigment/bottleIds.ts',
     'src/lib/colour/spectrum/lamps.ts',
     'src/words/mixByDrops.ts',

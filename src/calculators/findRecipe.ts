@@ -12,7 +12,7 @@ import { type Part, screenRecipes } from '#lib/colour/recipe/screenRecipes.ts';
 import { startAgeing, startDoubts } from '#lib/colour/numbers/ageing.ts';
 import { simulatedHealings } from '#lib/colour/healing/uncertainHealing.ts';
 import { dosesSearched, findRecipeFields, type FindRecipeState } from './findRecipeFields.ts';
-import { skinOf } from './oldLooks.ts';
+import { skinOf } from '#lib/colour/old/skinOf.ts';
 import type { Calculator } from './spec.ts';
 
 /**

@@ -1,5 +1,6 @@
 import { numberField } from './fields.ts';
-import { type OldWork, skinFields } from './skinFields.ts';
+import type { OldWork } from '#lib/colour/old/oldWorks.ts';
+import { skinFields } from './skinFields.ts';
 import type { Calculator } from './spec.ts';
 
 export type FindRecipeState = Readonly<{

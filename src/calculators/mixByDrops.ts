@@ -7,7 +7,7 @@ import { startAgeing, startDoubts } from '#lib/colour/numbers/ageing.ts';
 import { underLamps, type UnderLamps } from '#lib/colour/spectrum/underLamps.ts';
 import { lookAgainUnder, mixByDropsFields, type MixByDropsState } from './mixByDropsFields.ts';
 import { mixedOf } from './mixedOf.ts';
-import { skinOf } from './oldLooks.ts';
+import { skinOf } from '#lib/colour/old/skinOf.ts';
 import type { Calculator } from './spec.ts';
 
 export type MixByDrops =

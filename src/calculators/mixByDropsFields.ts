@@ -2,7 +2,8 @@ import { bottleIds, type BottleId } from '#lib/colour/pigment/bottleIds.ts';
 import type { Lamp } from '#lib/colour/spectrum/lamps.ts';
 import { type OwnSlot, ownSlots } from '#lib/colour/own/ownSlots.ts';
 import { choiceField, numberField } from './fields.ts';
-import { type OldWork, skinFields } from './skinFields.ts';
+import type { OldWork } from '#lib/colour/old/oldWorks.ts';
+import { skinFields } from './skinFields.ts';
 import type { Calculator, Field } from './spec.ts';
 
 export type DropFields = Readonly<Record<BottleId, number>>;

@@ -9,7 +9,7 @@ import { leftOf } from '#lib/colour/healing/uncertainHealing.ts';
 import { whatMatters, type Matter } from '#lib/colour/healing/whatMatters.ts';
 import type { MixByDropsState } from './mixByDropsFields.ts';
 import { mixedOf } from './mixedOf.ts';
-import { skinOf } from './oldLooks.ts';
+import { skinOf } from '#lib/colour/old/skinOf.ts';
 
 export type MixFurther = Readonly<{
   matters: readonly Matter[];

@@ -4,8 +4,8 @@ import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { readyBottles } from '#lib/colour/own/readyBottles.ts';
 import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 import { leftOf } from '#lib/colour/healing/uncertainHealing.ts';
-import type { OldHueCase } from './oldHueCases.ts';
-import { skinOf } from './oldLooks.ts';
+import type { OldHueCase } from '#lib/colour/old/oldHueCases.ts';
+import { skinOf } from '#lib/colour/old/skinOf.ts';
 
 /** What one small dose of a bottle of one's own does. `hasSwatch`: it is known by its swatch alone. */
 export type OwnHueMove = Readonly<{ id: string; move: OldHueCase['skin']; hasSwatch: boolean }>;

@@ -1,7 +1,5 @@
+import { type OldWork, oldWorks } from '#lib/colour/old/oldWorks.ts';
 import { choiceField, numberField } from './fields.ts';
-
-export const oldWorks = ['none', 'grey-blue', 'ash-grey', 'green', 'violet', 'pink', 'orange'] as const;
-export type OldWork = (typeof oldWorks)[number];
 
 /**
  * The skin beside the brow and what lies in the brow already: the same fields in every calculator of colour.

@@ -1,6 +1,6 @@
 import { hueCosine } from '#lib/colour/spaces/hueCosine.ts';
 import { choiceField } from './fields.ts';
-import { hueBottles, oldHueCases, type OldHue, type OldHueCase } from './oldHueCases.ts';
+import { hueBottles, oldHueCases, type OldHue, type OldHueCase } from '#lib/colour/old/oldHueCases.ts';
 import type { Calculator } from './spec.ts';
 
 const skins = ['l72', 'l63', 'l54', 'l45', 'l36'] as const;

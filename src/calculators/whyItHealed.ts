@@ -10,7 +10,7 @@ import { depthsLookedAt, dosesBetween, lossesLookedAt } from '#lib/colour/healin
 import { type HealedWork, type HealingCell, healingMap } from '#lib/colour/healing/healingMap.ts';
 import { leftWithLoss } from '#lib/colour/healing/leftWithLoss.ts';
 import { mixedOf } from './mixedOf.ts';
-import { skinOf } from './oldLooks.ts';
+import { skinOf } from '#lib/colour/old/skinOf.ts';
 import type { Calculator } from './spec.ts';
 import { type WhyItHealedState, type WorkAge, whyItHealedFields } from './whyItHealedFields.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { mixByDrops, mixWith } from '#calculators/mixByDrops.ts';
-import { oldHueCases } from '#calculators/oldHueCases.ts';
+import { oldHueCases } from '#lib/colour/old/oldHueCases.ts';
 import { ownHueMoves } from '#calculators/ownHueMoves.ts';
 import { startState } from '#calculators/startState.ts';
 import { whichHue } from '#calculators/whichHue.ts';

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { skinOf } from '#calculators/oldLooks.ts';
+import { skinOf } from '#lib/colour/old/skinOf.ts';
 import { bottles } from '#lib/colour/pigment/bottles.ts';
 import { bottleMoves } from '#lib/colour/pigment/bottleMoves.ts';
 import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 import { leftOf } from '#lib/colour/healing/uncertainHealing.ts';
 import { neutraliseDirection } from '#skills/colour/neutraliseDirection.ts';
-import { hueBottles, oldHueCases } from '#calculators/oldHueCases.ts';
+import { hueBottles, oldHueCases } from '#lib/colour/old/oldHueCases.ts';
 import {
   neutraliseDirectionWords,
   type NeutraliseDirectionGiven,

@@ -1,6 +1,6 @@
 import type { OwnHueMove } from '#calculators/ownHueMoves.ts';
 import { hueRow, whichHue } from '#calculators/whichHue.ts';
-import { hueBottles } from '#calculators/oldHueCases.ts';
+import { hueBottles } from '#lib/colour/old/oldHueCases.ts';
 import { onDemand } from '#components/site/onDemand.ts';
 import { HuePlane } from '#components/practice/pictures/HuePlane.tsx';
 import { notFetched } from '#words/fetching.ts';

@@ -1,5 +1,5 @@
 import { strokesFor } from '#calculators/strokesLink.ts';
-import type { OldWork } from '#calculators/skinFields.ts';
+import type { OldWork } from '#lib/colour/old/oldWorks.ts';
 import { oldWorkWords } from '#words/mixByDrops.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { NumberBox } from './NumberBox.tsx';

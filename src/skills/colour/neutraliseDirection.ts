@@ -8,7 +8,7 @@ import {
 } from '#words/skills/neutraliseDirection.ts';
 import { skinClients } from '#words/skills/ita.ts';
 import type { Skill } from '../skill.ts';
-import { hueBottles, oldHueCases } from '#calculators/oldHueCases.ts';
+import { hueBottles, oldHueCases } from '#lib/colour/old/oldHueCases.ts';
 
 type Given = NeutraliseDirectionGiven;
 

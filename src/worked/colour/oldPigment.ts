@@ -1,5 +1,5 @@
-import { skinOf } from '#calculators/oldLooks.ts';
-import type { OldWork } from '#calculators/skinFields.ts';
+import { skinOf } from '#lib/colour/old/skinOf.ts';
+import type { OldWork } from '#lib/colour/old/oldWorks.ts';
 import { bottleMoves } from '#lib/colour/pigment/bottleMoves.ts';
 import { type BottleId, bottleIds } from '#lib/colour/pigment/bottleIds.ts';
 import { bottles } from '#lib/colour/pigment/bottles.ts';

@@ -1,7 +1,7 @@
-import type { Lab } from '#lib/colour/spaces/lab.ts';
-import { overOldPigment, type OverOldPigment } from '#lib/colour/pigment/oldPigment.ts';
-import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
-import type { OldWork } from './skinFields.ts';
+import type { Lab } from '../spaces/lab.ts';
+import { overOldPigment, type OverOldPigment } from '../pigment/oldPigment.ts';
+import { skinOptics } from '../layers/skinOptics.ts';
+import type { OldWork } from './oldWorks.ts';
 
 /**
  * Old work by its look, as a change of the skin around it: L* a share of the skin's, a* and b* of its own.
