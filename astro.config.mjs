@@ -7,6 +7,7 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { bundlerJsx } from './src/build/bundlerJsx.ts';
 import { drawnAtBuild } from './src/build/drawnAtBuild.ts';
+import { formulaBoxes } from './src/build/formulaBoxes.ts';
 import { house } from './src/build/house.ts';
 import { plainImports } from './src/build/plainImports.ts';
 import { scriptHash } from './src/build/scriptHash.ts';
@@ -29,7 +30,7 @@ export default defineConfig({
     syntaxHighlight: false,
     processor: unified({
       remarkPlugins: [remarkMath, tieNumbers],
-      rehypePlugins: [[rehypeKatex, { output: 'mathml', strict: 'error' }]],
+      rehypePlugins: [[rehypeKatex, { output: 'mathml', strict: 'error' }], formulaBoxes],
     }),
   },
   integrations: [preact(), mdx(), sitemap(), house()],

@@ -1,6 +1,7 @@
 import { glob } from 'astro/loaders';
 import { defineCollection } from 'astro:content';
 import { z } from 'astro/zod';
+import { calculatorSchema } from './build/calculatorSchema.ts';
 import { urgentSchema } from './build/urgentSchema.ts';
 
 const id = z.string().regex(/^[a-z0-9-]+$/, 'An id is small letters, digits and hyphens.');
@@ -37,6 +38,11 @@ const rules = defineCollection({
   }),
 });
 
+const calculators = defineCollection({
+  loader: glob({ pattern: '*.mdx', base: './content/calculators' }),
+  schema: calculatorSchema,
+});
+
 const urgent = defineCollection({
   loader: glob({ pattern: '*.mdx', base: './content/urgent' }),
   schema: urgentSchema,
@@ -52,4 +58,4 @@ const pages = defineCollection({
   schema: z.object({ id, title: z.string(), summary: sentence }),
 });
 
-export const collections = { lessons, rules, urgent, glossary, pages };
+export const collections = { lessons, rules, calculators, urgent, glossary, pages };

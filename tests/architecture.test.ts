@@ -266,7 +266,7 @@ test('[hand] no file names a place on one machine or a package server', () => {
 
 test('[hand] every id of the content is unique and is the name of its file', () => {
   const wrong: string[] = [];
-  for (const folder of ['content/rules', 'content/glossary', 'content/pages']) {
+  for (const folder of ['content/calculators', 'content/rules', 'content/glossary', 'content/pages']) {
     const seen = new Map<string, string>();
     for (const file of filesIn(folder, /\.mdx?$/)) {
       const id = /^id:\s*['"]?([a-z0-9-]+)/m.exec(read(file))?.[1];

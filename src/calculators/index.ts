@@ -40,3 +40,4 @@ export const calculators = {
 } as const;
 
 export type CalculatorId = keyof typeof calculators;
+export const isCalculatorId = (id: string): id is CalculatorId => Object.hasOwn(calculators, id);

@@ -3,7 +3,7 @@ import { masstone } from '#lib/colour/layers/masstone.ts';
 import { modelValues } from '#lib/colour/numbers/model.ts';
 import { mixOutlook, type MixOutlook } from '#lib/colour/healing/mixOutlook.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
-import { startAgeing, startDoubts } from '#lib/colour/numbers/ageing.ts';
+import { healingsDrawn, startAgeing, startDoubts } from '#lib/colour/numbers/ageing.ts';
 import { underLamps, type UnderLamps } from '#lib/colour/spectrum/underLamps.ts';
 import { lookAgainUnder, mixByDropsFields, type MixByDropsState } from './mixByDropsFields.ts';
 import { mixedOf } from './mixedOf.ts';
@@ -32,7 +32,6 @@ export type MixByDrops =
     }>;
 
 const years = [0, 1, 2];
-const draws = 400;
 const seed = 1;
 
 /**
@@ -55,7 +54,7 @@ export function mixWith(state: MixByDropsState, shelf: readonly OwnBottle[]): Mi
     warmShare: shares['77492'] + shares['77491'],
     hasSwatch: shares.own !== undefined,
     isOutsideMeasured: skin.isOutsideMeasured,
-    outlook: mixOutlook(skin, plan, years, draws, seed, lamp),
+    outlook: mixOutlook(skin, plan, years, healingsDrawn, seed, lamp),
     bottle: masstone(shares, lamp),
     looks: underLamps(skin, plan, years, lookAgainUnder(lamp)),
   };

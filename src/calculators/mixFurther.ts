@@ -4,7 +4,7 @@ import { pigmentedReflectance } from '#lib/colour/healing/healedColour.ts';
 import { modelValues } from '#lib/colour/numbers/model.ts';
 import type { OwnBottle } from '#lib/colour/own/ownBottle.ts';
 import { mixLayer } from '#lib/colour/pigment/pigments.ts';
-import { startAgeing, startDoubts } from '#lib/colour/numbers/ageing.ts';
+import { healingsDrawn, startAgeing, startDoubts } from '#lib/colour/numbers/ageing.ts';
 import { leftOf } from '#lib/colour/healing/uncertainHealing.ts';
 import { whatMatters, type Matter } from '#lib/colour/healing/whatMatters.ts';
 import type { MixByDropsState } from './mixByDropsFields.ts';
@@ -22,7 +22,6 @@ export type MixFurther = Readonly<{
 }>;
 
 const years = [0, 0.5, 1, 1.5, 2];
-const draws = 400;
 const seed = 1;
 
 /**
@@ -48,7 +47,7 @@ export function mixFurther(state: MixByDropsState, shelf: readonly OwnBottle[] =
       skin,
       { shares, dose, setting, ageing: startAgeing, doubts: startDoubts },
       years,
-      draws,
+      healingsDrawn,
       seed,
       lamp,
     ),

@@ -19,6 +19,12 @@ export const photoWords = {
   hint: 'Choose what a tap points at, then tap the picture. Or go to a square with the Tab key: arrow keys move it, with Shift in larger steps, Enter leaves it where it is. Or type its place.',
 } as const;
 
+/** What stands above the photo desk. Apart from its labels: the browser does not load it. */
+export const ownPhotoWords = {
+  title: 'Your own photo, with a grey card',
+  how: 'Lay a grey card beside the brow, in the same light and turned the same way. Photograph both, without flash and before anything touches the skin. Then choose the picture and point at the card and at the skin. Without a card no colour is read.',
+} as const;
+
 /** What was set beside the picture, for paper: there the fields are left out. */
 export function photoOnPaper(reflects: number, size: number): string {
   return `${photoWords.reflects} ${reflects} %. ${photoWords.side}: ${size} % of the picture’s shorter side. A square with a broken edge was not pointed at.`;

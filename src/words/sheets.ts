@@ -15,6 +15,7 @@ export const sheetWords = {
   },
 } as const;
 export type SheetId = keyof typeof sheetWords;
+export const isSheetId = (id: string): id is SheetId => Object.hasOwn(sheetWords, id);
 
 export const sheetsWords = {
   title: 'Sheets',

@@ -128,6 +128,7 @@ describe('false advice', () => {
       'lessons/mapping/',
       'lessons/colour/',
       'lessons/skin-healing/',
+      'calculators/',
       'rules/',
       'glossary/',
       'pages/',
@@ -145,7 +146,7 @@ describe('false advice', () => {
     }),
   ];
 
-  test('[hand] stands in no lesson, rule card, term, page or worked example', () => {
+  test('[hand] stands in no lesson, calculator, rule card, term, page or worked example', () => {
     expect(texts.length).toBeGreaterThan(150);
     expect(
       texts.flatMap(([name, text]) => falseAdviceIn(text).map((sentence) => `${name}: ${sentence}`)),

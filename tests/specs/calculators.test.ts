@@ -294,9 +294,9 @@ test('[hand] every calculator has a figure, a page, and its hostile addresses he
     ...(figures.includes(`id === '${id}'`)
       ? []
       : [`components/lesson/Calculator.astro does not show "${id}"`]),
-    ...(existsSync(new URL(`src/pages/calculators/${id}.astro`, root))
+    ...(existsSync(new URL(`content/calculators/${id}.mdx`, root))
       ? []
-      : [`src/pages/calculators/${id}.astro is missing`]),
+      : [`content/calculators/${id}.mdx is missing`]),
     ...(described.has(id) ? [] : [`tests/specs/calculators.test.ts has no describeOne for "${id}"`]),
   ]);
   expect(missing).toEqual([]);

@@ -26,7 +26,7 @@ test('[hand] off the bone is found by closing the eye and smiling; nothing is sa
     rule('nothing-under-it-nothing-drawn'),
     said,
     JSON.stringify([mappingFacts['off-bone-moves'], mappingFacts['shape-sits-on-something']]),
-    read('src/pages/calculators/hair-and-bone.astro'),
+    read('content/calculators/hair-and-bone.mdx'),
   ];
   for (const text of says)
     expect(text).not.toMatch(

@@ -1,4 +1,5 @@
-import { attribute, type BuiltPage, eachBuiltPage, elementsOf, textOf } from '#build/builtPages.ts';
+import { defaultTreeAdapter, type DefaultTreeAdapterTypes } from 'parse5';
+import { attribute, type BuiltPage, eachBuiltPage, elementsOf } from '#build/builtPages.ts';
 
 // node tests/tools/comparePages.ts before after
 // What readers would notice between two built folders: pages, words, ids, addresses. Says nothing and returns 0 when there is nothing.
@@ -8,6 +9,21 @@ const leading = ['href', 'src', 'action', 'srcset'];
 /** Files of this folder carry a hash of their content in their names: another name is no other address. */
 const hashed = '/_astro/';
 const shownEachSide = 12;
+
+/** What stands inside a line. The ends of anything else part words, with or without a space in the file. */
+const inLine = new Set('a abbr b code em i kbd small span strong sub sup u'.split(' '));
+
+/** The text inside a node without scripts and styles, a space around each block. */
+function spacedText(node: DefaultTreeAdapterTypes.Node): string {
+  if (defaultTreeAdapter.isTextNode(node)) return node.value;
+  if (['script', 'style'].includes(node.nodeName)) return '';
+  const insides = [
+    ...('childNodes' in node ? node.childNodes : []),
+    ...('content' in node ? node.content.childNodes : []),
+  ];
+  const text = insides.map(spacedText).join('');
+  return inLine.has(node.nodeName) ? text : ` ${text} `;
+}
 
 type Noticed = Readonly<Record<'words' | 'ids' | 'addresses', readonly string[]>>;
 
@@ -19,7 +35,10 @@ function noticedOn(page: BuiltPage): Noticed {
     .filter((element) => attribute(element, 'name') === 'description')
     .map((element) => attribute(element, 'content') ?? '');
   return {
-    words: [textOf(page.document), ...description, ...valuesOf(told)].join(' ').split(/\s+/).filter(Boolean),
+    words: [spacedText(page.document), ...description, ...valuesOf(told)]
+      .join(' ')
+      .split(/\s+/)
+      .filter(Boolean),
     ids: valuesOf(['id']),
     addresses: valuesOf(leading).filter((address) => !address.includes(hashed)),
   };

@@ -25,3 +25,6 @@ export const startDoubts: Doubts = {
   veilLo: modelValues.veilShareLo,
   veilHi: modelValues.veilShareHi,
 };
+
+/** How many healings are drawn by chance for one mix, to show how far they spread. */
+export const healingsDrawn = 400;

@@ -7,6 +7,9 @@ export type ItaClass = (typeof itaClasses)[number];
 /** The angles between the classes, degrees, lightest first: very light above 55, dark at −30 and below. */
 export const itaEdgesDeg = [55, 41, 28, 10, -30] as const;
 
+/** The L* that counts as nought in the angle. */
+export const itaNoughtL = 50;
+
 export type Ita =
   | Readonly<{ ok: true; deg: number; itaClass: ItaClass }>
   | Readonly<{ ok: false; reason: 'outside-the-scale' }>;
@@ -18,7 +21,7 @@ export type Ita =
  */
 export function ita({ l, b }: Pick<Lab, 'l' | 'b'>): Ita {
   if (!(b > 0 && Number.isFinite(l - b))) return { ok: false, reason: 'outside-the-scale' };
-  const deg = (Math.atan((l - 50) / b) * 180) / Math.PI;
+  const deg = (Math.atan((l - itaNoughtL) / b) * 180) / Math.PI;
   return { ok: true, deg, itaClass: itaClassAt(deg) };
 }
 
@@ -29,5 +32,5 @@ export function itaClassAt(deg: number): ItaClass {
 
 /** The L* at which an angle is reached for a given b*: 50 + b* tan(angle). */
 export function lightnessAtIta(deg: number, b: number): number {
-  return 50 + b * Math.tan((deg * Math.PI) / 180);
+  return itaNoughtL + b * Math.tan((deg * Math.PI) / 180);
 }

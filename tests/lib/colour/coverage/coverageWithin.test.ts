@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { toldNumbers } from '#calculators/toldNumbers.ts';
 import { shareApart, shareAtRandom, shareOfDots } from '#lib/colour/coverage/coverage.ts';
 import { dotsWithin, strokesWithin } from '#lib/colour/coverage/coverageWithin.ts';
 import { widened } from '#lib/colour/coverage/widened.ts';
@@ -43,11 +44,11 @@ function held(
 ): number {
   const draw = drawFrom(11);
   let inside = 0;
-  for (let i = 0; i < 2000; i++) {
+  for (let i = 0; i < toldNumbers['coverage-brows']; i++) {
     const [truth, lo, hi] = one((value, giveOrTake) => value + (giveOrTake / 1.96) * drawNormal(draw));
     if (truth >= lo && truth <= hi) inside++;
   }
-  return inside / 20;
+  return (toldNumbers['coverage-out-of'] * inside) / toldNumbers['coverage-brows'];
 }
 
 test.each([
@@ -70,8 +71,8 @@ test.each([
       const { lo, hi } = strokesWithin(seen, off, cover);
       return [cover(truth), lo, hi];
     });
-    expect(share).toBeGreaterThanOrEqual(93);
-    expect(share).toBeLessThanOrEqual(97);
+    expect(share).toBeGreaterThanOrEqual(toldNumbers['coverage-held-least']);
+    expect(share).toBeLessThanOrEqual(toldNumbers['coverage-held-most']);
   },
 );
 
@@ -84,8 +85,8 @@ test.each([
     const { lo, hi } = dotsWithin({ perMm2: read(8, 1), diameterMm: read(diameterMm, doubtMm) }, off);
     return [shareOfDots({ perMm2: 8, diameterMm }), lo, hi];
   });
-  expect(share).toBeGreaterThanOrEqual(93);
-  expect(share).toBeLessThanOrEqual(97);
+  expect(share).toBeGreaterThanOrEqual(toldNumbers['coverage-held-least']);
+  expect(share).toBeLessThanOrEqual(toldNumbers['coverage-held-most']);
 });
 
 test('[property] ends lie inside 0 to 1 and round the share; no doubt, no width; more doubt, never less', () => {
