@@ -58,8 +58,12 @@ test('[hand] imports run one way: lib, words, then checks, worked, skills and ca
       if (target === undefined) return [];
       const [here, there] = [layerOf(file), layerOf(target)];
       const isBuildHelp = target.startsWith('src/build/') && here >= 4;
+      // What the build writes before the pages are read: src/build/skillIslands.ts.
+      const isWritten = target.startsWith('.astro/integrations/') && here >= 4;
       const isStyle = target.startsWith('src/styles/') && here >= 4;
-      return (there >= 0 && there <= here) || isBuildHelp || isStyle ? [] : [`${file} imports ${name}`];
+      return (there >= 0 && there <= here) || isBuildHelp || isWritten || isStyle
+        ? []
+        : [`${file} imports ${name}`];
     }),
   );
   expect(wrong).toEqual([]);

@@ -1,67 +1,34 @@
 import { mixedSet } from '#lib/practice/mixedSet.ts';
 import type { Versioned } from '#lib/practice/standing.ts';
-import type { SkillId } from '#skills/index.ts';
 import { practiceWords, questionOf, setDone, type BeadState } from '#words/practice.ts';
 import type { ComponentType } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Beads } from './Beads.tsx';
-import { isAsked } from './isAsked.ts';
 import type { ProblemSettings } from './bound.ts';
+import { islandName } from './islandName.ts';
 import WhichMarkNotToTrust from './islands/WhichMarkNotToTrust.tsx';
+import { mixedOrder } from './mixedOrder.ts';
 
 type Island = ComponentType<ProblemSettings>;
-/**
- * Each skill comes when its turn is near, in the order of a first set; that set's first question is on the
- * page from the start.
- */
-const islands: Readonly<Record<SkillId, () => Promise<Readonly<{ default: Island }>>>> = {
-  'which-mark-not-to-trust': () => Promise.resolve({ default: WhichMarkNotToTrust }),
-  'change-nothing': () => import('./islands/ChangeNothing.tsx'),
-  'midline-from-pairs': () => import('./islands/MidlineFromPairs.tsx'),
-  'real-or-not': () => import('./islands/RealOrNot.tsx'),
-  'own-technical-error': () => import('./islands/OwnTechnicalError.tsx'),
-  'after-the-first-pass': () => import('./islands/AfterTheFirstPass.tsx'),
-  'level-reference': () => import('./islands/LevelReference.tsx'),
-  tilt: () => import('./islands/Tilt.tsx'),
-  'where-not-to-draw': () => import('./islands/WhereNotToDraw.tsx'),
-  'arch-by-rule': () => import('./islands/ArchByRule.tsx'),
-  'rest-or-raised': () => import('./islands/RestOrRaised.tsx'),
-  'posture-mismatch': () => import('./islands/PostureMismatch.tsx'),
-  'front-by-three-anchors': () => import('./islands/FrontByThreeAnchors.tsx'),
-  'tail-checks': () => import('./islands/TailChecks.tsx'),
-  'thickness-along-the-normal': () => import('./islands/ThicknessAlongTheNormal.tsx'),
-  'flipped-selfie': () => import('./islands/FlippedSelfie.tsx'),
-  'use-or-refuse': () => import('./islands/UseOrRefuse.tsx'),
-  ita: () => import('./islands/Ita.tsx'),
-  'hue-lean': () => import('./islands/HueLean.tsx'),
-  'ink-label': () => import('./islands/InkLabel.tsx'),
-  'drops-to-ratio': () => import('./islands/DropsToRatio.tsx'),
-  'simplest-recipe': () => import('./islands/SimplestRecipe.tsx'),
-  'neutralise-direction': () => import('./islands/NeutraliseDirection.tsx'),
-  'green-trap': () => import('./islands/GreenTrap.tsx'),
-  'do-not-cover': () => import('./islands/DoNotCover.tsx'),
-  lamp: () => import('./islands/Lamp.tsx'),
-  'read-before-numbing': () => import('./islands/ReadBeforeNumbing.tsx'),
-  'coverage-from-strokes': () => import('./islands/CoverageFromStrokes.tsx'),
-  'coverage-from-dots': () => import('./islands/CoverageFromDots.tsx'),
-  widening: () => import('./islands/Widening.tsx'),
-};
-const isSkill = (id: string): id is SkillId => Object.hasOwn(islands, id);
-const ids = Object.keys(islands).filter(isSkill).filter(isAsked);
+/** Each skill comes when its turn is near; the first question of a first set is on the page from the start. */
+const islands = import.meta.glob<Readonly<{ default: Island }>>([
+  './islands/*.tsx',
+  '!./islands/WhichMarkNotToTrust.tsx',
+]);
 const setLength = 6;
-
-const dealSet = (done: number, due: readonly SkillId[]) => mixedSet(ids, due, done, setLength);
 
 /**
  * Six questions of different skills, which come with their versions. The first render is the same for
  * everyone; storage is read after it.
  */
 export default function MixedSet({ skills }: Readonly<{ skills: readonly Versioned[] }>) {
+  const dealSet = (done: number, due: readonly string[]) =>
+    mixedSet(mixedOrder(skills.map(({ id }) => id)), due, done, setLength);
   const [items, setItems] = useState(() => dealSet(0, []));
   const [at, setAt] = useState(0);
   const [beads, setBeads] = useState<readonly BeadState[]>([]);
   const [round, setRound] = useState(0);
-  const [fetched, setFetched] = useState<Readonly<Partial<Record<SkillId, Island>>>>({
+  const [fetched, setFetched] = useState<Readonly<Record<string, Island>>>({
     'which-mark-not-to-trust': WhichMarkNotToTrust,
   });
   const [isMissing, setIsMissing] = useState(false);
@@ -85,8 +52,7 @@ export default function MixedSet({ skills }: Readonly<{ skills: readonly Version
               progress.answers.length,
               skills
                 .filter((skill) => isSkillDue(skill.id, standingIn(progress, skill).review, day))
-                .map(({ id }) => id)
-                .filter(isSkill),
+                .map(({ id }) => id),
             ),
           );
           setAt(0);
@@ -108,7 +74,8 @@ export default function MixedSet({ skills }: Readonly<{ skills: readonly Version
     setIsMissing(false);
     items.slice(at, at + 2).forEach(({ id }, ahead) => {
       if (fetched[id]) return;
-      islands[id]().then(
+      const fetchIsland = islands[`./islands/${islandName(id)}.tsx`];
+      fetchIsland?.().then(
         ({ default: island }) => setFetched((before) => ({ ...before, [id]: island })),
         () => ahead === 0 && setIsMissing(true),
       );

@@ -20,7 +20,8 @@ const words = say.practiceWords;
  * seed.
  */
 export function Problem<G>(props: Bound<G> & ProblemSettings) {
-  const { skill, words: spoken, Picture, at, level, main = false, inSet } = props;
+  const { skill, Picture, at, level, main = false, inSet } = props;
+  const { words: spoken } = skill;
   const {
     given,
     answer,

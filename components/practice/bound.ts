@@ -2,7 +2,6 @@ import type { ComponentType } from 'preact';
 import type { Rung } from '#lib/practice/ladder.ts';
 import type { Skill } from '#skills/skill.ts';
 import type { BeadState } from '#words/practice.ts';
-import type { ProblemWords } from '#words/skills/problemWords.ts';
 
 /** What a picture is given: the numbers, and after marking the learner's answer beside the right one. */
 export type PictureProps<G> = Readonly<{
@@ -12,10 +11,9 @@ export type PictureProps<G> = Readonly<{
   right?: number | string;
 }>;
 
-/** One skill with its sentences and its picture: everything a problem on the page needs. */
+/** One skill, which knows its sentences, and its picture: everything a problem on the page needs. */
 export type Bound<G> = Readonly<{
   skill: Skill<G>;
-  words: ProblemWords<G>;
   Picture: ComponentType<PictureProps<G>>;
 }>;
 

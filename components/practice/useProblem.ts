@@ -78,13 +78,8 @@ function typedEarlier(field: HTMLInputElement | null): string {
  * storage are read after it, and only for an untouched problem, so that nothing changes under the learner's
  * hands.
  */
-export function useProblem<G>({
-  skill,
-  words,
-  main = false,
-  inSet,
-  seed: firstSeed,
-}: Bound<G> & ProblemSettings) {
+export function useProblem<G>({ skill, main = false, inSet, seed: firstSeed }: Bound<G> & ProblemSettings) {
+  const { words } = skill;
   const [index, setIndex] = useState(inSet?.index ?? 0);
   const [asked, setAsked] = useState(firstSeed);
   const [rung, setRung] = useState<Rung>(inSet?.rung ?? (main ? 'last-blank' : 'bare'));

@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { eachBuiltPage, filesUnder } from './builtPages.ts';
 import { faultsIn, gates } from './gates/index.ts';
+import { skillIslands } from './skillIslands.ts';
 import { sourcesHash, stampName } from './sourcesHash.mjs';
 import { policyOf, writeHeaders } from './writeHeaders.ts';
 import { writeSearchIndex } from './writeSearchIndex.ts';
@@ -12,14 +13,19 @@ import { writeServiceWorker } from './writeServiceWorker.ts';
 const mostShown = 100;
 const kilobytes = (bytes: number): string => `${Math.round(bytes / 1000)} kB`;
 
-/** What the build does after the pages are written: gates, search index, headers, offline list. */
+/**
+ * What the build does before the pages are read (the islands of practice) and after they are written: gates,
+ * search index, headers, offline list.
+ */
 export function house(): AstroIntegration {
   let origin = '';
   let sources = '';
   return {
     name: 'house',
     hooks: {
-      'astro:config:setup': ({ updateConfig }) => {
+      'astro:config:setup': ({ updateConfig, createCodegenDir, addWatchFile }) => {
+        writeFileSync(new URL('SkillIsland.astro', createCodegenDir()), skillIslands());
+        addWatchFile(new URL('../skills/index.ts', import.meta.url));
         // Every content file carries a directive of Astro's own that the bundler warns about, once a file:
         // the real lines drown.
         updateConfig({ vite: { build: { rolldownOptions: { checks: { moduleLevelDirective: false } } } } });

@@ -1,5 +1,6 @@
 import type { ClosedRange } from '#lib/quantities/closedRange.ts';
 import type { Unit } from '#lib/quantities/unit.ts';
+import type { ProblemWords } from '#words/skills/problemWords.ts';
 
 /** The right answer of a problem: a number inside one closed range, or one option of several. */
 export type Answer =
@@ -13,7 +14,7 @@ export type Slip<G> = Readonly<{ id: string; value: (given: G) => number | strin
 export type Step = Readonly<{ id: string; values: Readonly<Record<string, number | string>> }>;
 
 /**
- * A seeded problem. Everything follows from the seed; sentences come from src/words, pictures from
+ * A seeded problem. Everything follows from the seed; its sentences stand in src/words, its picture in
  * components.
  */
 export type Skill<G> = Readonly<{
@@ -23,6 +24,8 @@ export type Skill<G> = Readonly<{
    * right: what was answered before then stays with the version that it answers.
    */
   version: number;
+  /** Every sentence of it: the type of the givens holds both together. */
+  words: ProblemWords<G>;
   given: (seed: number) => G;
   answer: (given: G) => Answer;
   slips: readonly Slip<G>[];

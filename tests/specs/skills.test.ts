@@ -1,4 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { h, type ComponentType } from 'preact';
+import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
 import { colourFacts } from '#lib/colour/facts.ts';
 import { mappingFacts } from '#lib/mapping/facts.ts';
@@ -6,9 +8,12 @@ import { practiceFacts } from '#lib/practice/facts.ts';
 import { reviewGapsDays } from '#lib/practice/schedule.ts';
 import { itemSeed } from '#lib/practice/itemSeed.ts';
 import { drawFrom, seedFrom } from '#lib/quantities/seed.ts';
-import { skills } from '#skills/index.ts';
+import { skillIslands } from '#build/skillIslands.ts';
+import type { ProblemSettings } from '#components/practice/bound.ts';
+import { islandName } from '#components/practice/islandName.ts';
+import { skillList, skills } from '#skills/index.ts';
 import { pinFault, pinned, pinOf, readPin } from '#tests/tools/skillPins.ts';
-import { skillList } from '#words/skills/index.ts';
+import { tied } from '#words/skills/say.ts';
 
 test('[library] the hash and the stream, recomputed from the published algorithms in Python', () => {
   // FNV-1a with MurmurHash3's finaliser; xoroshiro128+ (24, 16, 37), 26 and 27 low bits of two draws for each
@@ -59,7 +64,7 @@ test('[hand] a pin that does not agree says what changed and what to do; only on
   expect(pinFault('tilt', { ...pin, version: 2 }, pin)).toContain('versions count up by one');
 });
 
-test('[hand] ids agree everywhere, every cited fact exists, the list is in the order of the index', () => {
+test('[hand] ids agree everywhere, every cited fact exists, the list says each skill once', () => {
   expect(skillList.map(({ id }) => id)).toEqual(Object.keys(skills));
   const known = new Set([...Object.keys(mappingFacts), ...Object.keys(colourFacts)]);
   for (const [id, skill] of Object.entries(skills)) {
@@ -69,22 +74,77 @@ test('[hand] ids agree everywhere, every cited fact exists, the list is in the o
   for (const { name, summary } of skillList) expect(name.length > 0 && summary.endsWith('.')).toBe(true);
 });
 
-test('[hand] every skill is shown on a page and run over all its seeds', () => {
-  const root = new URL('../../', import.meta.url);
-  const read = (file: string) => readFileSync(new URL(file, root), 'utf8');
-  const shown = read('components/practice/Problem.astro');
-  const specs = readdirSync(new URL('tests/specs/', root))
+const camel = (id: string) => id.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
+
+test('[hand] every skill stands in the folder of its strand', () => {
+  const folders: Readonly<Record<string, string>> = {
+    Mapping: 'mapping',
+    'Colour theory': 'colour',
+    'Skin healing': 'skin',
+  };
+  const files = new Set(
+    Object.values(folders).flatMap((folder) =>
+      readdirSync(new URL(`../../src/skills/${folder}/`, import.meta.url)).map((name) => `${folder}/${name}`),
+    ),
+  );
+  expect(
+    skillList
+      .filter(({ id, strand }) => !files.has(`${folders[strand]}/${camel(id)}.ts`))
+      .map(({ id }) => id),
+  ).toEqual([]);
+});
+
+const islands = import.meta.glob<Readonly<{ default: ComponentType<ProblemSettings> }>>(
+  '../../components/practice/islands/*.tsx',
+);
+const islandFile = (id: string) => `../../components/practice/islands/${islandName(id)}.tsx`;
+
+test('[hand] every island is of a skill', () => {
+  expect(Object.keys(islands).sort()).toEqual(Object.keys(skills).map(islandFile).sort());
+});
+
+test.each(Object.values(skills))(
+  '[hand] the island of $id asks its own question beside a picture that has words',
+  async ({ id, given, words }) => {
+    const island = await islands[islandFile(id)]?.();
+    if (!island) throw new Error(`There is no ${islandFile(id)}.`);
+    const seed = 3;
+    const html = renderToString(h(island.default, { at: 'p', level: 3, seed }));
+    const text = html
+      .replace(/<[^>]*>/g, ' ')
+      .replace(/&quot;/g, '"')
+      .replace(/&amp;/g, '&')
+      .replace(/&lt;/g, '<');
+    expect(text).toContain(tied(words.question(given(seed) as never)));
+    expect(html).toMatch(/<svg [^>]*role="img"/);
+  },
+);
+
+test('[hand] the component that shows a skill by its id names every skill with its own island, and a missing one', () => {
+  const shown = new Map(
+    [
+      ...skillIslands().matchAll(/\{id === '([\w-]+)' && <(\w+) \{\.\.\.settings\} client:visible \/>\}/g),
+    ].map(([, id, name]) => [id, name] as const),
+  );
+  expect([...shown.keys()]).toEqual(Object.keys(skills));
+  expect(shown.get('which-mark-not-to-trust')).toBe('WhichMarkNotToTrust');
+  expect(shown.get('ita')).toBe('Ita');
+  expect(() => skillIslands(['tilt', 'hair-growth'], (name) => name === 'Tilt')).toThrow(
+    'No picture and island: "hair-growth" wants components/practice/islands/HairGrowth.tsx.',
+  );
+});
+
+test('[hand] every skill is run over all its seeds', () => {
+  const root = new URL('./', import.meta.url);
+  const specs = readdirSync(root)
     .filter((name) => name.endsWith('.ts'))
-    .map((name) => read(`tests/specs/${name}`))
+    .map((name) => readFileSync(new URL(name, root), 'utf8'))
     .join('');
-  const missing = Object.keys(skills).flatMap((id) => {
-    const name = id.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
-    return [
-      shown.includes(`id === '${id}'`) ? [] : [`components/practice/Problem.astro does not show "${id}"`],
-      specs.includes(`checkSeed(${name},`) ? [] : [`no file of tests/specs runs checkSeed(${name}, …)`],
-    ].flat();
-  });
-  expect(missing).toEqual([]);
+  expect(
+    Object.keys(skills)
+      .filter((id) => !specs.includes(`checkSeed(${camel(id)},`))
+      .map((id) => `no file of tests/specs runs checkSeed(${camel(id)}, …)`),
+  ).toEqual([]);
 });
 
 test('[property] no two skills share a generator', () => {

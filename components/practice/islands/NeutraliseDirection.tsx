@@ -1,11 +1,8 @@
 import { neutraliseDirection } from '#skills/colour/neutraliseDirection.ts';
-import { neutraliseDirectionWords } from '#words/skills/neutraliseDirection.ts';
 import type { ProblemSettings } from '../bound.ts';
 import { HuePlane } from '../pictures/HuePlane.tsx';
 import { Problem } from '../Problem.tsx';
 
 export default function NeutraliseDirection(settings: ProblemSettings) {
-  return (
-    <Problem skill={neutraliseDirection} words={neutraliseDirectionWords} Picture={HuePlane} {...settings} />
-  );
+  return <Problem skill={neutraliseDirection} Picture={HuePlane} {...settings} />;
 }

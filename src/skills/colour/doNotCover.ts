@@ -43,6 +43,7 @@ function deal(draw: Draw): Given {
 export const doNotCover: Skill<Given> = {
   id: 'do-not-cover',
   version: 1,
+  words: doNotCoverWords,
   given: (seed) => deal(drawFrom(seed)),
   answer: (given) => ({ kind: 'choice', correct: right(given), options: coverAnswers }),
   slips: [

@@ -1,6 +1,6 @@
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
-import type { DropsToRatioGiven } from '#words/skills/dropsToRatio.ts';
+import { dropsToRatioWords, type DropsToRatioGiven } from '#words/skills/dropsToRatio.ts';
 import { areApart } from '../mapping/areApart.ts';
 import type { Skill } from '../skill.ts';
 
@@ -57,6 +57,7 @@ function deal(draw: Draw): Given {
 export const dropsToRatio: Skill<Given> = {
   id: 'drops-to-ratio',
   version: 1,
+  words: dropsToRatioWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -40,6 +40,7 @@ function isClear(given: Given, green: number): boolean {
 export const greenTrap: Skill<Given> = {
   id: 'green-trap',
   version: 1,
+  words: greenTrapWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     const green = drawOne(draw, [0, 1, 1, 1]);

@@ -66,6 +66,7 @@ function isClear(given: HueLeanGiven): boolean {
 export const hueLean: Skill<HueLeanGiven> = {
   id: 'hue-lean',
   version: 1,
+  words: hueLeanWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -40,6 +40,7 @@ function lastMonth(
 export const inkLabel: Skill<InkLabelGiven> = {
   id: 'ink-label',
   version: 1,
+  words: inkLabelWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     const wanted = drawOne<LabelFault | 'none'>(draw, ['none', ...labelFaults]);

@@ -1,7 +1,7 @@
 import { hueDeg } from '#lib/colour/spaces/lch.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawOne, drawWhole } from '#lib/quantities/seed.ts';
-import { skinClients, type ItaGiven } from '#words/skills/ita.ts';
+import { itaWords, skinClients, type ItaGiven } from '#words/skills/ita.ts';
 import { areApart } from '../mapping/areApart.ts';
 import type { Skill } from '../skill.ts';
 
@@ -26,6 +26,7 @@ const slips: Skill<ItaGiven>['slips'] = [
 export const ita: Skill<ItaGiven> = {
   id: 'ita',
   version: 1,
+  words: itaWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

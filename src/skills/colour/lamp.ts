@@ -63,6 +63,7 @@ function isClear(given: LampGiven): boolean {
 export const lamp: Skill<LampGiven> = {
   id: 'lamp',
   version: 1,
+  words: lampWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     const [skin, client] = [drawOne(draw, lampCases), drawOne(draw, skinClients)];

@@ -52,6 +52,7 @@ function isClear(given: Given): boolean {
 export const neutraliseDirection: Skill<Given> = {
   id: 'neutralise-direction',
   version: 1,
+  words: neutraliseDirectionWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -87,6 +87,7 @@ function keptByLightness(given: Given): readonly SpoiledAnswer[] {
 export const readBeforeNumbing: Skill<Given> = {
   id: 'read-before-numbing',
   version: 1,
+  words: readBeforeNumbingWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

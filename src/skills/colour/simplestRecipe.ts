@@ -39,6 +39,7 @@ function deal(draw: Draw): Given {
 export const simplestRecipe: Skill<Given> = {
   id: 'simplest-recipe',
   version: 1,
+  words: simplestRecipeWords,
   given: (seed) => deal(drawFrom(seed)),
   answer: (given) => ({ kind: 'choice', correct: code(right(given)), options: given.rows.map(code) }),
   slips: [

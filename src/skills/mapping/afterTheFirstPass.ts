@@ -114,6 +114,7 @@ const slip = (id: string, code: NextStepCode, credit: number) => ({ id, credit, 
 export const afterTheFirstPass: Skill<Given> = {
   id: 'after-the-first-pass',
   version: 2,
+  words: afterTheFirstPassWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -4,6 +4,7 @@ import { goldenShare } from '#lib/mapping/placing/goldenShare.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawNormalWithin, drawOne, type Draw } from '#lib/quantities/seed.ts';
 import {
+  archByRuleWords,
   askedArchRules,
   settledLine,
   type ArchByRuleGiven,
@@ -71,6 +72,7 @@ const slips: Skill<Given>['slips'] = [
 export const archByRule: Skill<Given> = {
   id: 'arch-by-rule',
   version: 1,
+  words: archByRuleWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -116,6 +116,7 @@ function isClear({ compared }: Given): boolean {
 export const changeNothing: Skill<Given> = {
   id: 'change-nothing',
   version: 2,
+  words: changeNothingWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -23,6 +23,7 @@ function rightAnswer({ thing, thingHalf, signSide, signHalf }: Given): SelfieAns
 export const flippedSelfie: Skill<Given> = {
   id: 'flipped-selfie',
   version: 1,
+  words: flippedSelfieWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     const chance = draw();

@@ -2,6 +2,7 @@ import type { FrontAnchor } from '#lib/mapping/placing/anchorDistances.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawOne, type Draw } from '#lib/quantities/seed.ts';
 import {
+  frontByThreeAnchorsWords,
   type FrontByThreeAnchorsGiven,
   otherAnchor,
   rulerAnchorWords,
@@ -65,6 +66,7 @@ const slips: Skill<Given>['slips'] = [
 export const frontByThreeAnchors: Skill<Given> = {
   id: 'front-by-three-anchors',
   version: 1,
+  words: frontByThreeAnchorsWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

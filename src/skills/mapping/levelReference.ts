@@ -1,6 +1,6 @@
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawNormalWithin, drawWhole, type Draw } from '#lib/quantities/seed.ts';
-import type { LevelReferenceGiven } from '#words/skills/levelReference.ts';
+import { levelReferenceWords, type LevelReferenceGiven } from '#words/skills/levelReference.ts';
 import type { Skill } from '../skill.ts';
 import { areApart } from './areApart.ts';
 
@@ -52,6 +52,7 @@ const slips: Skill<Given>['slips'] = [
 export const levelReference: Skill<Given> = {
   id: 'level-reference',
   version: 1,
+  words: levelReferenceWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -1,6 +1,11 @@
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawNormalWithin, type Draw } from '#lib/quantities/seed.ts';
-import type { MidlineFromPairsGiven, PairOnRuler, RulerPair } from '#words/skills/midlineFromPairs.ts';
+import {
+  midlineFromPairsWords,
+  type MidlineFromPairsGiven,
+  type PairOnRuler,
+  type RulerPair,
+} from '#words/skills/midlineFromPairs.ts';
 import type { Skill } from '../skill.ts';
 import { areApart } from './areApart.ts';
 
@@ -67,6 +72,7 @@ const slips: Skill<Given>['slips'] = [
 export const midlineFromPairs: Skill<Given> = {
   id: 'midline-from-pairs',
   version: 1,
+  words: midlineFromPairsWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

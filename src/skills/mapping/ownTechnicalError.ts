@@ -2,7 +2,7 @@ import { repeatabilityMm, technicalError } from '#lib/mapping/uncertainty/techni
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawNormalWithin, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import { fixed, signed } from '#words/number.ts';
-import type { OwnTechnicalErrorGiven } from '#words/skills/ownTechnicalError.ts';
+import { ownTechnicalErrorWords, type OwnTechnicalErrorGiven } from '#words/skills/ownTechnicalError.ts';
 import type { Skill } from '../skill.ts';
 import { areApart } from './areApart.ts';
 
@@ -53,6 +53,7 @@ const slips: Skill<Given>['slips'] = [
 export const ownTechnicalError: Skill<Given> = {
   id: 'own-technical-error',
   version: 1,
+  words: ownTechnicalErrorWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -79,6 +79,7 @@ function deal(draw: Draw): Given {
 export const postureMismatch: Skill<Given> = {
   id: 'posture-mismatch',
   version: 1,
+  words: postureMismatchWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

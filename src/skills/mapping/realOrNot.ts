@@ -99,6 +99,7 @@ function isClear(given: Given): boolean {
 export const realOrNot: Skill<Given> = {
   id: 'real-or-not',
   version: 1,
+  words: realOrNotWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -55,6 +55,7 @@ function shuffled<T>(draw: Draw, things: readonly T[]): readonly T[] {
 export const restOrRaised: Skill<Given> = {
   id: 'rest-or-raised',
   version: 2,
+  words: restOrRaisedWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     const hasFit = draw() < 0.78;

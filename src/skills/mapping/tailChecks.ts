@@ -73,6 +73,7 @@ function deal(draw: Draw): Given {
 export const tailChecks: Skill<Given> = {
   id: 'tail-checks',
   version: 1,
+  words: tailChecksWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -7,6 +7,7 @@ import { stationMm } from '#lib/mapping/outline/station.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import {
+  thicknessAlongTheNormalWords,
   type BrowLine,
   type LineName,
   lineNames,
@@ -94,6 +95,7 @@ function deal(draw: Draw): Given | undefined {
 export const thicknessAlongTheNormal: Skill<Given> = {
   id: 'thickness-along-the-normal',
   version: 1,
+  words: thicknessAlongTheNormalWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

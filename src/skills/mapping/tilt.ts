@@ -2,7 +2,7 @@ import { fakedHeightMm } from '#lib/mapping/level/fakedHeight.ts';
 import { tiltBehind } from '#lib/mapping/level/tiltBehind.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
-import type { TiltGiven } from '#words/skills/tilt.ts';
+import { tiltWords, type TiltGiven } from '#words/skills/tilt.ts';
 import type { Skill } from '../skill.ts';
 import { areApart } from './areApart.ts';
 
@@ -67,6 +67,7 @@ function deal(draw: Draw): Given {
 export const tilt: Skill<Given> = {
   id: 'tilt',
   version: 1,
+  words: tiltWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

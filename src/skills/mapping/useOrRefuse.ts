@@ -61,6 +61,7 @@ function choicesFor(draw: Draw, right: UseOrRefuseAnswer): readonly UseOrRefuseA
 export const useOrRefuse: Skill<Given> = {
   id: 'use-or-refuse',
   version: 1,
+  words: useOrRefuseWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     const wanted = drawOne(draw, photoNumbers);

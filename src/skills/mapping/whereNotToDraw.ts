@@ -52,6 +52,7 @@ const inWords = (given: Given, part: 'hair' | 'bone') => {
 export const whereNotToDraw: Skill<Given> = {
   id: 'where-not-to-draw',
   version: 1,
+  words: whereNotToDrawWords,
   given: (seed) => deal(drawFrom(seed)),
   answer: (given) => ({ kind: 'choice', correct: partOnNothing(given), options: offered(given) }),
   slips: [

@@ -60,6 +60,7 @@ function furthest(given: Given): ListedMark {
 export const whichMarkNotToTrust: Skill<Given> = {
   id: 'which-mark-not-to-trust',
   version: 1,
+  words: whichMarkWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -1,7 +1,7 @@
 import { shareOfDots } from '#lib/colour/coverage/coverage.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawWhole, type Draw } from '#lib/quantities/seed.ts';
-import type { CoverageFromDotsGiven } from '#words/skills/coverageFromDots.ts';
+import { coverageFromDotsWords, type CoverageFromDotsGiven } from '#words/skills/coverageFromDots.ts';
 import { areApart } from '../mapping/areApart.ts';
 import type { Skill } from '../skill.ts';
 
@@ -38,6 +38,7 @@ const slips: Skill<Given>['slips'] = [
 export const coverageFromDots: Skill<Given> = {
   id: 'coverage-from-dots',
   version: 1,
+  words: coverageFromDotsWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

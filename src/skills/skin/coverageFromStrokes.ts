@@ -1,7 +1,10 @@
 import { shareApart, shareAtRandom } from '#lib/colour/coverage/coverage.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawWhole, type Draw } from '#lib/quantities/seed.ts';
-import type { CoverageFromStrokesGiven } from '#words/skills/coverageFromStrokes.ts';
+import {
+  coverageFromStrokesWords,
+  type CoverageFromStrokesGiven,
+} from '#words/skills/coverageFromStrokes.ts';
 import { areApart } from '../mapping/areApart.ts';
 import type { Skill } from '../skill.ts';
 
@@ -37,6 +40,7 @@ const slips: Skill<Given>['slips'] = [
 export const coverageFromStrokes: Skill<Given> = {
   id: 'coverage-from-strokes',
   version: 1,
+  words: coverageFromStrokesWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {

@@ -1,7 +1,7 @@
 import { widened } from '#lib/colour/coverage/widened.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawWhole, type Draw } from '#lib/quantities/seed.ts';
-import type { WideningGiven } from '#words/skills/widening.ts';
+import { wideningWords, type WideningGiven } from '#words/skills/widening.ts';
 import { areApart } from '../mapping/areApart.ts';
 import type { Skill } from '../skill.ts';
 
@@ -41,6 +41,7 @@ const slips: Skill<Given>['slips'] = [
 export const widening: Skill<Given> = {
   id: 'widening',
   version: 1,
+  words: wideningWords,
   given: (seed) => {
     const draw = drawFrom(seed);
     for (;;) {
