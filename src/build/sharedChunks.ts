@@ -4,8 +4,10 @@ import { fileURLToPath } from 'node:url';
 /**
  * How the browser's scripts are parted: files of ours that travel together, by their paths from the root.
  * `base` is what every island needs; `fields` what every calculator and every movable picture needs;
- * `midline` is the midline's figure with its library; `colour` is what every swatch needs, `drops` what
- * bottles and skins are chosen with. Everything else parts as the bundler finds best.
+ * `midline` is the midline's figure with its library; `problem` what every problem needs, `quantities` what
+ * typed numbers and days need, `small` what several pages need a little of; `colour` is what every swatch
+ * needs, `mended` the notice of what is being mended, `readings` what is shared by figures of two readings,
+ * `drops` what bottles and skins are chosen with. Everything else parts as the bundler finds best.
  */
 const together = {
   base: [
@@ -42,6 +44,37 @@ const together = {
     'src/lib/geometry/distance.ts',
     'src/lib/geometry/line.ts',
   ],
+  problem: [
+    'components/practice/AnswerChoice.tsx',
+    'components/practice/AnswerField.tsx',
+    'components/practice/Beads.tsx',
+    'components/practice/FeedbackPanel.tsx',
+    'components/practice/GivenNumbers.tsx',
+    'components/practice/Problem.tsx',
+    'components/practice/SaveCopy.tsx',
+    'components/practice/pictures/MmPaper.tsx',
+    'components/practice/useProblem.ts',
+    'src/lib/practice/itemSeed.ts',
+    'src/lib/practice/ladder.ts',
+    'src/lib/practice/marking.ts',
+    'src/lib/quantities/closedRange.ts',
+    'src/skills/mapping/areApart.ts',
+    'src/words/practice.ts',
+    'src/words/skills/say.ts',
+  ],
+  quantities: [
+    'components/practice/putDown.ts',
+    'components/practice/today.ts',
+    'src/calculators/readWithin.ts',
+    'src/lib/quantities/decimal.ts',
+    'src/lib/quantities/isoDay.ts',
+  ],
+  small: [
+    'components/site/answerIcons.ts',
+    'src/lib/mapping/compare/howTaken.ts',
+    'src/lib/quantities/seed.ts',
+    'src/words/emergencySigns.ts',
+  ],
   midline: [
     'components/calculator/midline/LaterTables.tsx',
     'components/calculator/midline/MidlineAndSides.tsx',
@@ -74,6 +107,12 @@ const together = {
     'src/lib/colour/spaces/lch.ts',
     'src/lib/colour/spaces/srgb.ts',
   ],
+  mended: [
+    'components/calculator/mendedNotice.tsx',
+    'components/site/BeingMended.tsx',
+    'src/words/beingMended.ts',
+  ],
+  readings: ['components/calculator/fields/SlideNumber.tsx', 'components/calculator/lazy/useAhead.ts'],
   drops: [
     'components/calculator/fields/SkinBoxes.tsx',
     'src/calculators/mixByDropsFields.ts',
@@ -96,13 +135,16 @@ const gone = Object.values(together)
   .filter((file) => !existsSync(root + file));
 if (gone.length > 0) throw new Error(`sharedChunks.ts names files that are not there: ${gone.join(', ')}.`);
 
+/** A chunk takes along what its files import, unless one of higher priority holds that. */
+const priorities: Readonly<Record<string, number>> = { base: 3, quantities: 2, small: 2 };
+
 export const sharedChunks = [
-  { name: 'fetch', test: /vite\/preload-helper/, priority: 3 },
+  { name: 'fetch', test: /vite\/preload-helper/, priority: 4 },
   ...Object.entries(together).map(([name, files]) => {
     const ours = new Set(files.map((file) => root + file));
     return {
       name,
-      priority: name === 'base' ? 2 : 1,
+      priority: priorities[name] ?? 1,
       test: (id: string) => ours.has(id.replaceAll('\\', '/')) || (name === 'base' && packages.test(id)),
     };
   }),
