@@ -1,26 +1,18 @@
 import { Bezier } from 'bezier-js';
 import fc from 'fast-check';
-import { difference } from 'polyclip-ts';
 import { expect, test } from 'vitest';
-import { practiceOldShape } from '#lib/face/oldShape.ts';
 import type { Brow } from '#lib/mapping/marks/brow.ts';
 import { halfEdgeCurve } from '#lib/mapping/outline/halfEdge.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
-import { outlinePolygon } from '#lib/mapping/outline/outlineCurves.ts';
 import { outlineAreaMm2 } from '#lib/mapping/outline/outlineSize.ts';
 import { spanAt } from '#lib/mapping/outline/span.ts';
 import { coverRows, easedRows } from '#lib/mapping/plan/coverRows.ts';
 import { areaRow, edgeSpans, heightRow, spanRow } from '#lib/mapping/plan/edgeSpans.ts';
-import { growthFromMarginMm, growthSince } from '#lib/mapping/plan/growth.ts';
 import { heightsOf, listOf } from '#lib/mapping/plan/heights.ts';
 import { limitRows } from '#lib/mapping/plan/limits.ts';
 import { leastDifferenceMm, meetingHeightMm } from '#lib/mapping/plan/meetingHeight.ts';
 import { nearest } from '#lib/mapping/plan/nearest.ts';
-import { readOldShape, signedAreaMm2 } from '#lib/mapping/plan/oldShape.ts';
-import { outsideOf } from '#lib/mapping/plan/outsideOf.ts';
-import { spreadShape } from '#lib/mapping/plan/spreadShape.ts';
 import { rowValue } from '#lib/mapping/plan/row.ts';
-import { drawFrom, seedFrom } from '#lib/quantities/seed.ts';
 import { real } from '../../../tools/real.ts';
 import { handBrow, limitsOf, seededTask, shapeOf } from './tasks.ts';
 
@@ -29,6 +21,7 @@ const outline = (brow: Brow) => {
   if (!found.ok) throw new Error(found.reason);
   return found;
 };
+
 /** The same brow with its front leaning the other way. */
 const leaning: Brow = { ...handBrow, frontTop: { uMm: 17, vMm: 25 } };
 
@@ -75,39 +68,6 @@ test('[library] inner Bézier heights of a piece are those another package finds
     spanRow(span, b, b, b),
   ].map((row) => rowValue(row, heights));
   ours.forEach((height, i) => expect(height).toBeCloseTo(piece[i]?.y ?? NaN, 9));
-});
-
-test('[hand] an old shape: corners in either direction; what is refused', () => {
-  const square = [
-    { uMm: 20, vMm: 20 },
-    { uMm: 30, vMm: 20 },
-    { uMm: 30, vMm: 25 },
-    { uMm: 20, vMm: 25 },
-  ];
-  expect(readOldShape(square)).toEqual({ ok: true, corners: square, areaMm2: 50 });
-  expect(readOldShape([...square].reverse())).toEqual({ ok: true, corners: square, areaMm2: 50 });
-  expect(readOldShape(square.slice(0, 2))).toEqual({ ok: false, reason: 'too-few-corners' });
-  expect(readOldShape([...square.slice(0, 3), { uMm: NaN, vMm: 25 }])).toEqual({
-    ok: false,
-    reason: 'not-a-number',
-  });
-  expect(readOldShape([...square.slice(0, 3), { uMm: 20, vMm: 201 }])).toEqual({
-    ok: false,
-    reason: 'not-a-number',
-  });
-  expect(readOldShape([...square.slice(0, 3), { uMm: 20, vMm: 200 }]).ok).toBe(true);
-  expect(readOldShape(square.map((corner) => ({ ...corner, vMm: 20 })))).toEqual({
-    ok: false,
-    reason: 'no-area',
-  });
-  expect(
-    readOldShape([
-      { uMm: 20, vMm: 20 },
-      { uMm: 30, vMm: 25 },
-      { uMm: 30, vMm: 20 },
-      { uMm: 20, vMm: 26 },
-    ]),
-  ).toEqual({ ok: false, reason: 'crosses-itself' });
 });
 
 test('[hand] cover rows ask for corner ± margin under the curves, less towards the tail, none of it on a leaning front', () => {
@@ -252,215 +212,4 @@ test('[hand] nearest: a point on a corner of two rows, what holds it, and rows t
     reason: 'rows-contradict',
     atOdds: expect.arrayContaining([3]),
   });
-});
-
-test('[hand] what stands out: above, below, in front, beyond the tail', () => {
-  const drawn = outline(handBrow);
-  // A square through the arch top: between 46.5 and 47.5 the edge stays at 33 to a thousandth, so 1 mm × 2 mm
-  // stand out.
-  const above = outsideOf(
-    shapeOf([
-      [46.5, 30],
-      [47.5, 30],
-      [47.5, 35],
-      [46.5, 35],
-    ]),
-    drawn,
-  );
-  expect(above.areaMm2).toBeCloseTo(2, 2);
-  expect(above.aboveMm).toBeCloseTo(2, 1);
-  expect([above.belowMm, above.beforeFrontMm, above.beyondTailMm]).toEqual([0, 0, 0]);
-  const below = outsideOf(
-    shapeOf([
-      [45.5, 25.5],
-      [46.5, 25.5],
-      [46.5, 30],
-      [45.5, 30],
-    ]),
-    drawn,
-  );
-  expect(below.areaMm2).toBeCloseTo(1.5, 2);
-  expect(below.belowMm).toBeCloseTo(1.5, 1);
-  expect(below.aboveMm).toBe(0);
-  const ends = outsideOf(
-    shapeOf([
-      [12, 20],
-      [67.4, 19],
-      [67.4, 20],
-      [12, 22],
-    ]),
-    drawn,
-  );
-  expect(ends.beforeFrontMm).toBeCloseTo(2, 9);
-  expect(ends.beyondTailMm).toBeCloseTo(3.4, 9);
-  expect(
-    outsideOf(
-      shapeOf([
-        [20, 21],
-        [40, 27.5],
-        [40, 30],
-        [20, 25],
-      ]),
-      drawn,
-    ),
-  ).toEqual({ areaMm2: 0, pieces: [], aboveMm: 0, belowMm: 0, beforeFrontMm: 0, beyondTailMm: 0 });
-});
-
-/**
- * The outline's own corners, every so many, each shifted by so little of itself that only the last digits
- * change.
- */
-const nearlyOn = (brow: Brow, every: number, times: number, draw: () => number) =>
-  outlinePolygon(outline(brow), 96)
-    .filter((_, i) => i % every === 0)
-    .map(({ uMm, vMm }): readonly [number, number] => [
-      uMm * (1 + times * (2 * draw() - 1)),
-      vMm * (1 + times * (2 * draw() - 1)),
-    ]);
-
-test('[property] an old shape whose corners lie on the outline but for the last digit stands out by next to nothing, and nothing throws', () => {
-  const draw = drawFrom(seedFrom('nearly-on-the-outline', 1));
-  const brows = Array.from({ length: 12 }, (_, seed) => seededTask(seed).brows.left);
-  for (const times of [1e-16, 1e-15, 1e-14, 1e-12, 0])
-    for (const every of [4, 8, 16])
-      for (const brow of brows) {
-        const old = shapeOf(nearlyOn(brow, every, times, draw));
-        const { areaMm2 } = outsideOf(old, outline(brow));
-        // Chords of an edge that bends inward leave the outline a little; wrong pieces would be tens of mm².
-        expect(areaMm2).toBeGreaterThanOrEqual(0);
-        expect(areaMm2).toBeLessThan(0.3 * every);
-      }
-});
-
-test('[library] where corners nearly meet, the area outside is the one another polygon package finds', () => {
-  const draw = drawFrom(seedFrom('nearly-on-the-outline', 2));
-  for (let seed = 0; seed < 5; seed++) {
-    const brow = seededTask(seed).brows.right;
-    const corners = nearlyOn(brow, 8, 1e-16, draw);
-    const theirs = difference(
-      [[...corners, corners[0] ?? [0, 0]].map(([u, v]): [number, number] => [u, v])],
-      [outlinePolygon(outline(brow), 96).map(({ uMm, vMm }): [number, number] => [uMm, vMm])],
-    );
-    const area = theirs.reduce(
-      (sum, polygon) =>
-        sum +
-        polygon.reduce(
-          (all, ring, i) =>
-            all + (i === 0 ? 1 : -1) * Math.abs(signedAreaMm2(ring.map(([uMm, vMm]) => ({ uMm, vMm })))),
-          0,
-        ),
-      0,
-    );
-    expect(outsideOf(shapeOf(corners), outline(brow)).areaMm2).toBeCloseTo(area, 2);
-  }
-});
-
-test('[hand] an old shape: a line that meets itself at a corner, or runs round twice, crosses itself', () => {
-  const read = (...corners: readonly (readonly [number, number])[]) =>
-    readOldShape(corners.map(([uMm, vMm]) => ({ uMm, vMm })));
-  const crosses = { ok: false, reason: 'crosses-itself' };
-  // A figure eight through one corner of both loops, and with the corner on one loop only.
-  expect(read([20, 15], [35, 22.5], [50, 30], [50, 10], [35, 22.5], [20, 30])).toEqual(crosses);
-  expect(read([20, 15], [50, 30], [50, 10], [35, 22.5], [20, 30])).toEqual(crosses);
-  // The same outline walked twice.
-  const around = [
-    [20, 20],
-    [50, 20],
-    [50, 35],
-    [20, 35],
-  ] as const;
-  expect(read(...around, ...around)).toEqual(crosses);
-  // A side walked there and back is a spike: the area is right, and nothing is crossed.
-  expect(read([20, 20], [50, 20], [60, 20], [50, 20], [50, 35], [20, 35])).toMatchObject({
-    ok: true,
-    areaMm2: 450,
-  });
-  // Two corners on one point, and one corner resting on another edge from inside, cross nothing.
-  expect(read([20, 20], [20, 20], [50, 20], [50, 35], [20, 35])).toMatchObject({ ok: true, areaMm2: 450 });
-  expect(read([20, 20], [50, 20], [50, 35], [35, 20], [20, 35])).toMatchObject({ ok: true, areaMm2: 225 });
-});
-
-test('[hand] growth: a strip 2 mm thick under a strip-like stretch of the outline', () => {
-  const drawn = outline(handBrow);
-  const grown = growthSince(
-    shapeOf([
-      [20, 22],
-      [40, 26],
-      [40, 28],
-      [20, 24],
-    ]),
-    drawn,
-  );
-  if (!grown.ok) throw new Error(grown.reason);
-  let sum = 0;
-  for (let i = 0; i < 2000; i++) {
-    const span = spanAt(drawn, 20 + (i + 0.5) / 100);
-    sum += ((span?.upperMm ?? NaN) - (span?.lowerMm ?? NaN)) / 2000;
-  }
-  expect(grown.thicknessMm).toBeCloseTo(sum - 2, 3);
-  expect(grown.areaMm2).toBeCloseTo(287.625 - 40, 9);
-  expect(grown.share).toBeCloseTo(247.625 / 40, 9);
-  expect(
-    growthSince(
-      shapeOf([
-        [70, 20],
-        [80, 20],
-        [80, 22],
-      ]),
-      drawn,
-    ),
-  ).toEqual({ ok: false, reason: 'nothing-shared' });
-});
-
-test('[table] the margin alone adds 1.0 to 1.6 mm, 15 to 25 % of a brow 6.5 mm thick', () => {
-  expect(growthFromMarginMm(1.64, 0.3)).toBeCloseTo(1, 1);
-  expect(growthFromMarginMm(1.64, 0.5)).toBeCloseTo(1.6, 1);
-  expect(Math.round((100 * growthFromMarginMm(1.64, 0.3)) / 6.5)).toBe(15);
-  expect(Math.round((100 * growthFromMarginMm(1.64, 0.5)) / 6.5)).toBe(25);
-});
-
-test('[property] practice old shapes: 8 to 16 corners, readable, the same for a seed; some lifted, some longer', () => {
-  let [lifted, longer] = [0, 0];
-  for (let seed = 0; seed < 400; seed++) {
-    const brow = seededTask(seed % 20).brows.right;
-    const shape = practiceOldShape(brow, seed);
-    expect(practiceOldShape(brow, seed)).toEqual(shape);
-    expect(shape.corners.length).toBeGreaterThanOrEqual(8);
-    expect(shape.corners.length).toBeLessThanOrEqual(16);
-    expect(readOldShape(shape.corners)).toEqual({
-      ok: true,
-      corners: shape.corners,
-      areaMm2: expect.any(Number),
-    });
-    if (shape.liftedMm > 0) lifted++;
-    if (shape.longerMm > 0) longer++;
-    const tip = Math.max(...shape.corners.map(({ uMm }) => uMm));
-    if (shape.longerMm > 2.5) expect(tip).toBeGreaterThan(brow.tail.uMm - 1);
-  }
-  expect(lifted / 400).toBeCloseTo(0.25, 1);
-  expect(longer / 400).toBeCloseTo(0.25, 1);
-});
-
-test('[hand] work drawn through five marks and spread: edges up and down, front in, tail out', () => {
-  const drawn = outline(handBrow);
-  const corners = spreadShape(drawn, 0.5);
-  expect(corners[0]).toEqual({ uMm: 14.5, vMm: 16.5 });
-  expect(corners.at(-1)).toEqual({ uMm: 13.5, vMm: 25.5 });
-  expect(corners).toContainEqual({ uMm: 64.5, vMm: 20 });
-  expect(corners).toContainEqual({ uMm: 47, vMm: 33.5 });
-  expect(corners).toContainEqual({ uMm: 46, vMm: 26.5 });
-  for (const { uMm, vMm } of corners.slice(1, -1)) {
-    const span = spanAt(drawn, uMm);
-    if (span)
-      expect(Math.min(Math.abs(vMm - span.upperMm - 0.5), Math.abs(span.lowerMm - 0.5 - vMm))).toBeLessThan(
-        1e-9,
-      );
-  }
-  const bare = readOldShape(spreadShape(drawn, 0));
-  if (!bare.ok) throw new Error(bare.reason);
-  expect(bare.corners).toHaveLength(21);
-  // Twenty chords: the outline's 287.625 mm² to one part in a hundred.
-  expect(Math.abs(bare.areaMm2 / 287.625 - 1)).toBeLessThan(0.01);
-  for (let seed = 0; seed < 40; seed++)
-    expect(readOldShape(spreadShape(outline(seededTask(seed).brows.left), 0.1 * (seed % 10))).ok).toBe(true);
 });
