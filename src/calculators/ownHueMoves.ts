@@ -14,7 +14,10 @@ export type OwnHueMove = Readonly<{ id: string; move: OldHueCase['skin']; hasSwa
  * What the table of cases was worked out with: a tenth of a dose, six in ten of the skin covered, six weeks
  * after.
  */
-const [dose, setting] = [0.1, { depthMm: 0.1, coverage: 0.6, veilShare: modelValues.veilShare }];
+const [dose, setting] = [
+  0.1,
+  { depthMm: modelValues.depthMm, coverage: 0.6, veilShare: modelValues.veilShare },
+];
 const tenth = (value: number) => Math.round(10 * value) / 10;
 
 /**

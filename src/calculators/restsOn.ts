@@ -1,8 +1,39 @@
 import type { FactId } from '#lib/catalogue.ts';
 import type { CalculatorId } from './index.ts';
 
+/** What every tool adds to a reading. */
+const tools = [
+  'pencil-half-width-mm',
+  'caliper-half-width-mm',
+  'thread-half-width-mm',
+] as const satisfies readonly FactId[];
+
+/** What a difference is judged real by, to begin with. */
+const realDifference = [
+  'example-error-mm',
+  ...tools,
+  'family-false-alarm',
+] as const satisfies readonly FactId[];
+
+/** What the model of skin says of light. */
+const lightInSkin = [
+  'veil-share',
+  'surface-outside',
+  'surface-inside',
+  'skin-scattering-at-500-nm',
+  'melanosome-at-500-nm',
+  'melanosome-power',
+  'skin-baseline',
+  'blood-haemoglobin',
+  'haemoglobin-molar-mass',
+  'blood-saturation',
+] as const satisfies readonly FactId[];
+
+/** The model of skin with pigment in it. */
+const pigmentInSkin = ['epidermis-mm', 'model-depth-mm', ...lightInSkin] as const satisfies readonly FactId[];
+
 /**
- * The facts each calculator's result rests on. Apart from the calculators: pages print them, browsers need
+ * The facts each calculator's result rests on: a test follows what each one reads. Apart from the calculators: pages print them, browsers need
  * not load them.
  */
 export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
@@ -11,30 +42,19 @@ export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
     'most-see-mm',
     'example-error-mm',
     'ten-comparisons',
-    'pencil-half-width-mm',
-    'caliper-half-width-mm',
-    'thread-half-width-mm',
+    ...tools,
     'family-false-alarm',
+    'biweight-constant',
+    'scatter-floor-mm',
+    'trusted-from-weight',
   ],
-  'level-line': [
-    'arches-apart-mm',
-    'thread-length-mm',
-    'example-error-mm',
-    'pencil-half-width-mm',
-    'caliper-half-width-mm',
-    'thread-half-width-mm',
-    'factor-95',
-  ],
+  'level-line': ['arches-apart-mm', 'thread-length-mm', ...realDifference, 'factor-95'],
   'front-and-tail': [
     'nostril-middle-share',
     'tail-inside-the-line',
     'tail-tip-in-the-band',
     'lengths-equal',
-    'example-error-mm',
-    'pencil-half-width-mm',
-    'caliper-half-width-mm',
-    'thread-half-width-mm',
-    'family-false-alarm',
+    ...realDifference,
   ],
   'outline-and-cover': [
     'thickness-equal',
@@ -42,11 +62,8 @@ export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
     'tail-inside-the-line',
     'tail-tip-in-the-band',
     'front-above-an-anchor',
-    'example-error-mm',
-    'pencil-half-width-mm',
-    'caliper-half-width-mm',
-    'thread-half-width-mm',
-    'family-false-alarm',
+    'nostril-middle-share',
+    ...realDifference,
   ],
   'cover-the-old-shape': [
     'cover-margin-factor',
@@ -54,11 +71,7 @@ export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
     'leave-below-mm',
     'lower-raised-or-higher-lowered',
     'lighten-what-does-not-fit',
-    'example-error-mm',
-    'pencil-half-width-mm',
-    'caliper-half-width-mm',
-    'thread-half-width-mm',
-    'family-false-alarm',
+    ...realDifference,
   ],
   pose: [
     'turn-3-deg-tail-mm',
@@ -68,36 +81,18 @@ export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
     'selfie-nose-longer',
     'head-nod-drift-deg',
   ],
-  'after-the-first-pass': [
-    'swollen-chase-from-mm',
-    'add-or-stop',
-    'example-error-mm',
-    'pencil-half-width-mm',
-    'caliper-half-width-mm',
-    'thread-half-width-mm',
-    'family-false-alarm',
-  ],
+  'after-the-first-pass': ['swollen-chase-from-mm', 'add-or-stop', ...realDifference],
   'measuring-error': [
     'pairs-for-own-error',
     'repeat-factor',
     'factor-95',
     'family-false-alarm',
     'ten-comparisons',
-    'pencil-half-width-mm',
-    'caliper-half-width-mm',
-    'thread-half-width-mm',
+    ...tools,
     't-of-three-readings',
     'chi-square-low-of-twenty',
   ],
-  'two-readings': [
-    'example-error-mm',
-    'pencil-half-width-mm',
-    'caliper-half-width-mm',
-    'thread-half-width-mm',
-    'family-false-alarm',
-    'map-at-rest',
-    'upright-to-draw',
-  ],
+  'two-readings': [...realDifference, 'map-at-rest', 'upright-to-draw'],
   'usual-difference': [
     'unequal-at-front-mm',
     'unequal-at-middle-mm',
@@ -109,6 +104,8 @@ export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
   'arch-placement': [
     'arch-women-of-eye-width',
     'arch-models-of-eye-width',
+    'iris-edge-women-of-eye-width',
+    'iris-edge-models-of-eye-width',
     'arch-two-thirds',
     'arch-four-places-raters',
     'arch-near-outer-corner-people',
@@ -125,51 +122,11 @@ export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
     'tattoo-needle-mm',
     'fine-detail-lost-years',
   ],
-  'mix-by-drops': [
-    'epidermis-mm',
-    'model-depth-mm',
-    'veil-share',
-    'surface-outside',
-    'surface-inside',
-    'skin-scattering-at-500-nm',
-    'melanosome-at-500-nm',
-    'melanosome-power',
-    'skin-baseline',
-    'blood-haemoglobin',
-    'haemoglobin-molar-mass',
-    'blood-saturation',
-  ],
-  'which-hue': [
-    'epidermis-mm',
-    'model-depth-mm',
-    'veil-share',
-    'surface-outside',
-    'surface-inside',
-    'skin-scattering-at-500-nm',
-    'melanosome-at-500-nm',
-    'melanosome-power',
-    'skin-baseline',
-    'blood-haemoglobin',
-    'haemoglobin-molar-mass',
-    'blood-saturation',
-  ],
-  'find-a-recipe': [
-    'epidermis-mm',
-    'model-depth-mm',
-    'veil-share',
-    'surface-outside',
-    'surface-inside',
-    'skin-scattering-at-500-nm',
-    'melanosome-at-500-nm',
-    'melanosome-power',
-    'skin-baseline',
-    'blood-haemoglobin',
-    'haemoglobin-molar-mass',
-    'blood-saturation',
-  ],
+  'mix-by-drops': [...pigmentInSkin],
+  'which-hue': [...pigmentInSkin],
+  'find-a-recipe': ['cover-counts-below', ...pigmentInSkin],
   'why-it-healed-this-way': [
     'one-reading-doubt',
-    'skin-reading-repeats',
     'model-depth-mm',
     'losses-looked-at',
     'pigment-put-in-least',
@@ -177,16 +134,7 @@ export const restsOn: Readonly<Record<CalculatorId, readonly FactId[]>> = {
     'pigment-put-in-most',
     'deposit-unchanged-days',
     'epidermis-mm',
-    'veil-share',
-    'surface-outside',
-    'surface-inside',
-    'skin-scattering-at-500-nm',
-    'melanosome-at-500-nm',
-    'melanosome-power',
-    'skin-baseline',
-    'blood-haemoglobin',
-    'haemoglobin-molar-mass',
-    'blood-saturation',
+    ...lightInSkin,
   ],
   'skin-reading': [
     'ita-very-light-above-deg',

@@ -1,5 +1,7 @@
 import { assumed, computed, published } from '../../evidence/backing.ts';
 import type { Fact } from '../../evidence/fact.ts';
+import { acceptedFalseAlarms } from '../uncertainty/familyWise.ts';
+import { repeatabilityFactor } from '../uncertainty/technicalError.ts';
 import { mappingValues } from '../numbers/values.ts';
 
 const reviewed = '2026-11-25';
@@ -104,7 +106,7 @@ export const measuringFacts = {
     reviewed,
   },
   'repeat-factor': {
-    value: mappingValues['repeat-factor'],
+    value: repeatabilityFactor,
     unit: '1',
     backing: published(
       'bland-repeatability',
@@ -115,7 +117,7 @@ export const measuringFacts = {
     caveat: '1.96 times the square root of 2.',
   },
   'family-false-alarm': {
-    value: mappingValues['family-false-alarm'],
+    value: 100 * acceptedFalseAlarms,
     unit: '%',
     backing: assumed(
       'The share of truly equal faces on which a page may raise a false alarm: the usual choice.',

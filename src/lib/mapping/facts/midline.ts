@@ -1,5 +1,6 @@
 import { assumed, computed, published } from '../../evidence/backing.ts';
 import type { Fact } from '../../evidence/fact.ts';
+import { spreadFloorMm, trustedFromWeight, tukeyConstant } from '../midline/robustMidline.ts';
 import { mappingValues } from '../numbers/values.ts';
 
 const reviewed = '2026-11-25';
@@ -102,14 +103,14 @@ export const midlineFacts = {
     caveat: 'Healthy students standing as they usually stand.',
   },
   'trusted-from-weight': {
-    value: mappingValues['trusted-from-weight'],
+    value: trustedFromWeight,
     unit: '1',
     backing: assumed('A mark that counts for less than a quarter is called not trusted.'),
     range: [0.1, 0.5],
     reviewed,
   },
   'scatter-floor-mm': {
-    value: mappingValues['scatter-floor-mm'],
+    value: spreadFloorMm,
     unit: 'mm',
     backing: assumed(
       'Marks are never taken to scatter less than this, so that a fair mark is not thrown out by luck.',
@@ -118,7 +119,7 @@ export const midlineFacts = {
     reviewed,
   },
   'biweight-constant': {
-    value: mappingValues['biweight-constant'],
+    value: tukeyConstant,
     unit: '1',
     backing: published(
       'statsmodels-biweight',
