@@ -7,7 +7,8 @@ import { fileURLToPath } from 'node:url';
  * `midline` is the midline's figure with its library; `problem` what every problem needs, `quantities` what
  * typed numbers and days need, `small` what several pages need a little of; `colour` is what every swatch
  * needs, `mended` the notice of what is being mended, `readings` what is shared by figures of two readings,
- * `drops` what bottles and skins are chosen with. Everything else parts as the bundler finds best.
+ * `skin` what a reading of skin needs, `drops` what
+ * bottles and skins are chosen with. Everything else parts as the bundler finds best.
  */
 const together = {
   base: [
@@ -102,7 +103,6 @@ const together = {
     'components/calculator/lazy/useLater.ts',
     'components/calculator/ownBottles/LaterOwnPanel.tsx',
     'components/calculator/ownBottles/useOwn.tsx',
-    'src/lib/colour/spaces/ita.ts',
     'src/lib/colour/spaces/lab.ts',
     'src/lib/colour/spaces/lch.ts',
     'src/lib/colour/spaces/srgb.ts',
@@ -113,6 +113,7 @@ const together = {
     'src/words/beingMended.ts',
   ],
   readings: ['components/calculator/fields/SlideNumber.tsx', 'components/calculator/lazy/useAhead.ts'],
+  skin: ['src/lib/colour/numbers/reading.ts', 'src/lib/colour/spaces/ita.ts'],
   drops: [
     'components/calculator/fields/SkinBoxes.tsx',
     'src/calculators/mixByDropsFields.ts',

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { builtPages } from '#build/builtPages.ts';
 import { builtFolder } from '#tests/tools/builtSite.ts';
+import { pageWeight } from '#tests/tools/pageWeight.ts';
 import { scriptWeight } from '#tests/tools/scriptWeight.ts';
 
 // Islands start when they come into view: a lesson opens with one, its live figure, and its problems follow
@@ -18,10 +19,10 @@ const kinds = [
     kind: 'lesson worked through to its end',
     address: /^\/lessons\/[^/]+\/[^/]+\/$/,
     islands: Infinity,
-    most: 50_000,
+    most: 45_000,
   },
   { kind: 'calculator', address: /^\/calculators\/[^/]+\/$/, islands: 1, most: 30_000 },
-  { kind: 'practice page', address: /^\/practice\/[^/]+\/$/, islands: 1, most: 40_000 },
+  { kind: 'practice page', address: /^\/practice\/[^/]+\/$/, islands: 1, most: 31_000 },
   {
     kind: 'page for placing the midline, before its drawing',
     address: /^\/practice\/place-the-midline\/$/,
@@ -50,5 +51,23 @@ test.each(kinds)(
     expect(weights.length).toBeGreaterThan(0);
     expect(weights.filter(({ filesBytes }) => filesBytes > most)).toEqual([]);
     expect(weights.filter(({ inlineBytes }) => inlineBytes > mostInline)).toEqual([]);
+  },
+);
+
+const wholes = [
+  { kind: 'rule card', address: /^\/rules\/[^/]+\/$/, most: 48_000 },
+  { kind: 'lesson', address: /^\/lessons\/[^/]+\/[^/]+\/$/, most: 92_000 },
+  { kind: 'calculator', address: /^\/calculators\/[^/]+\/$/, most: 100_000 },
+  { kind: 'practice page', address: /^\/practice\/[^/]+\/$/, most: 100_000 },
+] as const;
+
+test.each(wholes)(
+  '[hand] a first visit to any $kind fetches at most $most bytes before its first figure moves',
+  ({ address, most }) => {
+    const weights = pages
+      .filter((page) => address.test(page.address))
+      .map((page) => ({ page: page.address, bytes: pageWeight(page, builtFolder, 1) }));
+    expect(weights.length).toBeGreaterThan(0);
+    expect(weights.filter(({ bytes }) => bytes > most)).toEqual([]);
   },
 );
