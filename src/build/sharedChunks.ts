@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
  * `base` is what every island needs; `fields` what every calculator and every movable picture needs;
  * `midline` is the midline's figure with its library; `problem` what every problem needs, `quantities` what
  * typed numbers and days need, `small` what several pages need a little of; `colour` is what every swatch
- * needs, `mended` the notice of what is being mended, `readings` what is shared by figures of two readings,
+ * needs, `hues` what old hues and the notice over them need, `readings` what is shared by figures of two readings,
  * `skin` what a reading of skin needs, `drops` what
  * bottles and skins are chosen with. Everything else parts as the bundler finds best.
  */
@@ -107,10 +107,14 @@ const together = {
     'src/lib/colour/spaces/lch.ts',
     'src/lib/colour/spaces/srgb.ts',
   ],
-  mended: [
+  hues: [
+    'components/practice/pictures/HuePlane.tsx',
     'components/calculator/mendedNotice.tsx',
     'components/site/BeingMended.tsx',
+    'src/calculators/whichHue.ts',
+    'src/lib/colour/old/oldHueCases.ts',
     'src/words/beingMended.ts',
+    'src/words/whichHue.ts',
   ],
   readings: ['components/calculator/fields/SlideNumber.tsx', 'components/calculator/lazy/useAhead.ts'],
   skin: ['src/lib/colour/numbers/reading.ts', 'src/lib/colour/spaces/ita.ts'],

@@ -22,7 +22,8 @@ const kinds = [
     most: 45_000,
   },
   { kind: 'calculator', address: /^\/calculators\/[^/]+\/$/, islands: 1, most: 30_000 },
-  { kind: 'practice page', address: /^\/practice\/[^/]+\/$/, islands: 1, most: 31_000 },
+  { kind: 'practice page', address: /^\/practice\/(?!mixed\/)[^/]+\/$/, islands: 1, most: 31_000 },
+  { kind: 'mixed set', address: /^\/practice\/mixed\/$/, islands: 1, most: 33_000 },
   {
     kind: 'page for placing the midline, before its drawing',
     address: /^\/practice\/place-the-midline\/$/,
