@@ -9,7 +9,7 @@ import { openOurs, writeOurs } from './openOurs.ts';
 import { labLimits, mostParts, mostTintDrops } from './ownLimits.ts';
 
 /** The form of the files of bottles that this version writes. */
-export const bottleFileSchema = 1;
+const bottleFileSchema = 1;
 
 const within = (lo: number, hi: number) => v.pipe(v.number(), v.finite(), v.minValue(lo), v.maxValue(hi));
 const lab = v.strictObject({

@@ -137,7 +137,7 @@ export function answerFrom(task: RecipeTask, lists: readonly KeptRecipes[]): Fin
 }
 
 /** The whole search in one go. */
-export function findRecipeFor(state: FindRecipeState): FindRecipe {
+function findRecipeFor(state: FindRecipeState): FindRecipe {
   const task = recipeTaskOf(state);
   return 'ok' in task ? task : answerFrom(task, [searchPart(task, { index: 0, of: 1 })]);
 }

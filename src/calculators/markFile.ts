@@ -7,7 +7,7 @@ import type { Calculator, Field, State, Value } from './spec.ts';
  * The form of the files this version writes. Older forms stay readable; a newer one is refused, never guessed
  * at.
  */
-export const markFileSchema = 1;
+const markFileSchema = 1;
 /** An address longer than this is cut off by some servers. The largest of ours has about 1,000 characters. */
 const longestAddress = 8000;
 

@@ -4,7 +4,7 @@ import { readWithin } from './readWithin.ts';
 import type { Box, Read } from './spec.ts';
 
 /** Reads a mark written "across_up", both inside the box, millimetres. */
-export function readPoint(text: string, box: Box): Read<PointMm> {
+function readPoint(text: string, box: Box): Read<PointMm> {
   const [across, up, rest] = text.split('_');
   if (across === undefined || up === undefined || rest !== undefined)
     return { ok: false, refusal: { code: 'not-a-point' } };

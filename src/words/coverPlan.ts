@@ -16,7 +16,7 @@ export function moveWords({ byMm, halfMm, isLeft }: Move): string {
 export const markName = (mark: BrowMark): string => browMarkWords[mark].replace(', ', ' ');
 
 /** What holds a plan, by name: "right old work at the lower edge". */
-export function holderWords(holder: Holder): string {
+function holderWords(holder: Holder): string {
   switch (holder.kind) {
     case 'old-work':
       return `${holder.side} old work at the ${holder.edge} edge`;

@@ -2,7 +2,6 @@ import { factOf, type FactId } from '#lib/catalogue.ts';
 import { bibliography, type SourceId } from '#lib/evidence/bibliography.ts';
 import type { Backing, Fact, Status } from '#lib/evidence/fact.ts';
 import type { HowMuchRead, Source, SourceKind } from '#lib/evidence/source.ts';
-import type { MethodId } from '#lib/catalogue.ts';
 import { factNames } from './facts/index.ts';
 import { withUnit } from './units.ts';
 
@@ -46,31 +45,6 @@ export const gradeMeanings = {
   assumed: 'Chosen so that there is something to show; you can change it.',
 } as const satisfies Readonly<Record<Status, string>>;
 
-/** Names of the mathematics, for the Evidence page. */
-export const methodNames = {
-  'midline-by-reflection': 'The midline: the line in which the marks mirror each other best',
-  'weighing-marks-down': 'Weighing down marks that disagree',
-  'anchors-of-the-front': 'Fronts above the nose wing and the inner corner',
-  'outline-edges': 'The outline’s edges: the curve of a lath held level at the arch',
-  'thickness-across': 'Thickness straight across the brow',
-  'plan-inside-limits': 'The plan that moves the marks least inside all limits',
-  'least-left-uncovered': 'The plan that leaves least of the old shape outside',
-  'tail-line': 'The line from the nose wing over the outer eye corner',
-  'technical-error': 'Technical error from readings taken twice',
-  repeatability: 'How far two readings may lie apart',
-  'adding-uncertainties': 'Adding uncertainties',
-  'few-readings': 'Few readings do not know their own spread',
-  'how-well-an-error-is-known': 'How well an own error is known',
-  'shift-and-scatter': 'Telling a shift from scatter',
-  'many-comparisons': 'Judging many comparisons at once',
-  'colour-difference': 'How different two colours look',
-  'share-covered': 'The share of a surface that strokes or dots thrown at random cover',
-  'reflectance-to-colour': 'From a spectrum to a colour under a lamp',
-  'skin-from-three-numbers': 'A skin’s spectrum from its three numbers',
-  'smooth-spectrum': 'The smoothest spectrum of a swatch',
-  'typology-angle': 'The typology angle of a skin and its classes',
-} as const satisfies Readonly<Record<MethodId, string>>;
-
 /** The pencil stroke before a chip says how strong the ground is. */
 export type Stroke = 'law' | 'standard' | 'label' | 'study' | 'calc' | 'habit' | 'memory';
 export type Chip = Readonly<{ stroke: Stroke; word: string; name: string }>;
@@ -86,7 +60,7 @@ const strokes = {
 } as const satisfies Readonly<Record<SourceKind, Stroke>>;
 
 /** The chip of a backing: stroke, grade word, and the source's short name where there is one. */
-export function chipOfBacking(backing: Backing): Chip {
+function chipOfBacking(backing: Backing): Chip {
   if (backing.status === 'published') {
     const { kind } = sourceOf(backing.source);
     return { stroke: strokes[kind], word: kindWords[kind], name: shortName(backing.source) };
@@ -99,18 +73,6 @@ export function chipOfBacking(backing: Backing): Chip {
 /** The chip of a fact. */
 export function chip(id: FactId): Chip {
   return chipOfBacking(factOf(id).backing);
-}
-
-/** The chip of a bare status, for results that rest on several facts. */
-export function chipOfStatus(status: Status): Chip {
-  const stroke = {
-    published: 'study',
-    computed: 'calc',
-    'common-practice': 'habit',
-    'from-memory': 'memory',
-    assumed: 'memory',
-  } as const;
-  return { stroke: stroke[status], word: gradeWords[status], name: '' };
 }
 
 /** The value of a fact as text, with its unit; a habit's sentence where there is no number. */

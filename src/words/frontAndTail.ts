@@ -67,7 +67,7 @@ function tailSays(side: Side, tail: TailSide): string {
 }
 
 /** A difference left minus right, in words. */
-export function apartSays(difference: Interval, name: string, more: string): string {
+function apartSays(difference: Interval, name: string, more: string): string {
   if (includesZero(difference)) return `${name}: not shown to be different`;
   return `${name}: the ${difference.value > 0 ? 'left' : 'right'} is ${fixed(Math.abs(difference.value))} mm ${more}`;
 }

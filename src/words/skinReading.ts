@@ -3,7 +3,7 @@ import type { Lab } from '#lib/colour/spaces/lab.ts';
 import { fixed } from './number.ts';
 
 /** The classes of Chardon and Del Bino's scheme. */
-export const itaClassWords = {
+const itaClassWords = {
   'very-light': 'very light',
   light: 'light',
   intermediate: 'intermediate',
@@ -41,7 +41,7 @@ const leanWords = {
 const ends = ({ lo, hi }: Span, unit = '') => `${fixed(lo)} to ${fixed(hi)}${unit}`;
 
 /** "“light” or “intermediate”": every class the interval touches. */
-export function classesSaid(classes: readonly ItaClass[]): string {
+function classesSaid(classes: readonly ItaClass[]): string {
   const said = classes.map((name) => `“${itaClassWords[name]}”`);
   return said.length < 2 ? said.join('') : `${said.slice(0, -1).join(', ')} or ${said.at(-1) ?? ''}`;
 }

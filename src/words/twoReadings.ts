@@ -1,9 +1,9 @@
 import type { HeightsCompared } from '#lib/mapping/compare/compareHeights.ts';
 import type { LatelyChange, WhichToMap } from '#lib/mapping/compare/whichToMap.ts';
-import type { Pose, Taken } from '#lib/mapping/marks/markSet.ts';
+import type { Pose } from '#lib/mapping/marks/markSet.ts';
 import { includesZero, type Interval } from '#lib/quantities/interval.ts';
 import { emergencySigns } from './emergencySigns.ts';
-import { poseWords, postureWords, skinWords } from './marks.ts';
+import { poseWords } from './marks.ts';
 import { fixed } from './number.ts';
 
 /** A talking face is a raised one: its brows are not at rest. */
@@ -17,10 +17,6 @@ export const latelyWords: Readonly<Record<LatelyChange, string>> = {
   toxin: 'toxin, may still be settling',
   unexplained: 'a change nobody has explained',
 };
-
-/** "brows raised, or talking; sitting; normal skin" */
-export const takenWords = ({ pose, posture, skin }: Taken): string =>
-  `${spokenPoses[pose]}; ${postureWords[posture]}; ${skinWords[skin]} skin`;
 
 const unlikeWords = {
   'pose-differs': 'the face was held differently',

@@ -8,7 +8,7 @@ export type PrintedUnit = Unit | 'nm' | 'l/min' | 'mg/l';
  * What stands after a number; nothing for a plain number. A degree sign and a percent sign follow as usage
  * has it.
  */
-export function unitAfter(unit: PrintedUnit): string {
+function unitAfter(unit: PrintedUnit): string {
   if (unit === '1') return '';
   return unit === '°' ? '°' : `\u00a0${unit}`;
 }

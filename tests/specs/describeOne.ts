@@ -10,7 +10,7 @@ import { startState } from '#calculators/startState.ts';
 import { refusalSentence } from '#words/refusal.ts';
 
 /** Text that a hostile or broken link might hold. */
-export const hostile = fc.oneof(
+const hostile = fc.oneof(
   fc.string({ maxLength: 40 }),
   fc.string({ unit: 'binary', maxLength: 20 }),
   fc.constantFrom(

@@ -6,12 +6,7 @@ import { fixed } from '#words/number.ts';
 import type { ProblemWords } from '#words/skills/problemWords.ts';
 
 /** What a learner's reply looks like inside a sentence. */
-export function replyInWords<G>(
-  skill: Skill<G>,
-  words: ProblemWords<G>,
-  given: G,
-  reply: number | string,
-): string {
+function replyInWords<G>(skill: Skill<G>, words: ProblemWords<G>, given: G, reply: number | string): string {
   const answer = skill.answer(given);
   return answer.kind === 'number'
     ? `${fixed(Number(reply))} ${answer.unit}`

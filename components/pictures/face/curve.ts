@@ -56,7 +56,7 @@ export function onCurve(curve: Curve, t: number): Spot {
   return [0, 0];
 }
 
-export function onPiece([a, b, c, d]: Piece, t: number): Spot {
+function onPiece([a, b, c, d]: Piece, t: number): Spot {
   const s = 1 - t;
   const axis = (i: 0 | 1) => s ** 3 * a[i] + 3 * s * s * t * b[i] + 3 * s * t * t * c[i] + t ** 3 * d[i];
   return [axis(0), axis(1)];

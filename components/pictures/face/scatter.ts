@@ -29,7 +29,7 @@ export function scatter(polygon: Spots, count: number, draw: Draw): Spots {
 }
 
 /** Even–odd rule. */
-export function isInside(polygon: Spots, [x, y]: Spot): boolean {
+function isInside(polygon: Spots, [x, y]: Spot): boolean {
   return polygon.reduce((odd, a, i) => {
     const b = spotAfter(polygon, i);
     const crosses = a[1] > y !== b[1] > y && x < blend(a[0], b[0], (y - a[1]) / (b[1] - a[1]));

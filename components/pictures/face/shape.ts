@@ -1,7 +1,7 @@
-import { openPath, type Path } from './path.ts';
+import { type Path } from './path.ts';
 import { penLine, penThrough, type Widths } from './penLine.ts';
 import { onSide, type Spots } from '#lib/face/spot.ts';
-import { spline, type Curve } from './curve.ts';
+import { type Curve } from './curve.ts';
 
 /** What a shape belongs to: a view keeps or drops whole parts. */
 export type Part =
@@ -83,9 +83,4 @@ export function drawnCurve(part: Part, role: Role, curve: Curve, widths: Widths)
 /** The same pen line on both sides of x = 0. */
 export function drawnTwice(part: Part, role: Role, spots: Spots, widths: Widths): Layers {
   return [drawnLine(part, role, onSide(-1, spots), widths), drawnLine(part, role, onSide(1, spots), widths)];
-}
-
-/** A line of one width: cheaper, for detail too fine to show a swell. */
-export function thinLine(part: Part, role: Role, spots: Spots, strokeMm: number): Layer {
-  return { part, role, path: openPath(spline(spots)), strokeMm };
 }

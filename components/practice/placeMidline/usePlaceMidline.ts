@@ -45,8 +45,7 @@ const fresh: Attempt = {
 export const firstFace: Shown = { seed: 1, level: 1 };
 const skillId = 'place-the-midline';
 const levels = [0, 1, 2, 3, 4] as const;
-export const levelFrom = (text: string): PracticeLevel | undefined =>
-  levels.find((level) => String(level) === text);
+const levelFrom = (text: string): PracticeLevel | undefined => levels.find((level) => String(level) === text);
 
 const held = (mm: number) => Math.round(Math.min(pinReachMm, Math.max(-pinReachMm, mm)) * 10) / 10 + 0;
 

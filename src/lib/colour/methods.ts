@@ -12,5 +12,3 @@ export const colourMethods = {
     file: 'src/lib/colour/coverage/coverage.ts',
   },
 } as const satisfies Readonly<Record<string, Method>>;
-
-export type ColourMethodId = keyof typeof colourMethods;

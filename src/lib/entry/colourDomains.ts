@@ -76,13 +76,13 @@ export const shares: Domain<Shares> = also(
   'be shares that add to 1 (bottleOf makes them from parts)',
 );
 /** Pigment that is stronger or fades: 1 as assumed. */
-export const times = between(0, 100);
+const times = between(0, 100);
 export const factors = shape<Factors>({ ...each5(times), ownLeft: maybe(times) });
 export const someFactors = shape<Partial<Factors>>({ ...each5(maybe(times)), ownLeft: maybe(times) });
 const kept = shape({ keptAtSixWeeks: share, lostPerYear: share });
 export const ageing = shape<Ageing>({ ...each5(kept), own: maybe(kept) });
 const spread = between(0, 5);
-export const doubts = shape<Doubts>({
+const doubts = shape<Doubts>({
   strength: spread,
   dose: spread,
   depth: spread,
@@ -102,7 +102,7 @@ export const parts: Domain<Parts> = also(
   (given) => wholeOf(given) > 0,
   'hold more than 0 of a pigment',
 );
-export const bottle = shape<Bottle>({ id: text, shares });
+const bottle = shape<Bottle>({ id: text, shares });
 export const bottleList = list(bottle, 64, 1);
 
 const count = between(0, 100_000);

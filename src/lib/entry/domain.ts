@@ -94,23 +94,6 @@ function isListLike(value: unknown): value is ArrayLike<unknown> {
   return Array.isArray(value) || ArrayBuffer.isView(value);
 }
 
-/** A fixed row of things, each of its own kind. */
-export function row<T extends readonly unknown[]>(
-  ...items: { readonly [I in keyof T]: Domain<T[I]> }
-): Domain<T> {
-  const wrong = complain(`be a list of ${items.length}`);
-  return {
-    complaint: (value) => {
-      if (!Array.isArray(value) || value.length !== items.length) return wrong;
-      for (const [i, item] of items.entries()) {
-        const found = item.complaint(value[i]);
-        if (found) return { ...found, at: `[${i}]${found.at}` };
-      }
-      return undefined;
-    },
-  };
-}
-
 /** An object with at least these parts. */
 export function shape<T extends object>(parts: { readonly [K in keyof T]-?: Domain<T[K]> }): Domain<T> {
   const entries: readonly (readonly [string, Domain<unknown>])[] = Object.entries<Domain<unknown>>(parts);

@@ -35,7 +35,7 @@ export const defaultBones: Bones = {
  * Height of the inner eye corner, glabella and nasion against the pupil line (drawn by eye, not from a
  * source).
  */
-export const innerCornerV = -1;
+const innerCornerV = -1;
 const glabellaV = 14;
 export const nasionV = 6;
 /** Subnasale below the widest point of the wings. */

@@ -9,7 +9,7 @@ import { practiceOldShape } from './oldShape.ts';
 import type { Spots } from './spot.ts';
 
 /** Corners in the face's frame as spots of their own side. */
-export function spotsOf(corners: readonly FacePoint[]): Spots {
+function spotsOf(corners: readonly FacePoint[]): Spots {
   return corners.map(({ uMm, vMm }) => [uMm, vMm]);
 }
 

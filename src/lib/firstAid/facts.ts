@@ -14,5 +14,3 @@ export const firstAidFacts = {
   ...eyeFacts,
   ...exposureFacts,
 } as const;
-
-export type FirstAidFactId = keyof typeof firstAidFacts;

@@ -51,5 +51,3 @@ export const mappingMethods = {
   'least-left-uncovered': { sources: ['mangasarian-meyer'], file: 'src/lib/mapping/plan/leastUncovered.ts' },
   'tail-line': { sources: ['yalcinkaya-2014', 'alex-2004'], file: 'src/lib/mapping/placing/tailLine.ts' },
 } as const satisfies Readonly<Record<string, Method>>;
-
-export type MappingMethodId = keyof typeof mappingMethods;

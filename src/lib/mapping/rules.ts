@@ -24,5 +24,3 @@ export const mappingRules = [
   ...underRules,
   ...coverRules,
 ] as const;
-
-export type MappingRuleId = (typeof mappingRules)[number]['id'];

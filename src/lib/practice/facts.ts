@@ -126,5 +126,3 @@ export const practiceFacts = {
     reviewed,
   },
 } as const satisfies Readonly<Record<string, Fact>>;
-
-export type PracticeFactId = keyof typeof practiceFacts;

@@ -51,7 +51,7 @@ function isCode(value: unknown): value is string {
 }
 
 /** True for the number of a version: 1, 2, 3 and so on. */
-export function isVersion(value: unknown): value is number {
+function isVersion(value: unknown): value is number {
   return isCount(value, 999) && value > 0;
 }
 

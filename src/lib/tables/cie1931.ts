@@ -161,5 +161,3 @@ export const illuminantPower = {
     0.28,
   ],
 } as const;
-
-export type Illuminant = keyof typeof illuminantPower;

@@ -1,4 +1,4 @@
-import type { Jurisdiction, Outcome } from '#lib/evidence/rule.ts';
+import type { Outcome } from '#lib/evidence/rule.ts';
 
 /** What an outcome asks for. `none` is never "safe" or "all is well". */
 export const outcomeWords = {
@@ -12,13 +12,6 @@ export const outcomeWords = {
   'leave-as-is': 'Leave it as it is',
   none: 'No rule speaks',
 } as const satisfies Readonly<Record<Outcome | 'none', string>>;
-
-export const jurisdictionWords = {
-  anywhere: 'Anywhere',
-  england: 'England',
-  'european-union': 'European Union',
-  'united-states': 'United States',
-} as const satisfies Readonly<Record<Jurisdiction, string>>;
 
 /** The line under a verdict when questions were not asked. */
 export function unaskedText(count: number): string {

@@ -118,7 +118,7 @@ export const readBeforeNumbingWords: ProblemWords<ReadBeforeGiven> = {
 
 /** For the steps. */
 export const whyLeftOut = because;
-export function whenSaid({ readings }: ReadBeforeGiven): string {
+function whenSaid({ readings }: ReadBeforeGiven): string {
   return `${readings.map(({ note }, i) => `${(places[i] ?? '').replace(/^./, (letter) => letter.toUpperCase())}: ${noteWords[note]}.`).join(' ')}`;
 }
 

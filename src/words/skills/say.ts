@@ -22,11 +22,6 @@ export function sayTenths(values: StepValues, key: string): string {
   return fixed(value, 1);
 }
 
-/** "a, b and c" */
-export function listed(items: readonly string[]): string {
-  return items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1) ?? ''}`;
-}
-
 /** Keeps a number on one line with its unit, and with the axis of colour before it. */
 export function tied(text: string): string {
   return text.replace(/(\d) (mm|°|%)/g, '$1\u00A0$2').replace(/([Lab]\*) (?=[+−]?\d)/g, '$1\u00A0');

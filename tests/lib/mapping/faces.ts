@@ -6,7 +6,7 @@ import { drawFrom, drawNormal, drawNormalWithin, type Draw } from '#lib/quantiti
 /**
  * Faces for the tests of mapping, made here and nowhere in the library. Marks in the order of `movePoints`.
  */
-export const taken = { pose: 'rest', posture: 'sitting', skin: 'normal' } as const;
+const taken = { pose: 'rest', posture: 'sitting', skin: 'normal' } as const;
 
 const mirrored = (xMm: number, yMm: number): PairMarks => ({ right: { xMm: -xMm, yMm }, left: { xMm, yMm } });
 const middle = (yMm: number): PointMm => ({ xMm: 0, yMm });

@@ -1,8 +1,8 @@
 import { type HalfEdge, halfEdgeCurve, halfEdgeHeightMm } from '#lib/mapping/outline/halfEdge.ts';
 import type { BrowSpots } from '#lib/face/landmarks.ts';
-import { onPiece, reversed, type Curve, type Piece } from '../curve.ts';
+import { reversed, type Curve, type Piece } from '../curve.ts';
 import { closedPath, type Path } from '../path.ts';
-import { blend, type Spot, type Spots } from '#lib/face/spot.ts';
+import { blend, type Spot } from '#lib/face/spot.ts';
 
 const half = (end: Spot, arch: Spot): HalfEdge => ({
   end: { uMm: end[0], vMm: end[1] },
@@ -27,13 +27,6 @@ function edgesOf(brow: BrowSpots): Curve {
 /** The outline through all five marks: a lining of the brow's area, straight at the front. */
 export function browOutline(brow: BrowSpots): Path {
   return closedPath(edgesOf(brow));
-}
-
-export function browPolygon(brow: BrowSpots): Spots {
-  return [
-    ...edgesOf(brow).flatMap((piece) => Array.from({ length: 16 }, (_, i) => onPiece(piece, i / 16))),
-    brow.frontLower,
-  ];
 }
 
 function edgeV(end: Spot, arch: Spot, tail: Spot, u: number): number {

@@ -25,7 +25,7 @@ export type Mix = Readonly<{
 type Healing = Readonly<{ layer: LayerSpectrum; setting: Setting }>;
 
 /** How far each is changed: a quarter either way, doubled, halved and doubled, a fifth more. */
-export const matterSteps = { either: 0.25, depthTimes: 2, backscatterTimes: 2, stronger: 1.2 } as const;
+const matterSteps = { either: 0.25, depthTimes: 2, backscatterTimes: 2, stronger: 1.2 } as const;
 
 /**
  * What moves the healed colour of one mix in one skin, largest first: dose and coverage from a quarter less

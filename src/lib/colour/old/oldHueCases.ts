@@ -1,6 +1,5 @@
 /** The bottles that are compared, in the order of each case's moves. */
 export const hueBottles = ['yellow-oxide-some-white', 'orange', 'red-oxide-some-yellow', 'dark-brown-iron', 'black-iron'] as const;
-export type HueBottle = (typeof hueBottles)[number];
 
 type Three = readonly [number, number, number];
 export type OldHue = 'grey-blue' | 'green' | 'violet' | 'pink' | 'orange';

@@ -53,7 +53,7 @@ export type FromSwatches =
  */
 export const filmSurface: Surface = { outside: 0.04, inside: 0.6 };
 /** A tint that misses by more was not mixed from this masstone (assumed). */
-export const mostTintMiss = 4;
+const mostTintMiss = 4;
 export const whiteScatter = pigmentLayers['77891'][0]?.s ?? NaN;
 /**
  * K/S of the palette's white as a swatch: smoothed like the others, so that a guess is compared with a guess.

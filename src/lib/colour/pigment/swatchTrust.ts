@@ -9,14 +9,14 @@ import { labToLch } from '../spaces/lch.ts';
 export type SwatchTrust = 'earth-like' | 'not-tested' | 'blue-or-violet';
 
 /** Below this chroma a colour counts as a grey, whatever its hue. */
-export const greyBelow = 3;
+const greyBelow = 3;
 /** Hue angles of the measured earths reach from 14° to 73°, and their white has 104°. */
-export const earthFromDeg = 10;
-export const earthToDeg = 110;
+const earthFromDeg = 10;
+const earthToDeg = 110;
 /** The measured earths reach chroma 40. Purer colours belong to other pigments. */
-export const earthChroma = 45;
-export const blueFromDeg = 190;
-export const blueToDeg = 345;
+const earthChroma = 45;
+const blueFromDeg = 190;
+const blueToDeg = 345;
 
 /**
  * Where the smooth spectrum of a swatch is a good guess. On thirteen measured powders, mixed with the base

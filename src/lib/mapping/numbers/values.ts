@@ -45,5 +45,3 @@ export const mappingValues = {
   'iris-width-mm': irisWidthMm,
   'pupils-apart-mm': 63,
 } as const;
-
-export type MappingValueId = keyof typeof mappingValues;

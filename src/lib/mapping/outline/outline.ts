@@ -16,7 +16,7 @@ export const outlineFaults = [
 export type NoOutline = Readonly<{ ok: false; reason: (typeof outlineFaults)[number] }>;
 
 /** An arch at least this far from front and tail, mm: nearer, half an edge is a step and not a curve. */
-export const leastHalfMm = 1;
+const leastHalfMm = 1;
 /** No mark of a brow lies farther from the face's middle, mm. */
 const reachMm = 1000;
 

@@ -26,7 +26,7 @@ export type NoLimits = Readonly<{ ok: false; reason: 'limits-contradict' }>;
  */
 const price = 5e3;
 /** Room left for rounding where a least value found by one stage binds the next, mm. */
-export const roomMm = 1e-5;
+const roomMm = 1e-5;
 /** Less than this is rounding. */
 const leastOutMm2 = 1e-3;
 /** A knot that speaks for no width is priced as this much. */

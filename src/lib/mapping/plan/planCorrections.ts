@@ -92,7 +92,7 @@ export function planCorrections(
  * Marks whose gap is larger than the limits can close, with what is left at least. A side that is not free
  * has no room.
  */
-export function contradictionsOf({
+function contradictionsOf({
   brows,
   free,
   limits,

@@ -5,7 +5,7 @@ import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 
 const skinFound = skinOptics({ l: 61, a: 10, b: 18 });
 if (!skinFound.ok) throw new Error(skinFound.reason);
-export const skin = skinFound;
+const skin = skinFound;
 
 export const base: RecipeTask = {
   skin,

@@ -31,14 +31,14 @@ export function shapeOf(corners: readonly (readonly [number, number])[]): OldSha
   return shape;
 }
 
-export function seededShape(brow: Brow, seed: number): OldShape {
+function seededShape(brow: Brow, seed: number): OldShape {
   const shape = readOldShape(practiceOldShape(brow, seed).corners);
   if (!shape.ok) throw new Error(`${seed}: ${shape.reason}`);
   return shape;
 }
 
 /** Limits in tenths, so that a grid of tenths holds both ends. */
-export function drawnLimits(draw: Draw, most: number, isPlain: boolean): ApprovedLimits {
+function drawnLimits(draw: Draw, most: number, isPlain: boolean): ApprovedLimits {
   const tenths = () => Math.round(draw() * most * 10) / 10;
   const [raise, lower] = [tenths(), tenths()];
   const limits = { ...limitsOf(raise, lower), isTailWithinFront: draw() < 0.3 };
