@@ -5,61 +5,102 @@ export type Theme = 'light' | 'dark';
 export type Rules = 'all' | 'colours' | 'rest';
 
 const colourRules = ['color-contrast', 'link-in-text-block'];
+/** Rules whose answer hangs on sizes, or on what stands elsewhere on the page. */
+const widthRules = [
+  'target-size',
+  'scrollable-region-focusable',
+  'heading-order',
+  'page-has-heading-one',
+  'landmark-one-main',
+  'landmark-unique',
+  'region',
+];
 
 /** Sets the theme and the width of the window. */
 export async function wear(page: Page, theme: Theme, width: number): Promise<void> {
-  await page.setViewportSize({ width, height: 900 });
+  if (page.viewportSize()?.width !== width) await page.setViewportSize({ width, height: 900 });
   await page.evaluate((name) => {
     document.documentElement.dataset['theme'] = name;
   }, theme);
 }
 
 /**
- * What axe finds by these rules on the page as it stands; with `onlyNew`, on what none of these rules have
- * seen yet in this theme.
+ * What axe finds by these rules on the page as it stands. `new`: on what none of these rules have seen yet in
+ * this theme, and on what has lost a part since, for a name may have gone with it. `newWidth`: besides, by
+ * the rules that hang on the width.
  */
-export function look(page: Page, theme: Theme, rules: Rules, onlyNew = false): Promise<readonly string[]> {
+export function look(
+  page: Page,
+  theme: Theme,
+  rules: Rules,
+  extent?: 'new' | 'newWidth',
+): Promise<readonly string[]> {
   return page.evaluate(
-    async ({ theme, rules, onlyNew, colourRules }) => {
-      const lookedAt = (window.lookedAt ??= new Map<string, Set<Element>>());
+    async ({ theme, rules, extent, colourRules, widthRules }) => {
+      const shown = new Set(
+        [...document.body.querySelectorAll('*')].filter(
+          (element) =>
+            element.checkVisibility({ opacityProperty: true, visibilityProperty: true }) &&
+            element.getClientRects().length > 0 &&
+            getComputedStyle(element).clipPath === 'none',
+        ),
+      );
+      const lookedAt = (window.lookedAt ??= new Map());
+      const partsSeen = (window.partsSeen ??= new Map());
       const keys = [
         ...(rules === 'rest' ? [] : [`colours ${theme}`]),
         ...(rules === 'colours' ? [] : ['rest']),
       ];
-      const shown = [...document.body.querySelectorAll('*')].filter(
-        (element) =>
-          element.checkVisibility({
-            opacityProperty: true,
-            visibilityProperty: true,
-          }) &&
-          element.getClientRects().length > 0 &&
-          getComputedStyle(element).clipPath === 'none',
-      );
-      const fresh = new Set(shown.filter((element) => keys.some((key) => !lookedAt.get(key)?.has(element))));
-      for (const key of keys) lookedAt.set(key, new Set([...(lookedAt.get(key) ?? []), ...shown]));
-      const include = [...fresh].filter(
-        (element) => !element.parentElement || !fresh.has(element.parentElement),
-      );
-      if (onlyNew && include.length === 0) return [];
-      const results = await window.axe.run(onlyNew ? { include } : document, {
-        resultTypes: ['violations'],
-        ...(rules === 'colours'
-          ? { runOnly: { type: 'rule', values: colourRules } }
+      const fresh = new Set<Element>();
+      for (const key of keys) {
+        const seen = lookedAt.get(key) ?? new Set<Element>();
+        for (const element of shown) if (!seen.has(element)) fresh.add(element);
+        if (key === 'rest')
+          for (const element of shown) {
+            const parts = [...element.children].map((part) => (shown.has(part) ? 1 : 0)).join('');
+            const before = partsSeen.get(element) ?? new Set<string>();
+            const hasLost = [...element.children].some((part) => seen.has(part) && !shown.has(part));
+            if (hasLost && !before.has(parts)) fresh.add(element);
+            partsSeen.set(element, before.add(parts));
+          }
+        lookedAt.set(key, new Set([...seen, ...shown]));
+      }
+      const include = [...fresh].filter((element) => {
+        for (let holder = element.parentElement; holder; holder = holder.parentElement)
+          if (fresh.has(holder)) return false;
+        return true;
+      });
+      const saysOf = async (where: Element[] | Document, options: object): Promise<string[]> => {
+        const { violations } = await window.axe.run(where instanceof Document ? where : { include: where }, {
+          resultTypes: ['violations'],
+          ...options,
+        });
+        return violations.flatMap(({ id, nodes }) =>
+          nodes.map(
+            ({ target, failureSummary }) =>
+              `${id}: ${target.join(' ')} ${failureSummary?.split('\n')[1]?.trim() ?? ''}`,
+          ),
+        );
+      };
+      const runOnly = (values: readonly string[]) => ({ runOnly: { type: 'rule', values } });
+      const some =
+        rules === 'colours'
+          ? runOnly(colourRules)
           : {
               rules: {
                 'target-size': { enabled: true },
                 ...(rules === 'rest' &&
                   Object.fromEntries(colourRules.map((rule) => [rule, { enabled: false }]))),
               },
-            }),
-      });
-      return results.violations.flatMap(({ id, nodes }) =>
-        nodes.map(
-          ({ target, failureSummary }) =>
-            `${id}: ${target.join(' ')} ${failureSummary?.split('\n')[1]?.trim() ?? ''}`,
-        ),
-      );
+            };
+      if (!extent) return saysOf(document, some);
+      return [
+        ...new Set([
+          ...(include.length > 0 ? await saysOf(include, some) : []),
+          ...(extent === 'newWidth' ? await saysOf(document, runOnly(widthRules)) : []),
+        ]),
+      ];
     },
-    { theme, rules, onlyNew, colourRules },
+    { theme, rules, extent, colourRules, widthRules },
   );
 }

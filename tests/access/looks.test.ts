@@ -1,9 +1,10 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { builtAddresses } from '#tests/tools/builtSite.ts';
 import { kindOfPage } from '#tests/tools/pageKinds.ts';
 import { bySeed, oneOfEach } from '#tests/tools/share.ts';
 import { lookThrough } from './lookThrough.ts';
 import { lost } from './lost.ts';
+import { test } from './oneTab.ts';
 import { openFolds } from './openFolds.ts';
 import { markLines, offPaper, paperPx } from './paper.ts';
 import { cutOff, moving, spaceText, stickingOut, tooSmall } from './shape.ts';

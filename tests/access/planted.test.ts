@@ -1,5 +1,6 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { lookThrough } from './lookThrough.ts';
+import { test } from './oneTab.ts';
 import { offPaper, markLines, paperPx } from './paper.ts';
 import { cutOff, spaceText, stickingOut, tooSmall } from './shape.ts';
 
@@ -9,6 +10,7 @@ const sound =
   '<!doctype html><html lang="en"><head><title>One</title></head><body><main><h1>One</h1><p>Words of a page that is sound.</p>BODY</main></body></html>';
 
 async function plant(page: Page, body: string, style = ''): Promise<void> {
+  await page.goto('about:blank');
   await page.setViewportSize({ width: 320, height: 800 });
   await page.setContent(
     sound
@@ -83,7 +85,19 @@ const faults = [
     body: '<button class="no"></button>',
     style:
       '.no{display:none;width:30px;height:30px} @media(min-width:380px) and (max-width:400px){.no{display:block}}',
-    says: /^button-name: .*\(light 390\)$/,
+    says: /^button-name: .*\(light 390, dark 390\)$/,
+  },
+  {
+    what: 'a button that loses its name at 320 px alone',
+    body: '<button class="no"><span>Save</span></button>',
+    style: '.no{width:30px;height:30px;padding:0} @media(max-width:350px){.no span{display:none}}',
+    says: /^button-name: .*\(light 320/,
+  },
+  {
+    what: 'a heading skipped at 390 px alone',
+    body: '<h2 class="gone">Two</h2><h3>Three</h3>',
+    style: '@media(min-width:380px) and (max-width:400px){.gone{display:none}}',
+    says: /^heading-order: .*\(light 390/,
   },
   {
     what: 'links too close at 320 px',

@@ -6,5 +6,7 @@ declare global {
     axe: typeof axe;
     /** What axe has looked at already, by the kind of look. */
     lookedAt?: Map<string, Set<Element>>;
+    /** Which of its parts each element has been seen with. */
+    partsSeen?: Map<Element, Set<string>>;
   }
 }

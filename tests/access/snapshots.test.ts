@@ -1,5 +1,6 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { addressesUnder } from '#tests/tools/builtSite.ts';
+import { test } from './oneTab.ts';
 import { showWhole } from './showWhole.ts';
 
 for (const address of addressesUnder('/calculators/')) {

@@ -1,9 +1,10 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { addressesUnder, builtAddresses } from '#tests/tools/builtSite.ts';
 import { kindOfPage } from '#tests/tools/pageKinds.ts';
 import { bySeed, oneOfEach } from '#tests/tools/share.ts';
+import { test } from './oneTab.ts';
 
-test.use({ javaScriptEnabled: false });
+test.use({ scripts: false });
 
 const withFigure = new Set([...addressesUnder('/calculators/'), ...addressesUnder('/lessons/')]);
 /**
