@@ -1,16 +1,18 @@
-import { isNear } from './isNear.ts';
+import { isNear, namesOneOf } from './isNear.ts';
 
 type Result = {
   url: string;
   excerpt: string;
-  meta: { title?: string; kind?: string };
+  meta: { title?: string; kind?: string; also?: string };
   sub_results?: { title: string; url: string; excerpt: string }[];
 };
+type Found = { results: { id: string; data: () => Promise<Result> }[] };
 type Engine = {
   options: (options: { noWorker: boolean }) => Promise<void>;
   init: () => Promise<void>;
   preload: (words: string) => Promise<void>;
-  debouncedSearch: (words: string) => Promise<{ results: { data: () => Promise<Result> }[] } | null>;
+  search: (words: string, options: { filters: { urgent: 'yes' } }) => Promise<Found>;
+  debouncedSearch: (words: string) => Promise<Found | null>;
 };
 
 const mostShown = 6;
@@ -48,6 +50,15 @@ function answers(asked: string, { excerpt, meta, sub_results }: Result): boolean
   const nodes = excerptNodes(sub_results?.[0]?.excerpt ?? excerpt);
   const found = nodes.filter((node) => node.nodeName === 'MARK').map((node) => node.textContent ?? '');
   return isNear(asked, [...found, meta.title ?? ''].join(' '));
+}
+
+/** The urgent cards that what was typed is a name for: they stand first, however often others hold its words. */
+async function urgentFirst(ready: Engine, words: string): Promise<Found['results']> {
+  const { results } = await ready.search(words, { filters: { urgent: 'yes' } });
+  const named = await Promise.all(
+    results.map(async (result) => namesOneOf(words, ((await result.data()).meta.also ?? '').split(','))),
+  );
+  return results.filter((_, i) => named[i]);
 }
 
 function resultItem({ url, excerpt, meta, sub_results }: Result): HTMLLIElement {
@@ -94,7 +105,11 @@ export function startSearch(dialog: HTMLDialogElement): void {
     if (input.value.trim() !== words) return;
     const found = await ready.debouncedSearch(words);
     if (!found || input.value.trim() !== words) return;
-    const loaded = await Promise.all(found.results.slice(0, mostShown).map((result) => result.data()));
+    const urgent = await urgentFirst(ready, words);
+    const others = found.results.filter(({ id }) => !urgent.some((result) => result.id === id));
+    const loaded = await Promise.all(
+      [...urgent, ...others].slice(0, mostShown).map((result) => result.data()),
+    );
     if (input.value.trim() !== words) return;
     const shown = loaded.filter((result) => answers(words, result));
     list.replaceChildren(...shown.map(resultItem));

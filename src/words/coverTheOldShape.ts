@@ -83,7 +83,7 @@ export function coverSays(cover: CoverSeen): Says {
   if (!cover.ok) {
     if (cover.reason === 'skin-not-quiet') {
       return {
-        answer: `Stop: the skin over the old work is ${oldSkinWords[cover.skin]}. A physician looks first.`,
+        answer: `Stop: the skin over the old work is ${oldSkinWords[cover.skin]}. A doctor looks first.`,
         doubt: 'There is no plan, whatever the numbers say.',
       };
     }

@@ -69,4 +69,4 @@ export function hairAndBoneSays(
 
 /** Holds for every brow, whatever its numbers. */
 export const underCaution =
-  'Raised, scaly, itchy or lumpy skin, a mole, or hair lost lately without a reason: do not draw over it. A physician looks first.';
+  'Raised, scaly, itchy or lumpy skin, a mole, or hair lost lately without a reason: do not draw over it. A doctor looks first.';

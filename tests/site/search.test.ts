@@ -1,13 +1,25 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import type { Server } from 'node:http';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { serve } from '#build/serve.mjs';
 import { builtFolder } from '#tests/tools/builtSite.ts';
 import { openBrowser, openPage } from '#tests/tools/openBrowser.ts';
+import { bySeed, isWhole, oneIn } from '#tests/tools/share.ts';
 
 const mostFirstBytes = 145_000;
 const mostSecondBytes = 30_000;
 const kinds = ['Lesson', 'Calculator', 'Rule', 'Glossary', 'Practice', 'Page', 'Urgent'];
+/** What the urgent cards are to be found by. */
+const spoken = [
+  ...new Set(
+    readdirSync('content/urgent').flatMap((file) =>
+      (/^also: \[(.*)\]$/m.exec(readFileSync(`content/urgent/${file}`, 'utf8'))?.[1] ?? '')
+        .split(', ')
+        .map((words) => words.replaceAll('"', '')),
+    ),
+  ),
+];
 const [first, second, nowhere] = ['level thread', 'nose wing', 'zyzzyva'] as const;
 
 type Sent = Readonly<{ path: string; bytes: number }>;
@@ -137,6 +149,20 @@ test('[hand] a half-typed word finds its endings, and plain words of the trade f
   ] as const) {
     await searchFor(page, words);
     expect.soft(await page.$eval('#find-list', (list) => list.textContent ?? ''), words).toMatch(title);
+  }
+  expect(faults).toEqual([]);
+  await page.close();
+});
+
+test(`[hand] what people say when something goes wrong finds an urgent card first${bySeed}`, async () => {
+  const { page, faults } = await openRules();
+  await openSearch(page);
+  const share = oneIn(isWhole ? 1 : 8, spoken, 'words in an emergency');
+  for (const words of ['passed out', 'she passed out', 'swelling', ...share]) {
+    await searchFor(page, words);
+    expect
+      .soft(await page.$eval('#find-list li', (item) => item.textContent ?? ''), words)
+      .toMatch(/^Urgent/);
   }
   expect(faults).toEqual([]);
   await page.close();

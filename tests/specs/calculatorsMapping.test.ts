@@ -143,7 +143,7 @@ test('[hand] cover of the old shape opens on the ferry pilot: 1.8 mm above the r
   expect(coverSays(wide).answer).toContain('The old shape fits');
   expect(coverCaution(wide)).toBeUndefined();
   expect(coverSays(coverTheOldShape.solve({ ...start, skin: 'itchy' })).answer).toBe(
-    'Stop: the skin over the old work is itchy. A physician looks first.',
+    'Stop: the skin over the old work is itchy. A doctor looks first.',
   );
   expect(coverSays(coverTheOldShape.solve({ ...start, thickness: 2 })).answer).toBe(
     'The limits contradict each other: no outline keeps them all.',

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isNear } from '#components/site/isNear.ts';
+import { isNear, namesOneOf } from '#components/site/isNear.ts';
 
 test.each([
   ['levelling', 'Level'],
@@ -21,3 +21,18 @@ test.each([
   ['', 'level'],
   ['level', ''],
 ])('[hand] “%s” is not near “%s”', (asked, found) => expect(isNear(asked, found)).toBe(false));
+
+test.each([
+  ['passed out', true],
+  ['She passed out!', true],
+  ['passed o', true],
+  ['fain', true],
+  ['fai', false],
+  ['pigment', false],
+  ['pigment in', true],
+  ['pigment in her eye', false],
+  ['out', false],
+  ['', false],
+])('[hand] “%s” asks for one of the phrases: %s', (asked, expected) => {
+  expect(namesOneOf(asked, ['passed out', 'faint', 'pigment in eye', ' '])).toBe(expected);
+});

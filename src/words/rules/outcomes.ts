@@ -3,7 +3,7 @@ import type { Outcome } from '#lib/evidence/rule.ts';
 /** What an outcome asks for. `none` is never "safe" or "all is well". */
 export const outcomeWords = {
   refuse: 'Do not use it',
-  physician: 'A physician first',
+  physician: 'A doctor first',
   wait: 'Wait',
   ask: 'Ask first',
   'measure-again': 'Measure again',

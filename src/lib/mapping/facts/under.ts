@@ -66,7 +66,7 @@ export const underFacts = {
     unit: '1',
     reviewed,
     backing: commonPractice(
-      'Nothing is drawn over raised, scaly, itchy or lumpy skin, over moles, or where hair was lost lately without a reason. A physician looks first.',
+      'Nothing is drawn over raised, scaly, itchy or lumpy skin, over moles, or where hair was lost lately without a reason. A doctor looks first.',
     ),
   },
 } as const satisfies Readonly<Record<string, Fact | Practice>>;

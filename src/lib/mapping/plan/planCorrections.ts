@@ -7,7 +7,7 @@ import { leastDifferenceMm, type MarkRoom } from './meetingHeight.ts';
 import { leaveBelowMm } from '../numbers/plan.ts';
 import { coversOf, planHeights, type NoPlan, type PlannedHeights, type PlanTask } from './planHeights.ts';
 
-/** The skin over the old work. Anything but quiet ends the plan: a physician looks first. */
+/** The skin over the old work. Anything but quiet ends the plan: a doctor looks first. */
 export const oldSkins = ['quiet', 'raised', 'itchy', 'scaly'] as const;
 export type OldSkin = (typeof oldSkins)[number];
 

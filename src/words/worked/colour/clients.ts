@@ -61,11 +61,11 @@ export const clientsWorkedWords = {
     return {
       title: `The choir leader: ash-grey in deep skin, L* ${n('l', 0)}, and an itchy lump`,
       steps: [
-        'Finger before eye: her right tail is lumpy and has itched for three months. That decides. A physician sees it first. Her medicine is not for us to change.',
+        'Finger before eye: her right tail is lumpy and has itched for three months. That decides. A doctor sees it first. Her medicine is not for us to change.',
         `For the file, the colour: L* ${n('oldL')}, a* ${n('oldA')}, ${n('now')} from a brown of L* ${n('wantL')}.`,
         `Were the skin quiet, the nearest recipe would stay ${n('answer')} away. Under ${n('limit', 0)} would count.`,
       ],
-      answer: `Physician first; cover would not work either: ${n('answer')} away`,
+      answer: `Doctor first; cover would not work either: ${n('answer')} away`,
       after:
         'Her skin lies outside the measured skins, so the distance is less sure. The order of the questions is not.',
     };
