@@ -38,7 +38,8 @@ export async function steady(only = '', times = '10') {
         const { status } = spawnSync(
           'vitest',
           ['run', '-c', 'tests/journeys.config.ts', file, '--reporter=json', `--outputFile=${report}`],
-          { cwd: root, env: toolEnvironment(), stdio: 'ignore' },
+          // Another share each time: the other browser, other pages.
+          { cwd: root, env: { ...toolEnvironment(), TAUTLINE_SEED: String(i) }, stdio: 'ignore' },
         );
         if (status === 0) continue;
         const { testResults } = JSON.parse(readFileSync(report, 'utf8'));

@@ -18,8 +18,8 @@ import {
   unfold,
 } from './movable.ts';
 import { bringToTop, placesOf, standStill, wake } from './onPage.ts';
-import { bySeed, isWhole, oneOf } from '#tests/tools/share.ts';
-import type { BrowserName } from '#tests/tools/openBrowser.ts';
+import { bySeed, isWhole, oneOf, partOf } from '#tests/tools/share.ts';
+import { type BrowserName, browserNames } from '#tests/tools/openBrowser.ts';
 import { slackMm, withBrowsers } from './withBrowsers.ts';
 
 const every = Object.values(calculators).map(({ id, fields }) => ({
@@ -285,13 +285,16 @@ function farMarks(id: string, fields: readonly AnyField[]): readonly AnyField[] 
   return fields.filter((field) => !chosen.has(field));
 }
 
-/** Drives every calculator in one browser. A file for each browser: two workers share them. */
+/**
+ * Drives the calculators that fall to one browser: each is driven in one, by turns of the seed. A file for
+ * each browser: two workers share them.
+ */
 export const fiveWaysIn = (browser: BrowserName): void =>
   withBrowsers(
     'five ways to move a mark',
     ({ open, site, name }) => {
       let shared: ReturnType<typeof open> | undefined;
-      test.each(every)(
+      test.each(partOf(every, browserNames.indexOf(browser), browserNames.length))(
         `[hand] $id: marks dragged, tapped, by arrow keys, by buttons and typed, numbers typed, slid and stepped: one address${bySeed}`,
         async ({ id, fields }) => {
           const { page, faults } = await (shared ??= open(1280, 1000));

@@ -8,6 +8,7 @@ import {
   type BrowserName,
   type WatchedPage,
 } from '#tests/tools/openBrowser.ts';
+import { bySeed, isWhole, oneOf } from '#tests/tools/share.ts';
 
 type Site = Awaited<ReturnType<typeof startSite>>;
 export type Journey = Readonly<{
@@ -16,13 +17,18 @@ export type Journey = Readonly<{
   site: () => Site;
 }>;
 
-/** Runs the same journeys in each browser, against a server of their own. */
+/**
+ * Runs journeys in the named browsers, against a server of their own. With none named a run takes one of the
+ * two, by the seed; `npm run deep -- pages` takes both.
+ */
 export function withBrowsers(
   title: string,
   journeys: (journey: Journey) => void,
-  names: readonly BrowserName[] = browserNames,
+  named?: readonly BrowserName[],
 ): void {
-  describe.each(names)(`${title}, %s`, (name) => {
+  const one = oneOf(browserNames, `browser of ${title}`);
+  const names = named ?? (isWhole || !one ? browserNames : [one]);
+  describe.each(names)(`${title}, %s${named ? '' : bySeed}`, (name) => {
     let browser: Browser;
     let site: Site;
     beforeAll(async () => {

@@ -6,8 +6,9 @@ import { afterAll, expect, test } from 'vitest';
 import { mendedWords } from '#words/beingMended.ts';
 import { addressesUnder } from '#tests/tools/builtSite.ts';
 import { kindOfPage } from '#tests/tools/pageKinds.ts';
-import { bySeed, oneOfEach } from '#tests/tools/share.ts';
-import { wake, wordsOf } from '../journeys/onPage.ts';
+import { type BrowserName, browserNames } from '#tests/tools/openBrowser.ts';
+import { bySeed, oneOfEach, partOf } from '#tests/tools/share.ts';
+import { settle, wake, wordsOf } from '../journeys/onPage.ts';
 import { withBrowsers } from '../journeys/withBrowsers.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'print-'));
@@ -93,64 +94,76 @@ const givens: readonly (readonly [string, readonly string[]])[] = [
   ],
 ];
 
-withBrowsers('on paper', ({ name, open, site }) => {
-  // Firefox draws bold letters, ligatures and tabular figures as shapes without letters behind them: only
-  // part can be read there.
-  const isRead = (words: string, line: string) =>
-    name === 'chromium'
-      ? words.includes(line)
-      : new RegExp(line.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/f[fi]+|\d/g, '.{1,3}')).test(words);
+/** Each is printed by one of the two browsers, by turns of the seed. */
+const mine = <T>(list: readonly T[], name: BrowserName) =>
+  partOf(list, browserNames.indexOf(name), browserNames.length);
 
-  test.each(addresses)(
-    `[library] %s prints whole, without controls, no page empty${bySeed}`,
-    async (address) => {
-      const { page, faults } = await open();
-      await page.goto(site().origin + address, { waitUntil: 'load' });
-      if (await page.$('astro-island')) await wake(page, 'astro-island > *');
-      const title = await wordsOf(page, 'h1');
-      const parts = name === 'chromium' ? 'main h2, main .says b, main p' : 'main .prose > p';
-      const lines = await page.$$eval(parts, (parts) =>
-        parts
-          .filter((part) => !part.closest('.no-print, nav, details:not([open])') && part.checkVisibility())
-          .map((part) => part.textContent ?? ''),
-      );
-      const printed = sheetsOf(await page.pdf({ format: 'A4', printBackground: true }));
-      const words = plain(printed.map((sheet) => sheet.words).join(' '));
-      if (name === 'chromium') expect(words).toContain(plain(title));
-      expect(words.length).toBeGreaterThan(300);
-      expect(printed.length).toBeLessThanOrEqual(mostPages);
-      expect(
-        printed
-          .map(({ ink }, i) => (ink < leastInk ? `sheet ${i + 1} of ${printed.length}` : ''))
-          .filter(Boolean),
-        'no sheet is empty',
-      ).toEqual([]);
-      // The first words of each part are there: nothing is cut away.
-      const lost = lines.map(plain).filter((line) => line.length > 12 && !isRead(words, line.slice(0, 16)));
-      if (name === 'chromium') expect(lost).toEqual([]);
-      else expect(lost.length).toBeLessThanOrEqual(lines.length / 3);
-      for (const control of ['Copy link', 'Back to the start', 'Skip to the page', 'Search lessons'])
-        expect(words).not.toContain(control);
-      expect(faults).toEqual([]);
-      await page.close();
-    },
-  );
+withBrowsers(
+  'on paper',
+  ({ name, open, site }) => {
+    // Firefox draws bold letters, ligatures and tabular figures as shapes without letters behind them: only
+    // part can be read there.
+    const isRead = (words: string, line: string) =>
+      name === 'chromium'
+        ? words.includes(line)
+        : new RegExp(line.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/f[fi]+|\d/g, '.{1,3}')).test(words);
 
-  test.each(givens)('[hand] %s says on its first sheet what was asked', async (address, lines) => {
-    const { page, faults } = await open();
-    await page.goto(`${site().origin}/calculators/${address}`, {
-      waitUntil: 'load',
-    });
-    await wake(page, 'astro-island > *');
-    await page.waitForFunction(
-      (line) => document.querySelector('.fig > .on-paper')?.textContent?.includes(line),
-      { timeout: 20_000 },
-      lines[0] ?? '',
+    test.each(mine(addresses, name))(
+      `[library] %s prints whole, without controls, no page empty${bySeed}`,
+      async (address) => {
+        const { page, faults } = await open();
+        await page.goto(site().origin + address, { waitUntil: 'load' });
+        if (await page.$('astro-island')) await wake(page, 'astro-island > *');
+        await settle(page);
+        const title = await wordsOf(page, 'h1');
+        const parts = name === 'chromium' ? 'main h2, main .says b, main p' : 'main .prose > p';
+        const lines = await page.$$eval(parts, (parts) =>
+          parts
+            .filter((part) => !part.closest('.no-print, nav, details:not([open])') && part.checkVisibility())
+            .map((part) => part.textContent ?? ''),
+        );
+        const printed = sheetsOf(await page.pdf({ format: 'A4', printBackground: true }));
+        const words = plain(printed.map((sheet) => sheet.words).join(' '));
+        if (name === 'chromium') expect(words).toContain(plain(title));
+        expect(words.length).toBeGreaterThan(300);
+        expect(printed.length).toBeLessThanOrEqual(mostPages);
+        expect(
+          printed
+            .map(({ ink }, i) => (ink < leastInk ? `sheet ${i + 1} of ${printed.length}` : ''))
+            .filter(Boolean),
+          'no sheet is empty',
+        ).toEqual([]);
+        // The first words of each part are there: nothing is cut away.
+        const lost = lines.map(plain).filter((line) => line.length > 12 && !isRead(words, line.slice(0, 16)));
+        if (name === 'chromium') expect(lost).toEqual([]);
+        else expect(lost.length).toBeLessThanOrEqual(lines.length / 3);
+        for (const control of ['Copy link', 'Back to the start', 'Skip to the page', 'Search lessons'])
+          expect(words).not.toContain(control);
+        expect(faults).toEqual([]);
+        await page.close();
+      },
     );
-    // A figure higher than the sheet would leave the first one with its title alone.
-    const [first] = sheetsOf(await page.pdf({ format: 'A4', printBackground: true }));
-    for (const line of lines) expect(isRead(plain(first?.words ?? ''), line), line).toBe(true);
-    expect(faults).toEqual([]);
-    await page.close();
-  });
-});
+
+    test.each(mine(givens, name))(
+      `[hand] %s says on its first sheet what was asked${bySeed}`,
+      async (address, lines) => {
+        const { page, faults } = await open();
+        await page.goto(`${site().origin}/calculators/${address}`, {
+          waitUntil: 'load',
+        });
+        await wake(page, 'astro-island > *');
+        await page.waitForFunction(
+          (line) => document.querySelector('.fig > .on-paper')?.textContent?.includes(line),
+          { timeout: 20_000 },
+          lines[0] ?? '',
+        );
+        // A figure higher than the sheet would leave the first one with its title alone.
+        const [first] = sheetsOf(await page.pdf({ format: 'A4', printBackground: true }));
+        for (const line of lines) expect(isRead(plain(first?.words ?? ''), line), line).toBe(true);
+        expect(faults).toEqual([]);
+        await page.close();
+      },
+    );
+  },
+  browserNames,
+);

@@ -45,3 +45,10 @@ export function oneOfEach<T>(list: readonly T[], kindOf: (item: T) => string, wh
   ]);
   return list.filter((item) => chosen.has(item));
 }
+
+/**
+ * The part of a list that the nth of so many takes; which part, the seed turns. Together they take all of it;
+ * the whole gives each all.
+ */
+export const partOf = <T>(list: readonly T[], nth: number, many: number): readonly T[] =>
+  isWhole ? list : list.filter((_, i) => (((i + nth + seed) % many) + many) % many === 0);
