@@ -2,7 +2,7 @@ import type { SourceId } from '#lib/evidence/bibliography.ts';
 import type { PrintedUnit } from '#words/units.ts';
 
 /**
- * One comparison with something outside the project, as data: the Evidence page computes it at build and the
+ * One comparison with something outside the project, as data: the Evidence pages compute it at build and the
  * same rows run in Node, Chromium and Firefox.
  * kind: `table` (a printed value), `library` (an independent implementation), `hand` (worked out by hand from
  * a printed rule).
@@ -30,7 +30,7 @@ export function holds(check: Check, factor = 1): boolean {
 
 export type CheckRow = Check & Readonly<{ value: number; difference: number; holds: boolean }>;
 
-/** The row as the Evidence page shows it: printed, ours, difference. */
+/** The row as the Evidence pages show it: printed, ours, difference. */
 export function rowOf(check: Check): CheckRow {
   const value = check.ours();
   return { ...check, value, difference: value - check.printed, holds: holds(check) };

@@ -1,3 +1,4 @@
+import type { Subject } from '#lib/catalogue.ts';
 import { rowOf, type Check, type CheckRow } from './check.ts';
 import { colourChecks } from './colour.ts';
 import { mappingChecks } from './mapping.ts';
@@ -5,9 +6,17 @@ import { mappingChecks } from './mapping.ts';
 /** Every outside check of the site. */
 export const checks: readonly Check[] = [...mappingChecks, ...colourChecks];
 
-/** Every check worked out: what the Evidence page prints. */
-export function checkRows(): readonly CheckRow[] {
-  return checks.map(rowOf);
+/** The outside checks of each subject; advice and what others found out about learning compute nothing. */
+export const checksOf = {
+  mapping: mappingChecks,
+  colour: colourChecks,
+  firstAid: [],
+  practice: [],
+} as const satisfies Readonly<Record<Subject, readonly Check[]>>;
+
+/** Checks worked out: what the Evidence pages print. */
+export function checkRows(rows: readonly Check[] = checks): readonly CheckRow[] {
+  return rows.map(rowOf);
 }
 
 /**

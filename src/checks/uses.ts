@@ -1,7 +1,19 @@
-import { factIds, factOf, methods, rules, type FactId, type MethodId, type RuleId } from '#lib/catalogue.ts';
+import {
+  factIds,
+  factOf,
+  isMethodOf,
+  methods,
+  rules,
+  subjectOfFact,
+  subjects,
+  type FactId,
+  type MethodId,
+  type RuleId,
+  type Subject,
+} from '#lib/catalogue.ts';
 import { bibliography, type SourceId } from '#lib/evidence/bibliography.ts';
 import type { Status } from '#lib/evidence/fact.ts';
-import { checks } from './index.ts';
+import { checks, checksOf } from './index.ts';
 
 /** What rests on a source. */
 export type SourceUses = Readonly<{
@@ -28,6 +40,22 @@ export function usesOfSource(source: SourceId): SourceUses {
 export const methodIds: readonly MethodId[] = Object.keys(methods).filter(
   (id): id is MethodId => id in methods,
 );
+
+/** The facts of a subject, in the order they are written. */
+export function factsOfSubject(subject: Subject): readonly FactId[] {
+  return factIds.filter((id) => subjectOfFact(id) === subject);
+}
+
+/** The subjects that cite a source: with a fact, a check or a method of theirs. */
+export function subjectsOfSource(source: SourceId): readonly Subject[] {
+  const { facts, methods: cited } = usesOfSource(source);
+  return subjects.filter(
+    (subject) =>
+      facts.some((id) => subjectOfFact(id) === subject) ||
+      checksOf[subject].some((check) => check.source === source) ||
+      cited.some((id) => isMethodOf(subject, id)),
+  );
+}
 
 /** Facts with this grade, in the order they are written. */
 export function factsByStatus(status: Status): readonly FactId[] {

@@ -13,6 +13,27 @@ export const facts = { ...mappingFacts, ...practiceFacts, ...colourFacts, ...fir
 
 export type FactId = keyof typeof facts;
 
+/** The facts of each subject, and its mathematics with where it comes from. */
+const bySubject = {
+  mapping: { facts: mappingFacts, methods: mappingMethods },
+  colour: { facts: colourFacts, methods: colourMethods },
+  firstAid: { facts: firstAidFacts, methods: {} },
+  practice: { facts: practiceFacts, methods: {} },
+} as const;
+
+/** What the library knows about: facts, rules and mathematics belong to one subject each. */
+export type Subject = keyof typeof bySubject;
+
+/** All subjects, in the order in which pages show them. */
+export const subjects: readonly Subject[] = ['mapping', 'colour', 'firstAid', 'practice'];
+
+/** The subject that a fact belongs to. */
+export function subjectOfFact(id: FactId): Subject {
+  const found = subjects.find((subject) => Object.hasOwn(bySubject[subject].facts, id));
+  if (found === undefined) throw new Error(`The fact "${id}" belongs to no subject.`);
+  return found;
+}
+
 /** All fact ids, in the order they are written. */
 export const factIds = Object.keys(facts).filter(isFactId);
 
@@ -34,3 +55,8 @@ export type Question = MappingQuestion | ColourQuestion;
 /** Every piece of mathematics with where it comes from. */
 export const methods = { ...mappingMethods, ...colourMethods } as const;
 export type MethodId = keyof typeof methods;
+
+/** True when the mathematics belongs to this subject. */
+export function isMethodOf(subject: Subject, id: MethodId): boolean {
+  return Object.hasOwn(bySubject[subject].methods, id);
+}

@@ -39,11 +39,15 @@ export const readWords = {
 /** What a grade means, one sentence each. */
 export const gradeMeanings = {
   published: 'Read in the source named beside it, on the day given.',
-  computed: 'Worked out here from other values on this page.',
+  computed: 'Worked out here from other values of the same part.',
   'common-practice': 'How artists work; no study was found for it.',
   'from-memory': 'Known, but not read again for this site; to be replaced.',
   assumed: 'Chosen so that there is something to show; you can change it.',
 } as const satisfies Readonly<Record<Status, string>>;
+
+/** How outside checks are kept true. */
+export const checkedAgain =
+  'Each is computed again whenever the site is built. A test changes our own constant by 1\u00a0% and expects the row to fail.';
 
 /** The pencil stroke before a chip says how strong the ground is. */
 export type Stroke = 'law' | 'standard' | 'label' | 'study' | 'calc' | 'habit' | 'memory';
@@ -89,7 +93,7 @@ export function rangeText(id: FactId): string {
   return `${withUnit(range[0], '1')} to ${withUnit(range[1], unit)}`;
 }
 
-/** What stands behind a fact, one sentence for the Evidence page. */
+/** What stands behind a fact, one sentence for the Evidence pages. */
 export function backingText({ backing }: Fact<unknown>): string {
   if (backing.status !== 'published') return backing.note;
   return `${shortName(backing.source)}, ${backing.where}: “${backing.quote}”`;

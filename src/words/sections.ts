@@ -1,3 +1,5 @@
+import { evidencePath } from './evidenceParts.ts';
+
 /**
  * The site's sections: one label for one thing everywhere. A test holds this list against the built pages.
  */
@@ -10,7 +12,7 @@ export const mainSections = [
 
 export const footSections = [
   { label: 'Glossary', path: '/glossary/' },
-  { label: 'Evidence', path: '/evidence/' },
+  { label: 'Evidence', path: evidencePath },
   { label: 'Accuracy and limits', path: '/limits/' },
   { label: 'Cautions', path: '/cautions/' },
   { label: 'Accessibility', path: '/accessibility/' },

@@ -11,7 +11,7 @@ const addresses = [
   '/calculators/midline-and-sides/',
   '/practice/midline-from-pairs/',
   '/rules/',
-  '/evidence/',
+  '/evidence/mapping/',
 ];
 const runs = 5;
 const median = (values) => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)];

@@ -28,6 +28,10 @@ withBrowsers('without a signal', ({ open, site }) => {
       await settle(page);
     }
 
+    await page.goto(`${origin}/evidence/#few-see-mm`);
+    await page.waitForFunction(() => location.pathname === '/evidence/mapping/');
+    expect(await wordsOf(page, '#few-see-mm')).toContain('Hohman 2014');
+
     await page.goto(`${origin}/calculators/midline-and-sides/?level=pupils`);
     await wake(page, '.calculator .says');
     await page.waitForFunction(() =>

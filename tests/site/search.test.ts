@@ -146,6 +146,10 @@ test('[hand] a half-typed word finds its endings, and plain words of the trade f
     ['ringing ears', /Odd after numbing cream/],
     ['cream in eye', /Something in the eye/],
     ['needle stick', /Stuck or splashed/],
+    ['viewers who see', /Evidence: mapping/],
+    ['molar mass', /Evidence: colour/],
+    ['nothing by mouth', /Evidence: first aid/],
+    ['feedback that explains', /Evidence: practice/],
   ] as const) {
     await searchFor(page, words);
     expect.soft(await page.$eval('#find-list', (list) => list.textContent ?? ''), words).toMatch(title);

@@ -10,7 +10,7 @@ const kinds = [
   { kind: 'rule card', address: /^\/rules\/[^/]+\/$/, islands: Infinity, most: 5000 },
   {
     kind: 'page of words',
-    address: /^\/(glossary|evidence|limits|cautions|accessibility)\/$/,
+    address: /^\/(glossary|evidence(\/[^/]+)?|limits|cautions|accessibility)\/$/,
     islands: Infinity,
     most: 5000,
   },

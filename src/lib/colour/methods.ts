@@ -1,6 +1,6 @@
 import type { Method } from '../evidence/method.ts';
 
-/** The mathematics of colour, for the Evidence page. */
+/** The mathematics of colour, for the Evidence pages. */
 export const colourMethods = {
   'colour-difference': { sources: ['sharma-2005'], file: 'src/lib/colour/spaces/ciede2000.ts' },
   'reflectance-to-colour': { sources: ['cie-015-2018'], file: 'src/lib/colour/spectrum/foldWeights.ts' },

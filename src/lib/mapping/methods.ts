@@ -1,6 +1,6 @@
 import type { Method } from '../evidence/method.ts';
 
-/** The mathematics of mapping, for the Evidence page. */
+/** The mathematics of mapping, for the Evidence pages. */
 export const mappingMethods = {
   'midline-by-reflection': {
     sources: ['mardia-2000', 'klingenberg-2002'],
