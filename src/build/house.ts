@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { eachBuiltPage, filesUnder } from './builtPages.ts';
 import { faultsIn, gates } from './gates/index.ts';
+import { narrowed, writePolicy } from './narrowPolicy.ts';
 import { skillIslands } from './skillIslands.ts';
 import { sourcesHash, stampName } from './sourcesHash.mjs';
 import { policyOf, writeHeaders } from './writeHeaders.ts';
@@ -14,8 +15,8 @@ const mostShown = 100;
 const kilobytes = (bytes: number): string => `${Math.round(bytes / 1000)} kB`;
 
 /**
- * What the build does before the pages are read (the islands of practice) and after they are written: gates,
- * search index, headers, offline list.
+ * What the build does before the pages are read (the islands of practice) and after they are written: each
+ * page's content policy, gates, search index, headers, offline list.
  */
 export function house(): AstroIntegration {
   let origin = '';
@@ -45,8 +46,11 @@ export function house(): AstroIntegration {
           for (const page of eachBuiltPage(folder)) {
             count++;
             const policy = policyOf(page);
-            if (policy) policies.add(policy);
-            else withoutPolicy.push(page.file);
+            if (policy) {
+              const narrow = narrowed(policy, page);
+              writePolicy(folder, page, policy, narrow);
+              policies.add(narrow);
+            } else withoutPolicy.push(page.file);
             yield page;
           }
         }

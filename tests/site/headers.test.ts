@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -38,6 +39,27 @@ test('[property] the header allows all that each page allows, and nothing inline
   const all = [...header.values()].flat();
   expect(all.filter((value) => /unsafe-inline|'unsafe-eval'|https?:|\*/.test(value))).toEqual([]);
   expect(header.get('frame-ancestors')).toEqual(["'none'"]);
+});
+
+test('[property] the policy of a page allows the scripts and styles that stand in it, and no others', () => {
+  for (const page of builtPages(builtFolder)) {
+    const elements = [...elementsOf(page)];
+    const meta = elements.find(
+      (element) => attribute(element, 'http-equiv')?.toLowerCase() === 'content-security-policy',
+    );
+    const policy = directives(meta ? (attribute(meta, 'content') ?? '') : '');
+    for (const [name, tag] of [
+      ['script-src', 'script'],
+      ['style-src', 'style'],
+    ] as const) {
+      const inline = elements
+        .filter((element) => element.tagName === tag && attribute(element, 'src') === undefined)
+        .map((element) => element.childNodes.map((child) => ('value' in child ? child.value : '')).join(''))
+        .map((text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`);
+      const allowed = policy.get(name)?.filter((value) => value.startsWith("'sha256-")) ?? [];
+      expect(new Set(allowed), `${page.file} ${name}`).toEqual(new Set(inline));
+    }
+  }
 });
 
 test('[hand] every page is sent with the headers; an address without a page says so', async () => {
