@@ -14,6 +14,7 @@ import { scriptHash } from './src/build/scriptHash.ts';
 import { sharedChunks } from './src/build/sharedChunks.ts';
 import { themeScript } from './src/build/themeScript.ts';
 import { tieNumbers } from './src/build/tieNumbers.ts';
+import { withoutFacades } from './src/build/withoutFacades.ts';
 import { withoutSignals } from './src/build/withoutSignals.ts';
 
 // No usage reports leave this machine.
@@ -35,7 +36,7 @@ export default defineConfig({
   },
   integrations: [preact(), mdx(), sitemap(), house()],
   vite: {
-    plugins: [bundlerJsx(), drawnAtBuild(), plainImports(), withoutSignals()],
+    plugins: [bundlerJsx(), drawnAtBuild(), plainImports(), withoutFacades(), withoutSignals()],
     build: {
       rolldownOptions: {
         output: {

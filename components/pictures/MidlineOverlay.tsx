@@ -1,13 +1,13 @@
 import type { PointMm } from '#lib/geometry/point.ts';
 import { footOnLine } from '#lib/geometry/line.ts';
-import type { FaceReading, NoFaceReading } from '#lib/mapping/compare/readFace.ts';
+import type { ShownReading, NoFaceReading } from '#lib/mapping/compare/readFace.ts';
 import { type FacePair, facePairs, faceSingles } from '#lib/mapping/marks/markSet.ts';
 import { toPicture } from '#lib/mapping/marks/faceFrame.ts';
 import type { MarkPoints } from '#calculators/marks.ts';
 import { namedMarks } from '#calculators/marks.ts';
 import { signed } from '#words/number.ts';
 
-type Props = Readonly<{ points: MarkPoints; reading: FaceReading | NoFaceReading }>;
+type Props = Readonly<{ points: MarkPoints; reading: ShownReading | NoFaceReading }>;
 
 const path = (a: PointMm, b: PointMm) =>
   `M${a.xMm.toFixed(2)},${(-a.yMm).toFixed(2)}L${b.xMm.toFixed(2)},${(-b.yMm).toFixed(2)}`;
@@ -35,7 +35,7 @@ function PairMiddle({
   pair,
   line,
   isOut,
-}: Readonly<{ points: MarkPoints; pair: FacePair; line: FaceReading['frame']['midline']; isOut: boolean }>) {
+}: Readonly<{ points: MarkPoints; pair: FacePair; line: ShownReading['frame']['midline']; isOut: boolean }>) {
   const right = points[`${pair}R`];
   const left = points[`${pair}L`];
   const centre = middle(right, left);
@@ -76,7 +76,7 @@ function Lines({
   points,
   reading,
   notTrusted,
-}: Readonly<{ points: MarkPoints; reading: FaceReading; notTrusted: ReadonlySet<string> }>) {
+}: Readonly<{ points: MarkPoints; reading: ShownReading; notTrusted: ReadonlySet<string> }>) {
   const { frame, brows } = reading;
   const at = (uMm: number, vMm: number) => toPicture({ uMm, vMm }, 'left', frame);
   const top = at(0, 42);

@@ -1,5 +1,5 @@
 import { Icon } from '#components/site/Icon.tsx';
-import { saveIcon } from '#components/site/answerIcons.ts';
+import { saveIcon } from '#components/site/icons.ts';
 import { onDemand } from '#components/site/onDemand.ts';
 import type { Progress } from '#lib/practice/progress.ts';
 import { notFetched } from '#words/fetching.ts';

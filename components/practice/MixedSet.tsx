@@ -7,7 +7,6 @@ import { Beads } from './Beads.tsx';
 import type { ProblemSettings } from './bound.ts';
 import { islandName } from './islandName.ts';
 import WhichMarkNotToTrust from './islands/WhichMarkNotToTrust.tsx';
-import { mixedOrder } from './mixedOrder.ts';
 
 type Island = ComponentType<ProblemSettings>;
 /** Each skill comes when its turn is near; the first question of a first set is on the page from the start. */
@@ -18,12 +17,17 @@ const islands = import.meta.glob<Readonly<{ default: Island }>>([
 const setLength = 6;
 
 /**
- * Six questions of different skills, which come with their versions. The first render is the same for
- * everyone; storage is read after it.
+ * Six questions of different skills. Those that are asked come with their versions, in the order of a first
+ * set. The first render is the same for everyone; storage is read after it.
  */
 export default function MixedSet({ skills }: Readonly<{ skills: readonly Versioned[] }>) {
   const dealSet = (done: number, due: readonly string[]) =>
-    mixedSet(mixedOrder(skills.map(({ id }) => id)), due, done, setLength);
+    mixedSet(
+      skills.map(({ id }) => id),
+      due,
+      done,
+      setLength,
+    );
   const [items, setItems] = useState(() => dealSet(0, []));
   const [at, setAt] = useState(0);
   const [beads, setBeads] = useState<readonly BeadState[]>([]);
@@ -40,9 +44,9 @@ export default function MixedSet({ skills }: Readonly<{ skills: readonly Version
     void Promise.all([
       import('./keep.ts'),
       import('#lib/practice/standing.ts'),
-      import('./isSkillDue.ts'),
+      import('#lib/practice/schedule.ts'),
     ]).then(
-      ([{ onKept, today }, { standingIn }, { isSkillDue }]) => {
+      ([{ onKept, today }, { standingIn }, { isDue }]) => {
         stop = onKept(({ progress }) => {
           if (hasBegun.current) return;
           hasBegun.current = true;
@@ -50,9 +54,7 @@ export default function MixedSet({ skills }: Readonly<{ skills: readonly Version
           setItems(
             dealSet(
               progress.answers.length,
-              skills
-                .filter((skill) => isSkillDue(skill.id, standingIn(progress, skill).review, day))
-                .map(({ id }) => id),
+              skills.filter((skill) => isDue(standingIn(progress, skill).review, day)).map(({ id }) => id),
             ),
           );
           setAt(0);

@@ -22,5 +22,6 @@ export const undoIcon: IconPaths = ['M8 5L4 9l4 4', 'M4 9h10a5.5 5.5 0 0 1 0 11H
 export const nextIcon: IconPaths = ['M5 12h14M13 6l6 6-6 6'];
 export const upIcon: IconPaths = ['M12 19V5M6 11l6-6 6 6'];
 export const downIcon: IconPaths = ['M12 5v14M6 13l6 6 6-6'];
+export const saveIcon: IconPaths = ['M12 4v11M7.5 11l4.5 4.5 4.5-4.5M4.5 20h15'];
 export const leftIcon: IconPaths = ['M19 12H5M11 6l-6 6 6 6'];
 export const rightIcon: IconPaths = ['M5 12h14M13 6l6 6-6 6'];

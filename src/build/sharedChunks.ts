@@ -2,24 +2,33 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 /**
- * How the browser's scripts are parted: files of ours that travel together, by their paths from the root.
- * `base` is what every island needs; `fields` what every calculator and every movable picture needs;
- * `midline` is the midline's figure with its library; `problem` what every problem needs, `quantities` what
- * typed numbers and days need, `small` what several pages need a little of; `colour` is what every swatch
- * needs, `hues` what old hues and the notice over them need, `readings` what is shared by figures of two readings,
- * `skin` what a reading of skin needs, `drops` what
- * bottles and skins are chosen with. Everything else parts as the bundler finds best.
+ * How the browser's scripts are parted: files of ours that travel together, by their paths from the root. A
+ * page takes at most twelve files until its first figure is awake (tests/site/weight.test.ts), so a part that
+ * few pages share travels with one that they all take.
+ *
+ * `base`: every island. `fields`: every calculator. `marks`: marks that are moved in a picture. `problem`:
+ * every problem; `draws`: chance from a
+ * seed; `quantities`: typed numbers and days. `taken`: how a reading was taken, and
+ * keys that count ahead; `measured`: how well marks can be read. `colour`: every swatch, and what a mended
+ * page says. `hues`: old hues. `drops`: bottles and skins. The rest: one calculator each, with its own page
+ * apart from what a lesson shows of it.
+ *
+ * Everything else parts as the bundler finds best.
  */
 const together = {
   base: [
     'components/site/Icon.tsx',
+    'components/site/Later.tsx',
     'components/site/icons.ts',
     'components/site/onDemand.ts',
+    'src/lib/geometry/direction.ts',
+    'src/lib/geometry/distance.ts',
+    'src/lib/geometry/line.ts',
     'src/lib/mapping/compare/band.ts',
+    'src/lib/mapping/compare/unlikeParts.ts',
+    'src/lib/mapping/numbers/iris.ts',
     'src/lib/mapping/marks/markSet.ts',
-    'src/lib/mapping/numbers/arch.ts',
     'src/lib/mapping/numbers/start.ts',
-    'src/lib/mapping/placing/goldenShare.ts',
     'src/lib/mapping/uncertainty/budget.ts',
     'src/lib/mapping/uncertainty/familyWise.ts',
     'src/lib/quantities/interval.ts',
@@ -30,22 +39,23 @@ const together = {
   ],
   fields: [
     'components/calculator/fields/ChoiceBox.tsx',
-    'components/calculator/fields/MarkPanel.tsx',
-    'components/calculator/fields/MarkStage.tsx',
     'components/calculator/fields/NumberBox.tsx',
     'components/calculator/frame/Frame.tsx',
-    'components/calculator/frame/Shell.tsx',
     'components/calculator/frame/useCalculator.ts',
     'components/calculator/lazy/useKept.ts',
-    'components/site/Later.tsx',
+    'components/calculator/lazy/useLater.ts',
     'src/calculators/fields.ts',
-    'src/calculators/marks.ts',
     'src/calculators/startState.ts',
-    'src/lib/geometry/direction.ts',
-    'src/lib/geometry/distance.ts',
-    'src/lib/geometry/line.ts',
+  ],
+  marks: [
+    'components/calculator/fields/MarkPanel.tsx',
+    'components/calculator/fields/MarkStage.tsx',
+    'components/calculator/frame/Shell.tsx',
+    'components/calculator/lazy/useSums.tsx',
+    'src/calculators/marks.ts',
   ],
   problem: [
+    'components/pictures/BrowShape.tsx',
     'components/practice/AnswerChoice.tsx',
     'components/practice/AnswerField.tsx',
     'components/practice/Beads.tsx',
@@ -55,6 +65,7 @@ const together = {
     'components/practice/SaveCopy.tsx',
     'components/practice/pictures/MmPaper.tsx',
     'components/practice/useProblem.ts',
+    'components/site/answerIcons.ts',
     'src/lib/practice/itemSeed.ts',
     'src/lib/practice/ladder.ts',
     'src/lib/practice/marking.ts',
@@ -70,11 +81,26 @@ const together = {
     'src/lib/quantities/decimal.ts',
     'src/lib/quantities/isoDay.ts',
   ],
-  small: [
-    'components/site/answerIcons.ts',
-    'src/lib/mapping/compare/howTaken.ts',
-    'src/lib/quantities/seed.ts',
+  draws: ['src/lib/quantities/seed.ts'],
+  coverage: [
+    'components/practice/pictures/CoverBar.tsx',
+    'components/practice/pictures/patches.ts',
+    'src/lib/colour/coverage/coverage.ts',
+  ],
+  taken: [
+    'src/lib/mapping/compare/unfitToMap.ts',
+    'src/lib/mapping/numbers/arch.ts',
+    'src/lib/mapping/placing/goldenShare.ts',
+    'components/calculator/lazy/useAhead.ts',
+    'src/lib/mapping/level/fakedHeight.ts',
+    'src/lib/mapping/level/tiltBehind.ts',
     'src/words/emergencySigns.ts',
+  ],
+  measured: [
+    'src/lib/evidence/backing.ts',
+    'src/lib/mapping/facts/measuring.ts',
+    'src/lib/mapping/numbers/values.ts',
+    'src/lib/mapping/uncertainty/technicalError.ts',
   ],
   midline: [
     'components/calculator/midline/LaterTables.tsx',
@@ -82,42 +108,32 @@ const together = {
     'components/calculator/midline/midlineView.ts',
     'components/pictures/MidlineOverlay.tsx',
     'src/calculators/leaningNoseMarks.ts',
-    'src/calculators/midlineAndSides.ts',
-    'src/lib/geometry/eigen2.ts',
-    'src/lib/mapping/compare/readFace.ts',
-    'src/lib/mapping/compare/sides.ts',
-    'src/lib/mapping/marks/browRecord.ts',
+    'src/calculators/midlineAndSidesFields.ts',
     'src/lib/mapping/marks/faceFrame.ts',
-    'src/lib/mapping/marks/levelReference.ts',
-    'src/lib/mapping/marks/mirrorMarks.ts',
-    'src/lib/mapping/marks/roll.ts',
-    'src/lib/mapping/midline/disagreement.ts',
-    'src/lib/mapping/midline/midline.ts',
-    'src/lib/mapping/midline/robustMidline.ts',
-    'src/lib/mapping/uncertainty/markRow.ts',
-    'src/lib/mapping/uncertainty/midlineInfluence.ts',
-    'src/lib/mapping/uncertainty/propagate.ts',
     'src/words/midline.ts',
   ],
   colour: [
-    'components/calculator/lazy/useLater.ts',
+    'components/calculator/mendedNotice.tsx',
     'components/calculator/ownBottles/LaterOwnPanel.tsx',
     'components/calculator/ownBottles/useOwn.tsx',
+    'components/pictures/SwatchRow.tsx',
+    'components/practice/isAsked.ts',
+    'components/site/BeingMended.tsx',
+    'src/lib/colour/numbers/reading.ts',
+    'src/lib/colour/spaces/ita.ts',
     'src/lib/colour/spaces/lab.ts',
     'src/lib/colour/spaces/lch.ts',
     'src/lib/colour/spaces/srgb.ts',
+    'src/words/beingMended.ts',
+    'src/words/bottleWords.ts',
+    'src/words/skills/skinClients.ts',
   ],
   hues: [
     'components/practice/pictures/HuePlane.tsx',
-    'components/calculator/mendedNotice.tsx',
-    'components/site/BeingMended.tsx',
     'src/calculators/whichHue.ts',
     'src/lib/colour/old/oldHueCases.ts',
-    'src/words/beingMended.ts',
     'src/words/whichHue.ts',
   ],
-  readings: ['components/calculator/fields/SlideNumber.tsx', 'components/calculator/lazy/useAhead.ts'],
-  skin: ['src/lib/colour/numbers/reading.ts', 'src/lib/colour/spaces/ita.ts'],
   drops: [
     'components/calculator/fields/SkinBoxes.tsx',
     'src/calculators/mixByDropsFields.ts',
@@ -126,6 +142,32 @@ const together = {
     'src/lib/colour/pigment/bottleIds.ts',
     'src/lib/colour/spectrum/lamps.ts',
     'src/words/mixByDrops.ts',
+  ],
+  midlinePage: [
+    'components/calculator/midline/MidlineAndSidesPage.tsx',
+    'components/calculator/midline/MidlineTables.tsx',
+  ],
+  cover: ['components/calculator/cover/CoverTheOldShape.tsx'],
+  coverPage: [
+    'components/calculator/cover/CoverTables.tsx',
+    'components/calculator/cover/CoverTheOldShapePage.tsx',
+    'src/words/coverPlan.ts',
+  ],
+  outlining: [
+    'src/calculators/browFields.ts',
+    'src/calculators/levelFaceMarks.ts',
+    'src/words/outlineAndCover.ts',
+  ],
+  curves: [
+    'src/lib/mapping/outline/halfEdge.ts',
+    'src/lib/mapping/outline/outline.ts',
+    'src/lib/mapping/outline/outlineCurves.ts',
+    'src/lib/mapping/outline/station.ts',
+  ],
+  placing: [
+    'src/lib/mapping/placing/limitVerdict.ts',
+    'src/lib/mapping/placing/placeFrontAndTail.ts',
+    'src/lib/mapping/placing/tailLine.ts',
   ],
 } as const;
 
@@ -141,10 +183,17 @@ const gone = Object.values(together)
 if (gone.length > 0) throw new Error(`sharedChunks.ts names files that are not there: ${gone.join(', ')}.`);
 
 /** A chunk takes along what its files import, unless one of higher priority holds that. */
-const priorities: Readonly<Record<string, number>> = { base: 3, quantities: 2, small: 2 };
+const priorities: Readonly<Record<string, number>> = {
+  base: 4,
+  draws: 3,
+  quantities: 3,
+  taken: 3,
+  marks: 2,
+  fields: 2,
+};
 
 export const sharedChunks = [
-  { name: 'fetch', test: /vite\/preload-helper/, priority: 4 },
+  { name: 'fetch', test: /vite\/preload-helper/, priority: 5 },
   ...Object.entries(together).map(([name, files]) => {
     const ours = new Set(files.map((file) => root + file));
     return {

@@ -1,6 +1,6 @@
 import type { Plugin } from 'vite';
 
-const asks = 'if (signalsRaw)';
+const asks = 'let signalsRaw = element.dataset.preactSignals;';
 
 /**
  * No island here shares signals. Their half of the framework's starter would be fetched with every island all
@@ -14,7 +14,7 @@ export function withoutSignals(): Plugin {
       handler(code) {
         if (!code.includes(asks))
           throw new Error('The starter of islands has changed: see whether signals can still be left out.');
-        return { code: code.replace(asks, 'if (false)'), map: null };
+        return { code: code.replace(asks, 'const signalsRaw = false;'), map: null };
       },
     },
   };

@@ -7,7 +7,7 @@ import {
   type ArchRule,
 } from '#lib/mapping/placing/archRules.ts';
 import { archSpread, type ArchSpread } from '#lib/mapping/placing/archSpread.ts';
-import { irisWidthMm } from '#lib/mapping/numbers/arch.ts';
+import { irisWidthMm } from '#lib/mapping/numbers/iris.ts';
 import { choiceField, numberField } from './fields.ts';
 import type { Calculator } from './spec.ts';
 

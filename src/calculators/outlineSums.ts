@@ -5,7 +5,7 @@ import type { Cubic } from '#lib/mapping/outline/halfEdge.ts';
 import type { NoOutline, Outline } from '#lib/mapping/outline/outline.ts';
 import { outlineCurves } from '#lib/mapping/outline/outlineCurves.ts';
 import { outlineAreaMm2, outlinePerimeterMm } from '#lib/mapping/outline/outlineSize.ts';
-import { tradeCheckCount, tradeChecks, type TradeReport } from '#lib/mapping/outline/tradeChecks.ts';
+import { type ShownTradeReport, tradeCheckCount, tradeChecks } from '#lib/mapping/outline/tradeChecks.ts';
 import type { NoPlacing } from '#lib/mapping/placing/placeFrontAndTail.ts';
 import { exampleBudget, nostrilMiddleShare } from '#lib/mapping/numbers/start.ts';
 import { browsOnLevelFace } from './browsOnLevelFace.ts';
@@ -14,7 +14,7 @@ import type { OutlineAndCoverState } from './outlineAndCoverFields.ts';
 /** One outline as it is drawn, and its size: all that a picture and a table need, without the sums. */
 export type Shape = Readonly<{ curves: readonly Cubic[]; areaMm2: number; perimeterMm: number }>;
 export type OutlineReport =
-  | (TradeReport & Readonly<{ shapes: Readonly<Record<Side, Shape | undefined>> }>)
+  | (ShownTradeReport & Readonly<{ shapes: Readonly<Record<Side, Shape | undefined>> }>)
   | NoPlacing;
 
 /** Stations that are always there. */
@@ -44,10 +44,17 @@ export function outlineSums(state: OutlineAndCoverState): OutlineReport {
     }),
     k: familyCoverageFactor(tradeCheckCount(stations.length)),
   });
-  return report.ok
-    ? { ...report, shapes: { right: shapeOf(report.outlines.right), left: shapeOf(report.outlines.left) } }
-    : report;
+  if (!report.ok) return report;
+  const { right, left } = report.outlines;
+  return {
+    ...report,
+    outlines: { right: isMade(right), left: isMade(left) },
+    shapes: { right: shapeOf(right), left: shapeOf(left) },
+  };
 }
+
+/** Whether the marks make an outline: what it is made of is not sent with a page. */
+const isMade = (outline: Outline | NoOutline) => (outline.ok ? ({ ok: true } as const) : outline);
 
 function shapeOf(outline: Outline | NoOutline): Shape | undefined {
   return outline.ok

@@ -1,7 +1,8 @@
 import { bottleIds } from '#lib/colour/pigment/bottleIds.ts';
 import type { Lab } from '#lib/colour/spaces/lab.ts';
 import { isBeingMended } from './beingMended.ts';
-import { bottleWords, labWords, skinOnPaper } from './mixByDrops.ts';
+import { bottleWords } from './bottleWords.ts';
+import { labWords, skinOnPaper } from './mixByDrops.ts';
 import { fixed } from './number.ts';
 
 type Shown = Readonly<{

@@ -2,7 +2,7 @@ import type { Band } from '#lib/mapping/compare/band.ts';
 import { type BrowMark, browMarks } from '#lib/mapping/marks/markSet.ts';
 import type { LevelReference } from '#lib/mapping/marks/levelReference.ts';
 import type { MidlineMark } from '#lib/mapping/marks/mirrorMarks.ts';
-import type { Difference, FaceReading, NoFaceReading } from '#lib/mapping/compare/readFace.ts';
+import type { Difference, ShownReading, NoFaceReading } from '#lib/mapping/compare/readFace.ts';
 import type { Interval } from '#lib/quantities/interval.ts';
 import { capital, facePairWords, faceSingleWords } from './marks.ts';
 import { fixed } from './number.ts';
@@ -68,7 +68,7 @@ function leanSentence(lean: Interval): string {
   return `The head leans ${fixed(Math.abs(lean.value))}° (${rangeWords(lean, '')}) to the client’s ${lean.value < 0 ? 'left' : 'right'}`;
 }
 
-function realOnes(brows: FaceReading['brows']): readonly { text: string; size: number }[] {
+function realOnes(brows: ShownReading['brows']): readonly { text: string; size: number }[] {
   return browMarks.flatMap((mark) => {
     const said = (difference: Difference, how: string) => {
       const size = Math.abs(difference.value);
@@ -86,7 +86,7 @@ function realOnes(brows: FaceReading['brows']): readonly { text: string; size: n
 }
 
 /** What the figure of midline and sides says about one reading. */
-export function midlineSays(reading: FaceReading | NoFaceReading): Says {
+export function midlineSays(reading: ShownReading | NoFaceReading): Says {
   if (!reading.ok) return refusedReading(reading);
   const lean = leanSentence(reading.rollDeg);
   const untrusted = untrustedNames(reading.notTrusted);

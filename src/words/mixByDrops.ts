@@ -1,23 +1,6 @@
-import type { BottleId } from '#lib/colour/pigment/bottleIds.ts';
 import type { Lab } from '#lib/colour/spaces/lab.ts';
 import type { Lamp } from '#lib/colour/spectrum/lamps.ts';
 import { fixed } from './number.ts';
-
-/** Bottles by what is in them. */
-export const bottleWords = {
-  'yellow-oxide-some-white': 'yellow oxide, some white',
-  'mostly-yellow-some-red': 'mostly yellow oxide, some red',
-  orange: 'orange: yellow and red oxide',
-  'red-oxide-some-yellow': 'red oxide, some yellow',
-  'light-brown-yellow-heavy': 'light brown, yellow-heavy',
-  'brown-yellow-heavy': 'brown, yellow-heavy',
-  'brown-even': 'brown, even',
-  'brown-red-heavy': 'brown, red-heavy',
-  'dark-brown-iron': 'dark brown, iron black',
-  'dark-brown-carbon': 'dark brown, carbon black',
-  'black-iron': 'iron black',
-  white: 'white',
-} as const satisfies Readonly<Record<BottleId, string>>;
 
 export const lampWords = {
   D65: 'daylight (D65)',

@@ -2,7 +2,7 @@ import type { Side } from '#lib/mapping/marks/markSet.ts';
 import type { NoOutline } from '#lib/mapping/outline/outline.ts';
 import type { StationPair } from '#lib/mapping/outline/stationPairs.ts';
 import type { NoThickness } from '#lib/mapping/outline/thickness.ts';
-import type { TradeCheck, TradeReport } from '#lib/mapping/outline/tradeChecks.ts';
+import type { ShownTradeReport, TradeCheck } from '#lib/mapping/outline/tradeChecks.ts';
 import type { NoPlacing } from '#lib/mapping/placing/placeFrontAndTail.ts';
 import { capital } from './marks.ts';
 import { fixed } from './number.ts';
@@ -91,7 +91,7 @@ function ownSays({ right, left, share }: StationPair): string {
 
 /** What the figure says: thickness first, then what else is shown. */
 export function outlineSays(
-  report: TradeReport | NoPlacing,
+  report: ShownTradeReport | NoPlacing,
   { station }: Readonly<{ station: number }>,
 ): Readonly<{ answer: string; doubt: string }> {
   if (!report.ok)

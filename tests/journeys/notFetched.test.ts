@@ -149,7 +149,7 @@ const parts: readonly Part[] = [
     works: /Saved/,
   },
   {
-    file: 'MidlineTables',
+    file: 'MidlineAndSidesPage',
     address: '/lessons/mapping/midline-when-the-nose-leans/',
     ask: (page) => unfold(page, '.calculator .numbers summary'),
     what: 'The tables',

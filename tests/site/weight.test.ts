@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { builtPages } from '#build/builtPages.ts';
 import { builtFolder } from '#tests/tools/builtSite.ts';
-import { pageWeight } from '#tests/tools/pageWeight.ts';
+import { pageWeight, requestsOf } from '#tests/tools/pageWeight.ts';
 import { scriptWeight } from '#tests/tools/scriptWeight.ts';
 
 // Islands start when they come into view: a lesson opens with one, its live figure, and its problems follow
@@ -14,16 +14,16 @@ const kinds = [
     islands: Infinity,
     most: 5000,
   },
-  { kind: 'lesson with its live figure', address: /^\/lessons\/[^/]+\/[^/]+\/$/, islands: 1, most: 20_000 },
+  { kind: 'lesson with its live figure', address: /^\/lessons\/[^/]+\/[^/]+\/$/, islands: 1, most: 19_200 },
   {
     kind: 'lesson worked through to its end',
     address: /^\/lessons\/[^/]+\/[^/]+\/$/,
     islands: Infinity,
     most: 45_000,
   },
-  { kind: 'calculator', address: /^\/calculators\/[^/]+\/$/, islands: 1, most: 30_000 },
-  { kind: 'practice page', address: /^\/practice\/(?!mixed\/)[^/]+\/$/, islands: 1, most: 31_000 },
-  { kind: 'mixed set', address: /^\/practice\/mixed\/$/, islands: 1, most: 33_000 },
+  { kind: 'calculator', address: /^\/calculators\/[^/]+\/$/, islands: 1, most: 26_000 },
+  { kind: 'practice page', address: /^\/practice\/(?!mixed\/)[^/]+\/$/, islands: 1, most: 26_000 },
+  { kind: 'mixed set', address: /^\/practice\/mixed\/$/, islands: 1, most: 26_000 },
   {
     kind: 'page for placing the midline, before its drawing',
     address: /^\/practice\/place-the-midline\/$/,
@@ -56,10 +56,10 @@ test.each(kinds)(
 );
 
 const wholes = [
-  { kind: 'rule card', address: /^\/rules\/[^/]+\/$/, most: 48_000 },
-  { kind: 'lesson', address: /^\/lessons\/[^/]+\/[^/]+\/$/, most: 92_000 },
-  { kind: 'calculator', address: /^\/calculators\/[^/]+\/$/, most: 100_000 },
-  { kind: 'practice page', address: /^\/practice\/[^/]+\/$/, most: 100_000 },
+  { kind: 'rule card', address: /^\/rules\/[^/]+\/$/, most: 45_000 },
+  { kind: 'lesson', address: /^\/lessons\/[^/]+\/[^/]+\/$/, most: 85_000 },
+  { kind: 'calculator', address: /^\/calculators\/[^/]+\/$/, most: 88_000 },
+  { kind: 'practice page', address: /^\/practice\/[^/]+\/$/, most: 80_000 },
 ] as const;
 
 test.each(wholes)(
@@ -70,5 +70,26 @@ test.each(wholes)(
       .map((page) => ({ page: page.address, bytes: pageWeight(page, builtFolder, 1) }));
     expect(weights.length).toBeGreaterThan(0);
     expect(weights.filter(({ bytes }) => bytes > most)).toEqual([]);
+  },
+);
+
+const asked = [
+  { kind: 'rule card', address: /^\/rules\/[^/]+\/$/, most: 7 },
+  { kind: 'lesson', address: /^\/lessons\/[^/]+\/[^/]+\/$/, most: 11 },
+  { kind: 'calculator', address: /^\/calculators\/[^/]+\/$/, most: 12 },
+  { kind: 'practice page', address: /^\/practice\/(?!place-the-midline\/)[^/]+\/$/, most: 12 },
+  // It has movable marks like a calculator, typed numbers like a problem, and a style sheet of its own.
+  { kind: 'page for placing the midline', address: /^\/practice\/place-the-midline\/$/, most: 13 },
+  { kind: 'sheet for paper', address: /^\/sheets\/[^/]+\/$/, most: 14 },
+] as const;
+
+test.each(asked)(
+  '[hand] a first visit to any $kind asks for at most $most files before its first figure moves',
+  ({ address, most }) => {
+    const requests = pages
+      .filter((page) => address.test(page.address))
+      .map((page) => ({ page: page.address, files: requestsOf(page, builtFolder, 1) }));
+    expect(requests.length).toBeGreaterThan(0);
+    expect(requests.filter(({ files }) => files.length > most)).toEqual([]);
   },
 );

@@ -13,7 +13,7 @@ import { standingIn, type Versioned } from '#lib/practice/standing.ts';
 import { isIsoDay } from '#lib/quantities/isoDay.ts';
 import { skills } from '#skills/index.ts';
 import { isBeingMended, mendedIds, mendedWords } from '#words/beingMended.ts';
-import { bottleWords } from '#words/mixByDrops.ts';
+import { bottleWords } from '#words/bottleWords.ts';
 import { recipeToSay } from '#words/findRecipe.ts';
 import { hueBottleWords, whichHueToSay } from '#words/whichHue.ts';
 import { workedWords } from '#words/worked/index.ts';

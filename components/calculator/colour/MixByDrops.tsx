@@ -2,9 +2,10 @@ import type { MixByDrops as Result } from '#calculators/mixByDrops.ts';
 import { lookAgainUnder, mixByDropsFields, type MixByDropsState } from '#calculators/mixByDropsFields.ts';
 import { DropCard } from '#components/pictures/DropCard.tsx';
 import { onDemand } from '#components/site/onDemand.ts';
-import { type BottleId, bottleIds } from '#lib/colour/pigment/bottleIds.ts';
+import { bottleIds } from '#lib/colour/pigment/bottleIds.ts';
 import { ownSlots } from '#lib/colour/own/ownSlots.ts';
-import { bottleWords, lampWords, labWords, mixCaution, mixSays, timeWords } from '#words/mixByDrops.ts';
+import { bottleWords, isBottle } from '#words/bottleWords.ts';
+import { lampWords, labWords, mixCaution, mixSays, timeWords } from '#words/mixByDrops.ts';
 import { mixOnPaper } from '#words/mixOnPaper.ts';
 import { partsWords, rangesWords } from '#words/mixNumbers.ts';
 import { fixed } from '#words/number.ts';
@@ -22,7 +23,6 @@ import { useLater } from '../lazy/useLater.ts';
 import { useOwn } from '../ownBottles/useOwn.tsx';
 
 const labels = { ...skinLabels, dose: 'Dose', lamp: 'Seen under' } as const;
-const isBottle = (key: string): key is BottleId => Object.hasOwn(bottleWords, key);
 const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
 const nameOf = (key: string) =>
   isBottle(key)

@@ -4,9 +4,10 @@ import { whyItHealedFields, type WhyItHealedState } from '#calculators/whyItHeal
 import { HealingMapPlot } from '#components/pictures/HealingMapPlot.tsx';
 import { SwatchRow } from '#components/pictures/SwatchRow.tsx';
 import { onDemand } from '#components/site/onDemand.ts';
-import { type BottleId, bottleIds } from '#lib/colour/pigment/bottleIds.ts';
+import { bottleIds } from '#lib/colour/pigment/bottleIds.ts';
 import { type OwnSlot, ownSlots } from '#lib/colour/own/ownSlots.ts';
-import { bottleWords, oldWorkWords } from '#words/mixByDrops.ts';
+import { bottleWords, isBottle } from '#words/bottleWords.ts';
+import { oldWorkWords } from '#words/mixByDrops.ts';
 import { fixed } from '#words/number.ts';
 import {
   ageWords,
@@ -28,7 +29,6 @@ import { useLater } from '../lazy/useLater.ts';
 import { useOwn } from '../ownBottles/useOwn.tsx';
 
 type Choice = 'age' | 'second' | 'oldWork';
-const isBottle = (key: string): key is BottleId => Object.hasOwn(bottleWords, key);
 const isLabel = (key: string): key is keyof typeof whyLabels => Object.hasOwn(whyLabels, key);
 const nameOf = (key: string) =>
   isBottle(key)

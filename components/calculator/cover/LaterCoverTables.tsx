@@ -12,7 +12,7 @@ export type CoverTablesProps = Readonly<{
 }>;
 export type CoverTablesOf = (props: CoverTablesProps) => ComponentChildren;
 
-const tables = onDemand(() => import('./CoverTables.tsx'));
+const tables = onDemand(() => import('./CoverTheOldShapePage.tsx'));
 
 /** The plan mark by mark in a lesson's figure: fetched at the first opening. */
 export function LaterCoverTables({ isOpen, ...shown }: CoverTablesProps & Readonly<{ isOpen: boolean }>) {

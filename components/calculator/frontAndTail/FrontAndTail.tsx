@@ -3,23 +3,16 @@ import { placingKeys } from '#calculators/wideNoseMarks.ts';
 import { FrontAndTailOverlay } from '#components/pictures/FrontAndTailOverlay.tsx';
 import type { NoPlacing, Placing } from '#lib/mapping/placing/placeFrontAndTail.ts';
 import { anchorWords, edgeWords, frontAndTailSays } from '#words/frontAndTail.ts';
+import { browMarkWords, capital, facePairWords } from '#words/marks.ts';
 import type { ComponentChildren } from 'preact';
 import { FrontAndTailTables } from './FrontAndTailTables.tsx';
 import { frontAndTailView } from './frontAndTailView.ts';
 import { type CalculatorFace, Shell } from '../frame/Shell.tsx';
 
-const names: Readonly<Record<string, string>> = {
-  noseWing: 'Nose wing',
-  innerCorner: 'Inner eye corner',
-  outerCorner: 'Outer eye corner',
-  frontLower: 'Front, lower',
-  frontTop: 'Front, top',
-  archTop: 'Arch, top',
-  tail: 'Tail tip',
-};
+const names: Readonly<Record<string, string>> = { ...facePairWords, ...browMarkWords, tail: 'tail tip' };
 const markOf = (key: (typeof placingKeys)[number]) => ({
   key,
-  label: `${names[key.slice(0, -1)]}, ${key.endsWith('R') ? 'right' : 'left'}`,
+  label: `${capital(names[key.slice(0, -1)] ?? key)}, ${key.endsWith('R') ? 'right' : 'left'}`,
 });
 
 const face: CalculatorFace<FrontAndTailState, Placing | NoPlacing> = {

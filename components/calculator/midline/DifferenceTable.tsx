@@ -1,5 +1,5 @@
 import { browMarks } from '#lib/mapping/marks/markSet.ts';
-import type { Difference, FaceReading } from '#lib/mapping/compare/readFace.ts';
+import type { Difference, ShownReading } from '#lib/mapping/compare/readFace.ts';
 import { browMarkWords, capital } from '#words/marks.ts';
 import { bandWords } from '#words/midline.ts';
 import { fixed, signed } from '#words/number.ts';
@@ -42,7 +42,7 @@ function Row({
 }
 
 /** Left against right for every brow mark: height above the pupils, distance from the midline. */
-export function DifferenceTable({ reading }: Readonly<{ reading: FaceReading }>) {
+export function DifferenceTable({ reading }: Readonly<{ reading: ShownReading }>) {
   const head = (
     <tr>
       <th scope="col">mm</th>

@@ -1,7 +1,8 @@
-import { midlineAndSides, type MidlineAndSidesState } from '#calculators/midlineAndSides.ts';
+import { type MidlineAndSidesState, midlineAndSidesFields } from '#calculators/midlineAndSidesFields.ts';
 import { type MarkKey, namedMarks } from '#calculators/marks.ts';
-import type { FaceReading, NoFaceReading } from '#lib/mapping/compare/readFace.ts';
+import type { NoFaceReading, ShownReading } from '#lib/mapping/compare/readFace.ts';
 import { MidlineOverlay } from '#components/pictures/MidlineOverlay.tsx';
+import { onDemand } from '#components/site/onDemand.ts';
 import {
   browMarkWords,
   capital,
@@ -17,6 +18,7 @@ import { LaterTables } from './LaterTables.tsx';
 import type { Tables } from '../frame/tables.ts';
 import { midlineView } from './midlineView.ts';
 import { type CalculatorFace, Shell } from '../frame/Shell.tsx';
+import { useSums } from '../lazy/useSums.tsx';
 
 type Option = Readonly<{ key: MarkKey; label: string }>;
 const inGroup = (group: 'pair' | 'single' | 'brow'): readonly Option[] =>
@@ -31,8 +33,10 @@ const inGroup = (group: 'pair' | 'single' | 'brow'): readonly Option[] =>
       ),
     }));
 
-const face: CalculatorFace<MidlineAndSidesState, FaceReading | NoFaceReading> = {
-  calculator: midlineAndSides,
+type Answer = ShownReading | NoFaceReading;
+const fetchSums = onDemand(async () => (await import('./MidlineAndSidesPage.tsx')).solve);
+
+const words = {
   labels: {
     level: { label: 'Level is', options: levelWords },
     error: { label: 'Your reading error', hint: 'Your technical error: the spread of one reading.' },
@@ -52,30 +56,47 @@ const face: CalculatorFace<MidlineAndSidesState, FaceReading | NoFaceReading> = 
   firstMark: 'noseWingL',
   view: midlineView,
   pictureLabel: 'A face on millimetre paper: marks, midline and level',
-  draw: (state, reading) => <MidlineOverlay points={state} reading={reading} />,
   says: midlineSays,
   caution: takenCaution,
-};
+} as const satisfies Partial<CalculatorFace<MidlineAndSidesState, Answer>>;
 
 type Props = Readonly<{
   id?: string;
-  tables?: Tables;
+  /** The answer to the first state, made at build. */
+  start: Answer;
+  /** On the calculator's own page the tables stand open and the sums are there from the start. */
+  own?: Readonly<{ tables: Tables; solve: (state: MidlineAndSidesState) => Answer }>;
   legend?: ComponentChildren;
   children?: ComponentChildren;
 }>;
 
-/** Midline and sides as a lesson's island. The still face comes in as children, drawn at build. */
-export function MidlineAndSides({ id = 'midline', tables: Built, legend, children }: Props) {
+/**
+ * Midline and sides as a lesson's island. The still face comes in as children, drawn at build; the sums are
+ * fetched at the first change.
+ */
+export function MidlineAndSides({ id = 'midline', start, own, legend, children }: Props) {
+  const { calculator, isMissing, watch } = useSums(midlineAndSidesFields, start, fetchSums, own?.solve);
+  const face: CalculatorFace<MidlineAndSidesState, Answer> = {
+    ...words,
+    calculator,
+    draw: (state, reading) => (
+      <>
+        <MidlineOverlay points={state} reading={reading} />
+        {watch(state)}
+      </>
+    ),
+    missing: isMissing && 'What works out the midline',
+  };
   return (
     <Shell
       face={face}
       id={id}
-      open={Built !== undefined}
+      open={own !== undefined}
       legend={legend}
       address="/calculators/midline-and-sides/"
       tables={(reading, state, isOpen) =>
-        Built ? (
-          <Built reading={reading} state={state} />
+        own ? (
+          <own.tables reading={reading} state={state} />
         ) : (
           <LaterTables reading={reading} state={state} isOpen={isOpen} />
         )

@@ -1,5 +1,5 @@
 import { midlineMarks } from '#lib/mapping/marks/mirrorMarks.ts';
-import type { FaceReading } from '#lib/mapping/compare/readFace.ts';
+import type { ShownReading } from '#lib/mapping/compare/readFace.ts';
 import { capital, facePairWords, faceSingleWords } from '#words/marks.ts';
 import { fixed } from '#words/number.ts';
 
@@ -9,7 +9,7 @@ const names: Readonly<Record<(typeof midlineMarks)[number], string>> = {
 };
 
 /** Which marks the midline listened to. */
-export function TrustTable({ reading }: Readonly<{ reading: FaceReading }>) {
+export function TrustTable({ reading }: Readonly<{ reading: ShownReading }>) {
   const out = new Set(reading.notTrusted);
   return (
     <table class="meas trust">

@@ -7,11 +7,10 @@ import { browMarkWords, capital } from '#words/marks.ts';
 import { outlineSays } from '#words/outlineAndCover.ts';
 import { browMarks } from '#lib/mapping/marks/markSet.ts';
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
 import { OutlineTables } from './OutlineTables.tsx';
 import { outlineView } from './outlineView.ts';
 import { type CalculatorFace, Shell } from '../frame/Shell.tsx';
-import { useKept } from '../lazy/useKept.ts';
+import { useSums } from '../lazy/useSums.tsx';
 
 const markOf = (key: BrowKey) => {
   const mark = browMarks.find((name) => key.startsWith(name));
@@ -47,22 +46,7 @@ const words = (options: Options) =>
     caution: () => undefined,
   }) as const satisfies Partial<CalculatorFace<OutlineAndCoverState, OutlineReport>>;
 
-const fetchSums = onDemand(() => import('#calculators/outlineSums.ts'));
-
-/** Asks for the sums once the state is no longer the first one, and keeps it where they do not come. */
-function AtFirstChange({
-  state,
-  ask,
-  isMissing,
-}: Readonly<{ state: OutlineAndCoverState; ask: () => void; isMissing: boolean }>) {
-  useKept({ calculator: outlineAndCoverFields, state }, isMissing);
-  const first = useRef(state);
-  useEffect(() => {
-    if (state !== first.current) ask();
-    // oxlint-disable-next-line react-hooks/exhaustive-deps -- `ask` always does the same.
-  }, [state]);
-  return null;
-}
+const fetchSums = onDemand(async () => (await import('#calculators/outlineSums.ts')).outlineSums);
 
 type Props = Readonly<{
   id?: string;
@@ -80,34 +64,18 @@ type Props = Readonly<{
  * children.
  */
 export function OutlineAndCover({ id = 'outline', open = false, start, options, legend, children }: Props) {
-  const sums = useRef<((state: OutlineAndCoverState) => OutlineReport) | undefined>(undefined);
-  const [is, setIs] = useState<'first' | 'asked' | 'here' | 'missing'>('first');
-  const [calculator] = useState(() => ({
-    ...outlineAndCoverFields,
-    solve: (state: OutlineAndCoverState) => sums.current?.(state) ?? start,
-  }));
-  const ask = () => {
-    if (is !== 'first' && is !== 'missing') return;
-    setIs('asked');
-    fetchSums().then(
-      ({ outlineSums }) => {
-        sums.current = outlineSums;
-        setIs('here');
-      },
-      () => setIs('missing'),
-    );
-  };
+  const { calculator, isMissing, watch } = useSums(outlineAndCoverFields, start, fetchSums);
   const face: CalculatorFace<OutlineAndCoverState, OutlineReport> = {
     ...words(options),
     calculator,
     draw: (state, report) => (
       <>
         <OutlineOverlay points={state} report={report} ownShare={state.station / 100} />
-        <AtFirstChange state={state} ask={ask} isMissing={is === 'missing'} />
+        {watch(state)}
       </>
     ),
     says: outlineSays,
-    missing: is === 'missing' && 'What works out the outline',
+    missing: isMissing && 'What works out the outline',
   };
   return (
     <Shell

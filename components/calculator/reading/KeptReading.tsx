@@ -1,9 +1,9 @@
 import { browMarks } from '#lib/mapping/marks/markSet.ts';
 import { includesZero, type Interval } from '#lib/quantities/interval.ts';
 import { changeSince } from '#calculators/changeSince.ts';
-import type { MidlineAndSidesState } from '#calculators/midlineAndSides.ts';
+import type { MidlineAndSidesState } from '#calculators/midlineAndSidesFields.ts';
 import { Icon } from '#components/site/Icon.tsx';
-import { saveIcon } from '#components/site/answerIcons.ts';
+import { saveIcon } from '#components/site/icons.ts';
 import { browMarkWords, capital } from '#words/marks.ts';
 import { keptSays, takenWords } from '#words/keptReading.ts';
 import { signed } from '#words/number.ts';

@@ -1,9 +1,9 @@
-import type { FaceReading } from '#lib/mapping/compare/readFace.ts';
+import type { ShownReading } from '#lib/mapping/compare/readFace.ts';
 import { decomposeBrows } from '#lib/mapping/compare/decomposeBrows.ts';
 import { wholeBrowSays } from '#words/wholeBrow.ts';
 
 /** The left brow as the mirrored right one, moved, turned and sized: where a difference comes from. */
-export function WholeBrow({ reading }: Readonly<{ reading: FaceReading }>) {
+export function WholeBrow({ reading }: Readonly<{ reading: ShownReading }>) {
   const { lines, says } = wholeBrowSays(decomposeBrows(reading.brows));
   return (
     <section class="kept">

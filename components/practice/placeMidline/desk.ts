@@ -10,6 +10,7 @@ export const linkNote = (text: string | null): string => noteOn(text, placeMidli
 export const deal = (seed: number, level: PracticeLevel): PlaceMidlineGiven =>
   placeMidline.given(seed, level);
 export { itemSeed, readSeed } from '#lib/practice/itemSeed.ts';
+export { practiceWords, reviewWords } from '#words/practice.ts';
 export { AnswerLines } from './AnswerLines.tsx';
 export { FaceMarks } from './FaceMarks.tsx';
 export { judge } from './judge.ts';

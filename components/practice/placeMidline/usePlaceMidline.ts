@@ -52,13 +52,13 @@ const held = (mm: number) => Math.round(Math.min(pinReachMm, Math.max(-pinReachM
 /** Nothing when it cannot be fetched: the answer is put down without it, and the next page takes it up. */
 const loadKeeping = async () => {
   try {
-    const [keeping, { standingIn }, { keptNote }, say] = await Promise.all([
+    const [keeping, { standingIn }, { keptNote }, { practiceWords, reviewWords }] = await Promise.all([
       import('../keep.ts'),
       import('#lib/practice/standing.ts'),
       import('../versionNotes.ts'),
-      import('#words/practice.ts'),
+      import('./desk.ts'),
     ]);
-    return { ...keeping, standingIn, keptNote, say };
+    return { ...keeping, standingIn, keptNote, practiceWords, reviewWords };
   } catch {
     return undefined;
   }
@@ -146,15 +146,15 @@ export function usePlaceMidline({ version, inLink }: ExerciseVersion) {
     change({ isKept: true });
     const keeping = await loadKeeping();
     if (!keeping) return;
-    const { daysUntil, keepAnswer, standingIn, keptNote, say } = keeping;
+    const { daysUntil, keepAnswer, standingIn, keptNote, practiceWords, reviewWords } = keeping;
     const kept = await keepAnswer(answered);
     const next = standingIn(kept.progress, skill).review;
-    change({ review: next ? say.reviewWords(daysUntil(next.due)) : '' });
+    change({ review: next ? reviewWords(daysUntil(next.due)) : '' });
     setNotice(
       kept.newer
-        ? say.practiceWords.newer
+        ? practiceWords.newer
         : kept.kind === 'memory'
-          ? say.practiceWords.notSaved
+          ? practiceWords.notSaved
           : keptNote(kept.progress, skill),
     );
   }

@@ -44,7 +44,7 @@ export type {
   ReadingChoices,
 } from '../mapping/compare/readFace.ts';
 export type { MarkChange, SetComparison } from '../mapping/compare/compareSets.ts';
-export type { Unlike } from '../mapping/compare/howTaken.ts';
+export type { Unlike } from '../mapping/compare/unlikeParts.ts';
 export type { MidlineFit, MirrorMarks, NoMidline } from '../mapping/midline/midline.ts';
 export type { RobustMidline } from '../mapping/midline/robustMidline.ts';
 export type { FaceFrame, FacePoint } from '../mapping/marks/faceFrame.ts';

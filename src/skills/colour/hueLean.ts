@@ -8,7 +8,7 @@ import {
   type LeanAnswer,
   type LeanSkin,
 } from '#words/skills/hueLean.ts';
-import { skinClients } from '#words/skills/ita.ts';
+import { skinClients } from '#words/skills/skinClients.ts';
 import type { Skill } from '../skill.ts';
 
 const hue = ({ a, b }: LeanSkin) => hueDeg(a, b);

@@ -1,7 +1,8 @@
 import { hueDeg } from '#lib/colour/spaces/lch.ts';
 import { rangeAround } from '#lib/quantities/closedRange.ts';
 import { drawFrom, drawOne, drawWhole } from '#lib/quantities/seed.ts';
-import { itaWords, skinClients, type ItaGiven } from '#words/skills/ita.ts';
+import { itaWords, type ItaGiven } from '#words/skills/ita.ts';
+import { skinClients } from '#words/skills/skinClients.ts';
 import { areApart } from '../mapping/areApart.ts';
 import type { Skill } from '../skill.ts';
 

@@ -1,7 +1,7 @@
 import { drawFrom, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import { fixed } from '#words/number.ts';
 import { lampWords, type LampGiven } from '#words/skills/lamp.ts';
-import { skinClients } from '#words/skills/ita.ts';
+import { skinClients } from '#words/skills/skinClients.ts';
 import type { Skill } from '../skill.ts';
 import { lampCases, type LampCase } from './lampCases.ts';
 

@@ -6,7 +6,7 @@ import {
   wayBack,
   type NeutraliseDirectionGiven,
 } from '#words/skills/neutraliseDirection.ts';
-import { skinClients } from '#words/skills/ita.ts';
+import { skinClients } from '#words/skills/skinClients.ts';
 import type { Skill } from '../skill.ts';
 import { hueBottles, oldHueCases } from '#lib/colour/old/oldHueCases.ts';
 

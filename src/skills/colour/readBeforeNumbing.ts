@@ -1,5 +1,5 @@
 import { drawFrom, drawNormalWithin, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
-import { skinClients } from '#words/skills/ita.ts';
+import { skinClients } from '#words/skills/skinClients.ts';
 import {
   notesSay,
   readBeforeNumbingWords,

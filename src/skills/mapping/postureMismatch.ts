@@ -1,7 +1,7 @@
 import { budgetMm, smallestRealDifferenceMm } from '#lib/mapping/uncertainty/budget.ts';
 import { measuringFacts } from '#lib/mapping/facts/measuring.ts';
 import { familyCoverageFactor } from '#lib/mapping/uncertainty/familyWise.ts';
-import { type Unlike, unlikeParts } from '#lib/mapping/compare/howTaken.ts';
+import { type Unlike, unlikeParts } from '#lib/mapping/compare/unlikeParts.ts';
 import { drawFrom, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import { mismatchCodes, mismatchWords, postureMismatchWords } from '#words/skills/postureMismatch.ts';
 import type { MismatchCode, PostureMismatchGiven } from '#words/skills/postureMismatch.ts';

@@ -1,4 +1,4 @@
-import { unfitToMap } from '#lib/mapping/compare/howTaken.ts';
+import { unfitToMap } from '#lib/mapping/compare/unfitToMap.ts';
 import { drawFrom, drawOne, drawWhole, type Draw } from '#lib/quantities/seed.ts';
 import {
   browNews,

@@ -1,7 +1,7 @@
 import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say } from './say.ts';
-import type { skinClients } from './ita.ts';
+import type { skinClients } from './skinClients.ts';
 
 type Client = (typeof skinClients)[number];
 export type LeanSkin = Readonly<{ client: Client; l: number; a: number; b: number }>;

@@ -1,17 +1,7 @@
 import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say, sayTenths } from './say.ts';
-
-export const skinClients = [
-  'ferry pilot',
-  'baker',
-  'choir leader',
-  'cyclist',
-  'violinist',
-  'bell-ringer',
-  'potter',
-  'net mender',
-] as const;
+import type { skinClients } from './skinClients.ts';
 
 /** One reading of one skin. */
 export type ItaGiven = Readonly<{

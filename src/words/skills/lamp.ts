@@ -1,6 +1,6 @@
-import { bottleWords } from '../mixByDrops.ts';
+import { bottleWords, isBottle } from '../bottleWords.ts';
 import { fixed } from '../number.ts';
-import type { skinClients } from './ita.ts';
+import type { skinClients } from './skinClients.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say } from './say.ts';
 
@@ -15,7 +15,6 @@ export type LampGiven = Readonly<{
   mixes: readonly [Mix, Mix, Mix];
 }>;
 
-const isBottle = (code: string): code is keyof typeof bottleWords => Object.hasOwn(bottleWords, code);
 const nameOf = (code: string) => (isBottle(code) ? bottleWords[code] : code);
 const three = (values: Three) => values.map((value) => fixed(value)).join(' / ');
 const inLight = (lamp: LampGiven['lamp']) => (lamp === 'D65' ? 'in daylight' : 'under the tungsten lamp');

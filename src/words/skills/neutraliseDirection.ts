@@ -1,6 +1,6 @@
 import { fixed } from '../number.ts';
 import { hueBottleWords } from '../whichHue.ts';
-import type { skinClients } from './ita.ts';
+import type { skinClients } from './skinClients.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say } from './say.ts';
 

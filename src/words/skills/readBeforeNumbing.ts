@@ -1,7 +1,7 @@
 import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say } from './say.ts';
-import type { skinClients } from './ita.ts';
+import type { skinClients } from './skinClients.ts';
 
 export const readingNotes = ['before', 'wiped', 'numbed', 'drawn', 'window', 'not-written'] as const;
 export type ReadingNote = (typeof readingNotes)[number];

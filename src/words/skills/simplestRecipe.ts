@@ -1,5 +1,5 @@
 import type { BottleId } from '#lib/colour/pigment/bottleIds.ts';
-import { bottleWords } from '../mixByDrops.ts';
+import { bottleWords } from '../bottleWords.ts';
 import { fixed } from '../number.ts';
 import type { ProblemWords } from './problemWords.ts';
 import { say } from './say.ts';

@@ -2,7 +2,7 @@ import { intervalAround, type Interval } from '../../quantities/interval.ts';
 import { differenceUncertaintyMm, type Reading } from '../uncertainty/budget.ts';
 import { familyCoverageFactor } from '../uncertainty/familyWise.ts';
 import type { Side, Taken } from '../marks/markSet.ts';
-import { unlikeParts, type Unlike } from './howTaken.ts';
+import { unlikeParts, type Unlike } from './unlikeParts.ts';
 
 /** The heights of both arches above the pupils in one reading, mm, and how it was taken. */
 export type HeightReading = Readonly<{ taken: Taken; archMm: Readonly<Record<Side, number>> }>;

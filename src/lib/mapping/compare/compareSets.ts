@@ -5,7 +5,7 @@ import { familyCoverageFactor } from '../uncertainty/familyWise.ts';
 import { rowUncertainty, type MarkRow } from '../uncertainty/markRow.ts';
 import type { MarkSet, Side } from '../marks/markSet.ts';
 import { readFace, type NoFaceReading, type ReadingChoices } from './readFace.ts';
-import { unlikeParts, type Unlike } from './howTaken.ts';
+import { unlikeParts, type Unlike } from './unlikeParts.ts';
 
 /** Later minus earlier for one brow mark in the face's frame: outward on its own side and up, mm. */
 export type MarkChange = Readonly<{ outward: Interval; up: Interval }>;

@@ -59,6 +59,8 @@ export type FaceReading = Readonly<{
   /** For changes between two sets. */
   rows: FaceRows;
 }>;
+/** What of a reading is drawn, said and put into tables. */
+export type ShownReading = Omit<FaceReading, 'rows'>;
 export type NoFaceReading = Readonly<{
   ok: false;
   reason: 'mark-not-a-number' | 'marks-do-not-fix-a-midline' | 'face-not-upright';

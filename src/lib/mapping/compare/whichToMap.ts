@@ -1,5 +1,5 @@
 import type { Taken } from '../marks/markSet.ts';
-import { unfitToMap } from './howTaken.ts';
+import { unfitToMap } from './unfitToMap.ts';
 
 /**
  * What has changed the brows of late: nothing, toxin that may still be moving them, or a change nobody has

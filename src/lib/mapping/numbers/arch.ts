@@ -7,5 +7,4 @@ export const archOfEyeWidth = { women: 0.929, models: 0.978 } as const;
 export const archOfEyeWidthSpread = { women: 0.146, models: 0.131 } as const;
 /** Share of the eye's width at which the outer edge of the iris stood in the same pictures. */
 export const irisEdgeOfEyeWidth = { women: 0.762, models: 0.735 } as const;
-export const irisWidthMm = 11.71;
 export const archTwoThirds = 2 / 3;

@@ -11,7 +11,7 @@ import {
   threadHalfWidthMm,
   unequalMm,
 } from './start.ts';
-import { irisWidthMm } from './arch.ts';
+import { irisWidthMm } from './iris.ts';
 
 /**
  * The bare numbers of mapping that interactive pages compute with: written here once, and given their sources

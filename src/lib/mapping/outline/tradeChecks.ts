@@ -2,6 +2,7 @@ import { includesZero, intervalAround, type Interval } from '../../quantities/in
 import type { Brow } from '../marks/brow.ts';
 import { browMarks, type BrowMark, type Side } from '../marks/markSet.ts';
 import { heightDifferenceShare, midlineShare } from '../placing/frameShare.ts';
+import type { NoOutline } from './outline.ts';
 import { limitVerdict, type LimitVerdict } from '../placing/limitVerdict.ts';
 import { placeFrontAndTail, type NoPlacing, type PlacingChoices } from '../placing/placeFrontAndTail.ts';
 import type { SideMarks } from '../placing/placingMarks.ts';
@@ -49,6 +50,9 @@ export type TradeReport = Readonly<{
   stations: readonly StationPair[];
   checks: readonly TradeCheck[];
 }>;
+/** What of a report is drawn, said and put into tables: of the outlines, whether the marks make one. */
+export type ShownTradeReport = Omit<TradeReport, 'outlines'> &
+  Readonly<{ outlines: Readonly<Record<Side, Readonly<{ ok: true }> | NoOutline>> }>;
 
 /**
  * How many comparisons are shown together: fronts, five heights, lengths, a thickness each station, four for

@@ -13,7 +13,8 @@ import {
   type ArchInputs,
 } from '#lib/mapping/placing/archRules.ts';
 import { archSpread } from '#lib/mapping/placing/archSpread.ts';
-import { archTwoThirds, irisWidthMm } from '#lib/mapping/numbers/arch.ts';
+import { archTwoThirds } from '#lib/mapping/numbers/arch.ts';
+import { irisWidthMm } from '#lib/mapping/numbers/iris.ts';
 import { goldenShare, goldenShareFromTail } from '#lib/mapping/placing/goldenShare.ts';
 import { ownShareOf } from '#lib/mapping/placing/ownShare.ts';
 import { pointAlongSkin } from '#lib/mapping/placing/pointAlongSkin.ts';

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Taken } from '#lib/mapping/marks/markSet.ts';
-import { unfitToMap, unlikeParts } from '#lib/mapping/compare/howTaken.ts';
+import { unfitToMap } from '#lib/mapping/compare/unfitToMap.ts';
+import { unlikeParts } from '#lib/mapping/compare/unlikeParts.ts';
 import { whichToMap } from '#lib/mapping/compare/whichToMap.ts';
 
 const rest: Taken = { pose: 'rest', posture: 'sitting', skin: 'normal' };
