@@ -53,6 +53,7 @@ const together = {
     'components/calculator/frame/Shell.tsx',
     'components/calculator/lazy/useSums.tsx',
     'src/calculators/marks.ts',
+    'src/words/facePairs.ts',
   ],
   problem: [
     'components/pictures/BrowShape.tsx',
@@ -110,6 +111,7 @@ const together = {
     'src/calculators/leaningNoseMarks.ts',
     'src/calculators/midlineAndSidesFields.ts',
     'src/lib/mapping/marks/faceFrame.ts',
+    'src/words/faceSingles.ts',
     'src/words/midline.ts',
   ],
   colour: [

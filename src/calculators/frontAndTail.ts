@@ -33,7 +33,7 @@ const sheet = { x: [-90, 90], y: [-140, 60] } as const;
 function markFields(): Readonly<Record<PlacingKey, Field<PointMm>>> {
   const fields: Partial<Record<PlacingKey, Field<PointMm>>> = {};
   for (const key of placingKeys) fields[key] = markField(key, wideNoseMarks[key], sheet);
-  if (!hasEveryMark(fields)) throw new Error('A placing mark has no field.');
+  if (!hasEveryMark(fields)) throw new Error('A mark has no field.');
   return fields;
 }
 

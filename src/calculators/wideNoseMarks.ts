@@ -25,6 +25,6 @@ export const wideNoseMarks = {
 } as const satisfies Partial<Record<MarkKey, PointMm>>;
 
 export type PlacingKey = keyof typeof wideNoseMarks;
-export const placingKeys = Object.keys(wideNoseMarks).filter((key): key is PlacingKey =>
-  Object.hasOwn(wideNoseMarks, key),
+export const placingKeys = Object.keys(wideNoseMarks).filter(
+  (key): key is PlacingKey => key in wideNoseMarks,
 );

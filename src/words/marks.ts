@@ -1,28 +1,6 @@
-import type {
-  BrowMark,
-  FacePair,
-  FaceSingle,
-  Pose,
-  Posture,
-  Side,
-  SkinState,
-} from '#lib/mapping/marks/markSet.ts';
+import type { BrowMark, Pose, Posture, Side, SkinState } from '#lib/mapping/marks/markSet.ts';
 
-/** The trade's names for the marks. */
-export const facePairWords: Readonly<Record<FacePair, string>> = {
-  innerCorner: 'inner eye corner',
-  outerCorner: 'outer eye corner',
-  pupil: 'pupil',
-  noseWing: 'nose wing',
-};
-
-export const faceSingleWords: Readonly<Record<FaceSingle, string>> = {
-  glabella: 'glabella',
-  nasion: 'nasion',
-  subnasale: 'nose base',
-  chin: 'chin',
-};
-
+/** The trade's names for the marks of a brow. */
 export const browMarkWords: Readonly<Record<BrowMark, string>> = {
   frontLower: 'front, lower',
   frontTop: 'front, top',

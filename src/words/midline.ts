@@ -4,7 +4,9 @@ import type { LevelReference } from '#lib/mapping/marks/levelReference.ts';
 import type { MidlineMark } from '#lib/mapping/marks/mirrorMarks.ts';
 import type { Difference, ShownReading, NoFaceReading } from '#lib/mapping/compare/readFace.ts';
 import type { Interval } from '#lib/quantities/interval.ts';
-import { capital, facePairWords, faceSingleWords } from './marks.ts';
+import { facePairWords } from './facePairs.ts';
+import { faceSingleWords } from './faceSingles.ts';
+import { capital } from './marks.ts';
 import { fixed } from './number.ts';
 
 /** The figure's answer: the bold first sentence, then what else there is to say. */

@@ -57,7 +57,7 @@ export function Frame<S extends State, R>({
       <div class={tall ? 'fig tall' : 'fig'}>
         <div class="pic">{picture}</div>
         {given && <p class="on-paper plain small">{given}</p>}
-        <div class="side no-print">{side}</div>
+        {/* The sentence stands above the fields on a phone: after them it would push them down as it arrives. */}
         <div class="says" role="status">
           {mended && (
             <p>
@@ -71,6 +71,7 @@ export function Frame<S extends State, R>({
             </p>
           )}
         </div>
+        <div class="side no-print">{side}</div>
       </div>
       <div class="calc-tools no-print">
         <button

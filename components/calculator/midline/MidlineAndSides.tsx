@@ -3,15 +3,9 @@ import { type MarkKey, namedMarks } from '#calculators/marks.ts';
 import type { NoFaceReading, ShownReading } from '#lib/mapping/compare/readFace.ts';
 import { MidlineOverlay } from '#components/pictures/MidlineOverlay.tsx';
 import { onDemand } from '#components/site/onDemand.ts';
-import {
-  browMarkWords,
-  capital,
-  facePairWords,
-  faceSingleWords,
-  poseWords,
-  postureWords,
-  skinWords,
-} from '#words/marks.ts';
+import { facePairWords } from '#words/facePairs.ts';
+import { faceSingleWords } from '#words/faceSingles.ts';
+import { browMarkWords, capital, poseWords, postureWords, skinWords } from '#words/marks.ts';
 import { judgedWords, levelWords, midlineSays, takenCaution } from '#words/midline.ts';
 import type { ComponentChildren } from 'preact';
 import { LaterTables } from './LaterTables.tsx';

@@ -1,6 +1,8 @@
 import { midlineMarks } from '#lib/mapping/marks/mirrorMarks.ts';
 import type { ShownReading } from '#lib/mapping/compare/readFace.ts';
-import { capital, facePairWords, faceSingleWords } from '#words/marks.ts';
+import { facePairWords } from '#words/facePairs.ts';
+import { faceSingleWords } from '#words/faceSingles.ts';
+import { capital } from '#words/marks.ts';
 import { fixed } from '#words/number.ts';
 
 const names: Readonly<Record<(typeof midlineMarks)[number], string>> = {
