@@ -25,8 +25,8 @@ const middle = mixOf(
   (band) => 1.3 + Math.sin(band),
   (band) => 0.4 + 0.2 * Math.cos(3 * band),
 );
-/** Half a slot along three axes, some up, some down; along the fourth there is nothing. */
-const halvesOf = (wide: number) => [
+/** Half a slot along four axes, some up, some down; in cells that are cut nothing lies along the fourth. */
+const halvesOf = (wide: number, cut: number) => [
   middle.map((value) => wide * value),
   mixOf(
     (band) => -wide * (0.3 + 0.1 * Math.cos(band)),
@@ -36,6 +36,7 @@ const halvesOf = (wide: number) => [
     (band) => 0.2 * wide * Math.sin(band + 1),
     () => -0.06 * wide,
   ),
+  ...(cut > 0 ? [] : [middle.map((value, i) => 0.3 * wide * value * Math.sin(i))]),
 ];
 const roundOf = (halves: readonly Float64Array[], cut: number): MixCell['box'] => {
   const half = middle.map((_, i) => halves.reduce((sum, one) => sum + Math.abs(one[i] ?? NaN), 0));
@@ -66,7 +67,7 @@ const tonesOf = (mix: Float64Array, dose: number, share: number): readonly numbe
 test.each(cases)(
   '[property] cells %f wide, cut by %f, dose %f, share %f: the line is the colour in the middle and its central differences',
   (wide, cut, dose, share) => {
-    const halves = halvesOf(wide);
+    const halves = halvesOf(wide, cut);
     const lines = new Float64Array(slopesWidth + 5);
     mixSlopes(rowsTimes(share), target).fill({ middle, halves, box: roundOf(halves, cut) }, dose, lines, 5);
     const step = 1e-4;
@@ -131,7 +132,7 @@ const corners = [0, 1, 2, 3].reduce<readonly (readonly number[])[]>(
 test.each(cases)(
   '[hand] cells %f wide, cut by %f, dose %f, share %f: the errors by their formula, with the corners of the cell one by one',
   (wide, cut, dose, share) => {
-    const halves = halvesOf(wide);
+    const halves = halvesOf(wide, cut);
     const cell: MixCell = { middle, halves, box: roundOf(halves, cut) };
     const rows = rowsTimes(share);
     const lines = new Float64Array(slopesWidth);
@@ -181,8 +182,11 @@ test('[hand] a cell of no width is off by rounding alone; a middle with less tha
   const none = new Float64Array(mixWidth);
   slopes.fill({ middle: none, halves: [], box: { lo: none, hi: none } }, 0.3, lines, 0);
   expect(lines[0]).toBeCloseTo(tonesOf(none, 0.3, 1)[0] ?? NaN, 10);
-  const less = middle.map((value, i) => (i === 40 ? -1e-9 : value));
-  slopes.fill({ middle: less, halves: [], box: { lo: middle, hi: middle } }, 0.3, lines, 0);
-  expect(lines[0]).toBeNaN();
-  expect(slopes.floorAt(lines, 0, 0, 0, 0, 0)).toBe(0);
+  // Less than no absorption has no root; less than no scattering has one, and is nothing all the same.
+  for (const place of [40, 41]) {
+    const less = middle.map((value, i) => (i === place ? -1e-9 : value));
+    slopes.fill({ middle: less, halves: [], box: { lo: middle, hi: middle } }, 0.3, lines, 0);
+    expect(lines[0]).toBeNaN();
+    expect(slopes.floorAt(lines, 0, 0, 0, 0, 0)).toBe(0);
+  }
 });
