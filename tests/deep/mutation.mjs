@@ -23,7 +23,10 @@ export function mutation({ scope, judges, workers, earlier, day, commit }) {
   const { files } = JSON.parse(readFileSync(join(root, 'reports/mutation/report.json'), 'utf8'));
   const byFile = scope ? present(earlier?.byFile) : {};
   const survivors = scope ? present(earlier?.survivors) : {};
-  for (const [file, { mutants }] of Object.entries(files)) {
+  // Types alone and data hold nothing to change: no report names them.
+  const asked = scope ? filesOf(scope.split(',')) : mutated();
+  for (const file of new Set([...asked, ...Object.keys(files)])) {
+    const mutants = files[file]?.mutants ?? [];
     const list = mutants
       .filter(({ status: said }) => missed.has(said))
       .map(({ location, mutatorName }) => `${location.start.line}: ${mutatorName}`);
@@ -65,19 +68,23 @@ function summed(byFile) {
   };
 }
 
-/** Files whose changes no run has counted. */
-function notYet(byFile) {
-  const [files, left] = [false, true].map((isLeft) =>
-    stryker.mutate
-      .filter((glob) => glob.startsWith('!') === isLeft)
-      .flatMap((glob) => globSync(glob.replace('!', ''), { cwd: root })),
-  );
-  const out = new Set(left.filter((file) => !stryker.mutate.includes(file)));
-  return [...new Set(files)]
+const filesOf = (globs) =>
+  globs
+    .flatMap((glob) => globSync(glob, { cwd: root }))
     .map((file) => file.replaceAll('\\', '/'))
-    .filter((file) => !out.has(file) && !file.endsWith('.d.ts') && !(file in byFile))
-    .toSorted();
+    .filter((file) => !file.endsWith('.d.ts'));
+
+/** The files that a whole run changes. */
+function mutated() {
+  const left = new Set(
+    filesOf(stryker.mutate.filter((glob) => glob.startsWith('!')).map((glob) => glob.slice(1))),
+  );
+  const taken = new Set(filesOf(stryker.mutate.filter((glob) => !glob.startsWith('!'))));
+  return [...taken].filter((file) => !left.has(file) || stryker.mutate.includes(file)).toSorted();
 }
+
+/** Files whose changes no run has counted. */
+const notYet = (byFile) => mutated().filter((file) => !(file in byFile));
 
 const counted = (hit, miss) => ({
   caught: hit,
