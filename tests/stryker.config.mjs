@@ -4,8 +4,8 @@
 
 /** @type {import('@stryker-mutator/api/core').PartialStrykerOptions} */
 export default {
-  testRunner: 'vitest',
-  vitest: { configFile: 'tests/mutation.config.ts' },
+  testRunner: 'oneProcess',
+  plugins: ['./tests/deep/oneProcess.mjs'],
   mutate: [
     'src/lib/**/*.ts',
     '!src/lib/index.ts',
@@ -14,9 +14,7 @@ export default {
     '!src/lib/tables/**',
     '!src/lib/evidence/sources/**',
   ],
-  incremental: true,
-  incrementalFile: 'reports/mutation/incremental.json',
-  reporters: ['clear-text', 'json'],
+  reporters: ['progress-append-only', 'clear-text', 'json'],
   clearTextReporter: {
     allowColor: false,
     logTests: false,
@@ -26,7 +24,7 @@ export default {
   },
   jsonReporter: { fileName: 'reports/mutation/report.json' },
   concurrency: 2,
-  timeoutMS: 20_000,
+  timeoutMS: 10_000,
   ignoreStatic: true,
   allowEmpty: true,
   checkers: [],

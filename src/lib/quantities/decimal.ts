@@ -20,11 +20,10 @@ function asciiDigits(text: string): string {
  * Never throws, never gives NaN; at most 12 digits, so every accepted number is held exactly enough.
  */
 export function readDecimal(text: string, unit?: string): ReadDecimal {
-  const typed = asciiDigits(text.slice(0, longestText + 1))
-    .replace(spaces, ' ')
-    .trim();
-  if (typed === '') return { ok: false, reason: 'empty' };
-  if (text.length > longestText && text.trim().length > longestText) return { ok: false, reason: 'too-long' };
+  const trimmed = text.trim();
+  if (trimmed === '') return { ok: false, reason: 'empty' };
+  if (trimmed.length > longestText) return { ok: false, reason: 'too-long' };
+  const typed = asciiDigits(trimmed).replace(spaces, ' ');
 
   const isNegative = minusSigns.test(typed);
   const unsigned = typed.replace(minusSigns, '').replace(/^\+/, '').trim();
