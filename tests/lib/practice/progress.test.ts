@@ -4,19 +4,8 @@ import { readSeed, itemSeed } from '#lib/practice/itemSeed.ts';
 import { mergeProgress, newAnswers, noProgress, readProgress } from '#lib/practice/progress.ts';
 import type { Answered, Progress } from '#lib/practice/progress.ts';
 import { standingIn } from '#lib/practice/standing.ts';
+import { cleanAnswer as answer } from './cleanAnswer.ts';
 
-const answer: Answered = {
-  skill: 'tilt',
-  version: 1,
-  seed: 4,
-  day: '2026-03-01',
-  atMs: 5,
-  rung: 'bare',
-  credit: 1,
-  tries: 1,
-  hints: 0,
-  solved: true,
-};
 const tilt = { id: 'tilt', version: 1 };
 const at = (atMs: number, more: Partial<Answered> = {}): Answered => ({ ...answer, atMs, ...more });
 const progressOf = (...answers: readonly Answered[]): Progress => ({ schema: 2, answers });

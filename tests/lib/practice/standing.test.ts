@@ -1,19 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Answered } from '#lib/practice/progress.ts';
 import { standingIn } from '#lib/practice/standing.ts';
+import { cleanAnswer as clean } from './cleanAnswer.ts';
 
-const clean: Answered = {
-  skill: 'tilt',
-  version: 1,
-  seed: 4,
-  day: '2026-03-01',
-  atMs: 5,
-  rung: 'bare',
-  credit: 1,
-  tries: 1,
-  hints: 0,
-  solved: true,
-};
 const after = (...answers: readonly Partial<Answered>[]) =>
   standingIn(
     { schema: 2, answers: answers.map((answer, i) => ({ ...clean, atMs: i, ...answer })) },

@@ -1,21 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readProgress } from '#lib/practice/progress.ts';
-import type { Answered, Progress } from '#lib/practice/progress.ts';
+import type { Progress } from '#lib/practice/progress.ts';
 import { addToStored } from '#lib/practice/stored.ts';
+import { cleanAnswer as answer } from './cleanAnswer.ts';
 
-const answer: Answered = {
-  skill: 'tilt',
-  version: 1,
-  seed: 4,
-  day: '2026-03-01',
-  atMs: 5,
-  rung: 'bare',
-  credit: 1,
-  tries: 1,
-  hints: 0,
-  solved: true,
-};
 const progressOf = (...atMs: readonly number[]): Progress => ({
   schema: 2,
   answers: atMs.map((at) => ({ ...answer, atMs: at })),

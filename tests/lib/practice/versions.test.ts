@@ -6,19 +6,8 @@ import { mergeProgress, newAnswers, progressSchema, readProgress } from '#lib/pr
 import type { Answered, Progress } from '#lib/practice/progress.ts';
 import { standingIn } from '#lib/practice/standing.ts';
 import { addToStored } from '#lib/practice/stored.ts';
+import { cleanAnswer as answer } from './cleanAnswer.ts';
 
-const answer: Answered = {
-  skill: 'tilt',
-  version: 1,
-  seed: 4,
-  day: '2026-03-01',
-  atMs: 5,
-  rung: 'bare',
-  credit: 1,
-  tries: 1,
-  hints: 0,
-  solved: true,
-};
 const progressOf = (answers: readonly Answered[]): Progress => ({ schema: progressSchema, answers });
 const some = fc.array(
   fc

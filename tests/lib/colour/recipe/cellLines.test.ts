@@ -1,27 +1,12 @@
 import { expect, test } from 'vitest';
-import { bottles } from '#lib/colour/pigment/bottles.ts';
-import { skinOptics } from '#lib/colour/layers/skinOptics.ts';
-import { startAgeing } from '#lib/colour/numbers/ageing.ts';
 import { bandRows, bottleUnits } from '#lib/colour/recipe/bandRows.ts';
 import { cellLines } from '#lib/colour/recipe/cellLines.ts';
 import { mixCells, type MixCells } from '#lib/colour/recipe/mixCells.ts';
 import { mixSlopes, slopesWidth } from '#lib/colour/recipe/mixSlopes.ts';
 import type { RecipeTask } from '#lib/colour/recipe/recipeTask.ts';
+import { base } from './mixCellsTask.ts';
 
-const skin = skinOptics({ l: 61, a: 10, b: 18 });
-if (!skin.ok) throw new Error(skin.reason);
-const task: RecipeTask = {
-  skin,
-  setting: { depthMm: 0.1, coverage: 0.7, veilShare: 0.35 },
-  bottles,
-  ageing: startAgeing,
-  doses: [0.1, 0.3],
-  times: [0, 2],
-  target: { l: 47, a: 10, b: 13 },
-  mostBottles: 3,
-  mostDrops: 6,
-  mostWhiteShare: 1,
-};
+const task: RecipeTask = { ...base, mostDrops: 6 };
 const rows = bandRows(task);
 const cells = mixCells(task, rows, bottleUnits(task), 300);
 const [size0, size1, size2, size3] = cells.sizes;
