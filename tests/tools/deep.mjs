@@ -37,6 +37,7 @@ const parts = {
     return (await import('../deep/lighthouse.mjs')).lighthouseScores();
   },
   recipes: async () => (await import('../deep/recipes.ts')).wholeSearches(),
+  covers: async () => (await import('../deep/covers.ts')).manyCovers(),
   pages: async () => (await import('../deep/pages.mjs')).wholePages(),
   steady: async () => (await import('../deep/steady.mjs')).steady(scope, times),
   nodes: async () => (await import('../deep/olderNodes.ts')).olderNodes(),

@@ -32,8 +32,9 @@ export {
   type OldSkin,
 } from '../mapping/plan/planCorrections.ts';
 export type { ApprovedLimits } from '../mapping/plan/limits.ts';
-export type { NoPlan, PlannedHeights, PlanTask, SideCover } from '../mapping/plan/planHeights.ts';
-export type { LeastUncovered, NoLimits } from '../mapping/plan/leastUncovered.ts';
+export type { NoPlan, PlannedHeights, PlanTask } from '../mapping/plan/planHeights.ts';
+export type { NoLimits, SideCover } from '../mapping/plan/sideRoom.ts';
+
 export type { SideWeights } from '../mapping/plan/meetingHeight.ts';
 export type { Holder, Row } from '../mapping/plan/row.ts';
 export type { BrowHeights } from '../mapping/plan/heights.ts';

@@ -48,6 +48,6 @@ export const mappingMethods = {
     file: 'src/lib/mapping/outline/thickness.ts',
   },
   'plan-inside-limits': { sources: ['goldfarb-idnani-1983'], file: 'src/lib/mapping/plan/nearest.ts' },
-  'least-left-uncovered': { sources: ['mangasarian-meyer'], file: 'src/lib/mapping/plan/leastUncovered.ts' },
+  'least-left-uncovered': { sources: ['goldfarb-idnani-1983'], file: 'src/lib/mapping/plan/leastArea.ts' },
   'tail-line': { sources: ['yalcinkaya-2014', 'alex-2004'], file: 'src/lib/mapping/placing/tailLine.ts' },
 } as const satisfies Readonly<Record<string, Method>>;

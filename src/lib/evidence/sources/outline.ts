@@ -73,14 +73,4 @@ export const outlineSources = {
     read: 'abstract',
     readOn,
   },
-  'mangasarian-meyer': {
-    kind: 'study',
-    short: 'Mangasarian and Meyer',
-    authors: 'Mangasarian O, Meyer R',
-    title: 'Nonlinear perturbation of linear programs',
-    where: 'University of Wisconsin, Computer Sciences technical report 326; year not in the copy read',
-    address: 'http://research.cs.wisc.edu/techreports/viewreport.php?report=326',
-    read: 'abstract',
-    readOn,
-  },
 } as const satisfies Readonly<Record<string, Source>>;

@@ -1,29 +1,20 @@
 import type { FacePoint } from '../marks/faceFrame.ts';
 import type { Side } from '../marks/markSet.ts';
-import { spanRow, type Edge, type EdgeSpan, type EdgeSpans } from './edgeSpans.ts';
+import { spanRow, type EdgeSpan, type EdgeSpans } from './edgeSpans.ts';
 import { edgesOf, type OldShape } from './oldShape.ts';
 import { marginTaperMm } from '../numbers/plan.ts';
 import type { Holder, Row } from './row.ts';
 
 /**
- * One condition for covering the old shape: Σ share × height ≥ edgeMm + share of the margin × margin − what
- * may stay out there.
- * Heights of the lower edge count downwards, so that one form serves both edges.
+ * One condition for covering the old shape: Σ share × height ≥ edgeMm + share of the margin × margin. Heights
+ * of the lower edge count downwards, so that one form serves both edges.
  */
 export type CoverRow = Readonly<{
   coefficients: readonly number[];
   edgeMm: number;
   marginShare: number;
-  /**
-   * The two knots (an old corner, once for each edge) the place lies between, and the share of the second.
-   */
-  knots: readonly [number, number];
-  towardSecond: number;
   holder: Holder;
 }>;
-
-/** What all rows of one side stand for: how many mm across each knot speaks for. */
-export type Cover = Readonly<{ rows: readonly CoverRow[]; widthsMm: readonly number[] }>;
 
 /** Longest piece of an old edge that one set of rows answers for, mm. */
 const pieceMm = { upper: 8, lower: 2.5 } as const;
@@ -42,26 +33,14 @@ const pieceMm = { upper: 8, lower: 2.5 } as const;
  * the rows ask for a little too much: at most length²/24 times the bend 3 × rise / width², 0.02 mm for a
  * piece of 2.5 mm and a rise of 7 mm over 17. No margin is asked of a leaning front line.
  */
-export function coverRows(old: OldShape, spans: EdgeSpans, side: Side, tailMm: number): Cover {
+export function coverRows(old: OldShape, spans: EdgeSpans, side: Side, tailMm: number): readonly CoverRow[] {
   const rows: CoverRow[] = [];
-  const widthsMm: number[] = [];
   const seen = new Set<string>();
-  const knots = new Map<string, number>();
-  const knotOf = (edge: Edge, corner: FacePoint): number => {
-    const key = `${edge} ${old.corners.indexOf(corner)}`;
-    const known = knots.get(key) ?? widthsMm.push(0) - 1;
-    knots.set(key, known);
-    return known;
-  };
   for (const [a, b] of edgesOf(old.corners)) {
     const edge = b.uMm < a.uMm ? 'upper' : 'lower';
     const [from, to] = edge === 'upper' ? [b, a] : [a, b];
     for (const span of spans[edge]) {
       for (const [startMm, endMm] of piecesOf(from, to, span, tailMm, pieceMm[edge])) {
-        const [first, second] = [knotOf(edge, from), knotOf(edge, to)];
-        const middle = ((startMm + endMm) / 2 - from.uMm) / (to.uMm - from.uMm);
-        widthsMm[first] = (widthsMm[first] ?? 0) + (endMm - startMm) * (1 - middle);
-        widthsMm[second] = (widthsMm[second] ?? 0) + (endMm - startMm) * middle;
         for (const k of [0, 1, 2, 3]) {
           const uMm = startMm + ((endMm - startMm) * k) / 3;
           const place = (n: number) => (k >= n ? endMm : startMm);
@@ -76,15 +55,13 @@ export function coverRows(old: OldShape, spans: EdgeSpans, side: Side, tailMm: n
             coefficients: spanRow(span, place(3), place(2), place(1)).map((part) => sign * part),
             edgeMm: sign * vMm,
             marginShare: span.isCurved ? Math.min(1, (tailMm - uMm) / marginTaperMm) : 0,
-            knots: [first, second],
-            towardSecond: share,
             holder: { kind: 'old-work', side, edge, uMm },
           });
         }
       }
     }
   }
-  return { rows, widthsMm };
+  return rows;
 }
 
 /**
@@ -116,15 +93,11 @@ function piecesOf(
   });
 }
 
-/** The rows of a cover as conditions on the five heights, each eased by what may stay out at its place. */
-export function easedRows({ rows }: Cover, marginMm: number, outMm: readonly number[]): readonly Row[] {
-  return rows.map(({ coefficients, edgeMm, marginShare, knots: [first, second], towardSecond, holder }) => ({
+/** The rows of a cover as conditions on the five heights, with a margin, mm. */
+export function withMargin(rows: readonly CoverRow[], marginMm: number): readonly Row[] {
+  return rows.map(({ coefficients, edgeMm, marginShare, holder }) => ({
     coefficients,
-    atLeast:
-      edgeMm +
-      marginShare * marginMm -
-      (outMm[first] ?? 0) * (1 - towardSecond) -
-      (outMm[second] ?? 0) * towardSecond,
+    atLeast: edgeMm + marginShare * marginMm,
     holder,
   }));
 }

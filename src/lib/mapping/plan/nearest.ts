@@ -1,7 +1,4 @@
-// The package has no types: a file outside that reads this source finds them by this line.
-// oxlint-disable-next-line typescript/triple-slash-reference
-/// <reference path="../quadprog.d.ts" />
-import quadprog from 'quadprog';
+import { leastQuadratic } from './quadratic.ts';
 import type { Holder, Row } from './row.ts';
 
 export type Nearest =
@@ -12,15 +9,7 @@ export type Nearest =
       /** The multiplier of each row. */
       pulls: readonly number[];
     }>
-  | Readonly<{
-      ok: false;
-      reason: 'rows-contradict';
-      /**
-       * Places in the list of rows that are at odds: those that held the last answer, and those it missed by
-       * most.
-       */
-      atOdds: readonly number[];
-    }>;
+  | Readonly<{ ok: false; reason: 'rows-contradict' }>;
 
 /** A row holds the answer when its multiplier is above this. */
 const leastPull = 1e-7;
@@ -34,8 +23,7 @@ const thinMm = 1e-6;
 const joining = 12;
 
 /**
- * The unknowns nearest to a target, Σ weight × (unknown − target)², that fulfil every row: the dual method of
- * Goldfarb & Idnani (Math. Programming 27:1, 1983). Unknowns are counted from the target, so that an answer
+ * The unknowns nearest to a target, Σ weight × (unknown − target)², that fulfil every row. Unknowns are counted from the target, so that an answer
  * near it keeps its digits.
  * Weights above 0. `heldBy` names the rows that keep the answer from the target.
  *
@@ -83,15 +71,7 @@ export function nearest(
     );
     if (!next) {
       // Where what the rows allow is thinner than this, the method no longer tells it from nothing.
-      if ((missed[0]?.by ?? 0) >= thinMm)
-        return {
-          ok: false,
-          reason: 'rows-contradict',
-          atOdds: [
-            ...pullsOf.flatMap(([at, pull]) => (pull > 0 ? [at] : [])),
-            ...missed.slice(0, joining).map(({ at }) => at),
-          ],
-        };
+      if ((missed[0]?.by ?? 0) >= thinMm) return { ok: false, reason: 'rows-contradict' };
       const pulls = new Array<number>(rows.length).fill(0);
       for (const [at, pull] of pullsOf) pulls[at] = pull;
       const heldBy = [...taken]
@@ -104,12 +84,9 @@ export function nearest(
   }
 }
 
-/**
- * The places in the list of rows that hold an answer, or that are at odds: where to begin with a list that is
- * nearly the same.
- */
-export function holding(found: Nearest): readonly number[] {
-  return found.ok ? found.pulls.flatMap((pull, at) => (pull > 0 ? [at] : [])) : [...new Set(found.atOdds)];
+/** The places in the list of rows that hold an answer: where to begin with a list that is nearly the same. */
+export function holding({ pulls }: Extract<Nearest, Readonly<{ ok: true }>>): readonly number[] {
+  return pulls.flatMap((pull, at) => (pull > 0 ? [at] : []));
 }
 
 /**
@@ -151,32 +128,17 @@ function missedRows(short: Float64Array, byMm: number): readonly Missed[] {
 type Missed = Readonly<{ at: number; by: number }>;
 type Solved = Readonly<{ moves: readonly number[]; multipliers: readonly number[] }>;
 
-/**
- * The least Σ weight × move² with every row at least its limit; undefined where rows contradict. The package
- * counts from 1.
- */
+/** The least Σ weight × move² with every row at least its limit; undefined where rows contradict. */
 function solve(
   weights: readonly number[],
   rows: readonly Row[],
   atLeast: readonly number[],
 ): Solved | undefined {
-  const n = weights.length;
-  const quadratic = [
-    [0],
-    ...weights.map((weight, i) => {
-      const line = new Array<number>(n + 1).fill(0);
-      line[i + 1] = weight;
-      return line;
-    }),
-  ];
-  const columns: number[][] = [[]];
-  for (let i = 0; i < n; i++) {
-    const column = [0];
-    for (const { coefficients } of rows) column.push(coefficients[i] ?? 0);
-    columns.push(column);
-  }
-  const solved = quadprog.solveQP(quadratic, new Array<number>(n + 1).fill(0), columns, [0, ...atLeast]);
-  return solved.message === ''
-    ? { moves: solved.solution.slice(1), multipliers: solved.Lagrangian.slice(1) }
-    : undefined;
+  const solved = leastQuadratic(
+    weights.map((weight, i) => weights.map((_, j) => (i === j ? weight : 0))),
+    weights.map(() => 0),
+    rows.map(({ coefficients }) => coefficients),
+    atLeast,
+  );
+  return solved && { moves: solved.unknowns, multipliers: solved.multipliers };
 }

@@ -5,7 +5,8 @@ import { heightsOf, withHeights } from './heights.ts';
 import type { ApprovedLimits } from './limits.ts';
 import { leastDifferenceMm, type MarkRoom } from './meetingHeight.ts';
 import { leaveBelowMm } from '../numbers/plan.ts';
-import { coversOf, planHeights, type NoPlan, type PlannedHeights, type PlanTask } from './planHeights.ts';
+import { outToleranceMm2 } from './sideRoom.ts';
+import { asksOf, planHeights, type NoPlan, type PlannedHeights, type PlanTask } from './planHeights.ts';
 
 /** The skin over the old work. Anything but quiet ends the plan: a doctor looks first. */
 export const oldSkins = ['quiet', 'raised', 'itchy', 'scaly'] as const;
@@ -51,8 +52,8 @@ export function planCorrections(
   halfMm: BrowRecord<number>,
 ): CorrectionPlan | NoCorrectionPlan {
   if (skin !== 'quiet') return { ok: false, reason: 'skin-not-quiet', skin };
-  const covers = coversOf(task);
-  const first = planHeights(task, covers);
+  const asks = asksOf(task);
+  const first = planHeights(task, asks);
   if (!first.ok) return first;
   const firstMoves = movesOf(task, first, halfMm);
   const isAnyLeft = [firstMoves.right, firstMoves.left].some((moves) =>
@@ -67,7 +68,7 @@ export function planCorrections(
             left: pinned(task.limits.left, firstMoves.left),
           },
         },
-        covers,
+        asks,
       )
     : first;
   const planned = again.ok && isNoWorseCovered(again, first) ? again : first;
@@ -145,8 +146,10 @@ const shownFromMm = 0.05;
 /** Less than this is rounding, mm². */
 const roundingMm2 = 1e-3;
 
+/** Old work that was covered stays covered; of what was not, no more stays outside but for half a tolerance. */
 function isNoWorseCovered(one: PlannedHeights, other: PlannedHeights): boolean {
-  return (['right', 'left'] as const).every(
-    (side) => (one.cover[side]?.outMm2 ?? 0) <= (other.cover[side]?.outMm2 ?? 0) + roundingMm2,
-  );
+  return (['right', 'left'] as const).every((side) => {
+    const [now, before] = [one.cover[side]?.outMm2 ?? 0, other.cover[side]?.outMm2 ?? 0];
+    return before === 0 ? now === 0 : now <= before + outToleranceMm2(before) / 2 + roundingMm2;
+  });
 }

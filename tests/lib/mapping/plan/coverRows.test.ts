@@ -2,7 +2,7 @@ import { Bezier } from 'bezier-js';
 import { describe, expect, test } from 'vitest';
 import { halfEdgeCurve, type HalfEdge } from '#lib/mapping/outline/halfEdge.ts';
 import { outlineOf } from '#lib/mapping/outline/outline.ts';
-import { coverRows, easedRows } from '#lib/mapping/plan/coverRows.ts';
+import { coverRows, withMargin } from '#lib/mapping/plan/coverRows.ts';
 import { edgeSpans } from '#lib/mapping/plan/edgeSpans.ts';
 import { heightsOf, listOf } from '#lib/mapping/plan/heights.ts';
 import { rowValue } from '#lib/mapping/plan/row.ts';
@@ -18,7 +18,7 @@ if (!drawn.ok) throw new Error(drawn.reason);
 const coverOf = (corners: readonly (readonly [number, number])[]) =>
   coverRows(shapeOf(corners), spans, 'left', 64);
 
-const placesOf = ({ rows }: ReturnType<typeof coverRows>, edge: 'upper' | 'lower') =>
+const placesOf = (rows: ReturnType<typeof coverRows>, edge: 'upper' | 'lower') =>
   rows.flatMap(({ holder }) =>
     holder.kind === 'old-work' && holder.edge === edge ? [Number(holder.uMm.toFixed(4))] : [],
   );
@@ -27,7 +27,7 @@ describe('rows that cover an old shape', () => {
   test('[library] the four heights of a piece are the Bézier heights another package finds by splitting the curve, turned over for the lower edge', () => {
     // 8 mm of the upper edge and 2.5 mm of the lower one are one piece each; the old shape leaves the upright
     // sides out.
-    const { rows } = coverOf([
+    const rows = coverOf([
       [20, 22],
       [22.5, 22.5],
       [28, 24],
@@ -88,55 +88,29 @@ describe('rows that cover an old shape', () => {
       [55, 26],
     ]);
     expect(placesOf(cover, 'upper')).toEqual([55, 56.3333, 57.6667, 59, 60, 61, 62]);
-    const shares = cover.rows.flatMap(({ holder, marginShare }) =>
+    const shares = cover.flatMap(({ holder, marginShare }) =>
       holder.kind === 'old-work' && holder.edge === 'upper' ? [Number(marginShare.toFixed(9))] : [],
     );
     expect(shares).toEqual([1, 1, 1, 1, 0.8, 0.6, 0.4]);
   });
 
-  test('[hand] each corner speaks for the half of its edges nearer to it; in front of the front there is nothing to cover', () => {
-    // Level sides of 16 mm: 8 mm each.
-    expect(
-      coverOf([
-        [20, 22],
-        [36, 24],
-        [36, 27],
-        [20, 25],
-      ]).widthsMm.map((mm) => Number(mm.toFixed(9))),
-    ).toEqual([8, 8, 8, 8]);
-    // The lower edge runs from 12 to 36, the brow begins at 14: ∫ (u − 12)/24 from 14 to 36 is (24² − 2²)/48
-    // = 11.9167 of 22.
-    const [inner, outer] = coverOf([
-      [12, 20],
-      [36, 24],
-      [36, 27],
-      [12, 25],
-    ]).widthsMm;
-    expect(outer).toBeCloseTo(572 / 48, 9);
-    expect(inner).toBeCloseTo(22 - 572 / 48, 9);
-  });
-
-  test('[hand] what may stay out eases a row by the two corners’ shares: 0.2 at one end, 0.4 at the other, 0.3 half way', () => {
+  test('[hand] in front of the front and beyond the tail there is nothing to cover; the margin is added whole', () => {
     const cover = coverOf([
-      [20, 22],
-      [22.5, 22],
-      [36, 27],
-      [20, 25],
+      [12, 20],
+      [66, 20],
+      [66, 21],
+      [12, 25],
     ]);
-    const upper = cover.rows.filter(({ holder }) => holder.kind === 'old-work' && holder.edge === 'upper');
-    const [inner = NaN, outer = NaN] = upper[0]?.knots ?? [];
-    expect(outer).not.toBe(inner);
-    expect(upper.every(({ knots }) => knots[0] === inner && knots[1] === outer)).toBe(true);
-    const eased = easedRows(
-      { ...cover, rows: upper },
-      0.5,
-      cover.widthsMm.map((_, knot) => (knot === inner ? 0.2 : knot === outer ? 0.4 : 9)),
-    );
-    const at = (uMm: number) =>
-      eased.find(({ holder }) => holder?.kind === 'old-work' && Math.abs(holder.uMm - uMm) < 1e-9)?.atLeast;
-    // The old upper edge rises from 25 at 20 to 27 at 36.
-    expect(at(20)).toBeCloseTo(25 + 0.5 - 0.2, 9);
-    expect(at(28)).toBeCloseTo(26 + 0.5 - 0.3, 9);
-    expect(at(36)).toBeCloseTo(27 + 0.5 - 0.4, 9);
+    const upper = placesOf(cover, 'upper');
+    expect([Math.min(...upper), Math.max(...upper)]).toEqual([14, 64]);
+    const asked = (marginMm: number, uMm: number) =>
+      withMargin(cover, marginMm).find(
+        ({ holder }) =>
+          holder?.kind === 'old-work' && holder.edge === 'upper' && Math.abs(holder.uMm - uMm) < 1e-9,
+      )?.atLeast;
+    // The old upper edge falls from 25 at 12 to 21 at 66: 2/27 a mm.
+    expect(asked(0, 14)).toBeCloseTo(25 - 4 / 27, 9);
+    expect(asked(0.5, 14)).toBeCloseTo(25.5 - 4 / 27, 9);
+    expect(asked(0.5, 64)).toBeCloseTo(21 + 4 / 27, 9);
   });
 });

@@ -73,33 +73,24 @@ describe('the nearest unknowns', () => {
         if (found.ok) throw new Error('a row and its contrary');
         // Where even the rows it was told to begin with contradict, it begins afresh.
         if (first.includes(40)) expect(found).toEqual(nearest(target, weights, [...rows, against]));
-        expect(found.atOdds.length).toBeGreaterThan(0);
-        expect(found.atOdds.every((at) => at >= 0 && at <= 40)).toBe(true);
       }
     }
   });
 
-  test('[hand] at odds: the row that held the last answer and the one it missed; a thousandth of a thousandth mm is no contradiction', () => {
+  test('[hand] a row and its contrary; a thousandth of a thousandth mm is no contradiction', () => {
     const above = (mm: number): Row => ({ coefficients: [1], atLeast: mm });
     const below = (mm: number): Row => ({ coefficients: [-1], atLeast: -mm });
     // From 0 the first row is missed, then held; the second one is kept until then.
     expect(nearest([0], [1], [above(1), below(0.9), below(5)])).toEqual({
       ok: false,
       reason: 'rows-contradict',
-      atOdds: [0, 1],
-    });
-    // A row taken in that does not hold is not at odds; of the missed ones the most missed comes first.
-    expect(nearest([0], [1], [above(1), above(0.5), below(0.9)])).toMatchObject({ atOdds: [0, 2] });
-    expect(nearest([0], [1], [above(1), below(0.9), below(0.5), below(0.7)])).toMatchObject({
-      atOdds: [0, 2, 3, 1],
     });
     expect(nearest([0], [1], [above(1), below(1 - 1.1e-6)]).ok).toBe(false);
     const thin = nearest([0], [1], [above(1), below(1 - 0.9e-6)]);
     expect(thin.ok && thin.unknowns[0]).toBeCloseTo(1, 5);
   });
 
-  test('[hand] what holds: rows pulled at all, or at odds, each once', () => {
+  test('[hand] what holds: rows pulled at all', () => {
     expect(holding({ ok: true, unknowns: [], heldBy: [], pulls: [0, 2, 0, 1e-9] })).toEqual([1, 3]);
-    expect(holding({ ok: false, reason: 'rows-contradict', atOdds: [3, 1, 3] })).toEqual([3, 1]);
   });
 });

@@ -5,6 +5,7 @@ import { outlineOf } from '#lib/mapping/outline/outline.ts';
 import { outlinePolygon } from '#lib/mapping/outline/outlineCurves.ts';
 import { signedAreaMm2 } from '#lib/mapping/plan/oldShape.ts';
 import { outsideOf } from '#lib/mapping/plan/outsideOf.ts';
+import { spreadShape } from '#lib/mapping/plan/spreadShape.ts';
 import { drawFrom, seedFrom } from '#lib/quantities/seed.ts';
 import { handBrow, seededTask, shapeOf } from './tasks.ts';
 
@@ -113,4 +114,25 @@ test('[library] where corners nearly meet, the area outside is the one another p
     );
     expect(outsideOf(shapeOf(corners), outline(brow)).areaMm2).toBeCloseTo(area, 2);
   }
+});
+
+test('[hand] an old shape inside an outline that it touches at the tail: nothing stands out, although the package loses its way there', () => {
+  const drawn = outline({
+    frontLower: { uMm: 15.3, vMm: 13.1 },
+    frontTop: { uMm: 15.3, vMm: 17.6 },
+    archTop: { uMm: 39.8, vMm: 20.6 },
+    archLower: { uMm: 40.7, vMm: 15.5 },
+    tail: { uMm: 55, vMm: 13.2 },
+  });
+  const around = outline({
+    frontLower: { uMm: 15.7, vMm: 10.799999998958212 },
+    frontTop: { uMm: 14.2, vMm: 17.400000005148797 },
+    archTop: { uMm: 40.5, vMm: 23.4999999660738 },
+    archLower: { uMm: 39.9, vMm: 15.099999998961556 },
+    tail: { uMm: 55.3, vMm: 12.990867322425935 },
+  });
+  const old = shapeOf(spreadShape(drawn, 0.1).map(({ uMm, vMm }) => [uMm, vMm]));
+  const { areaMm2, pieces } = outsideOf(old, around);
+  expect(areaMm2).toBeLessThan(0.01);
+  expect(pieces).toEqual([]);
 });

@@ -5,12 +5,14 @@ import type { Brow } from '#lib/mapping/marks/brow.ts';
 import { browMarks, type Side } from '#lib/mapping/marks/markSet.ts';
 import { outlineOf, type Outline } from '#lib/mapping/outline/outline.ts';
 import { outlinePolygon } from '#lib/mapping/outline/outlineCurves.ts';
-import { coverRows, easedRows } from '#lib/mapping/plan/coverRows.ts';
+import { areaBeyondMm2 } from '#lib/mapping/plan/areaBeyond.ts';
+import { coverRows, withMargin } from '#lib/mapping/plan/coverRows.ts';
 import { edgeSpans } from '#lib/mapping/plan/edgeSpans.ts';
 import { heightsFrom, heightsOf, listOf, withHeights, type BrowHeights } from '#lib/mapping/plan/heights.ts';
 import { limitRows } from '#lib/mapping/plan/limits.ts';
 import { meetingHeightMm } from '#lib/mapping/plan/meetingHeight.ts';
 import { nearest } from '#lib/mapping/plan/nearest.ts';
+import { oldPieces } from '#lib/mapping/plan/oldPieces.ts';
 import { outsideOf } from '#lib/mapping/plan/outsideOf.ts';
 import { planHeights, type PlannedHeights, type PlanTask } from '#lib/mapping/plan/planHeights.ts';
 import { rowValue } from '#lib/mapping/plan/row.ts';
@@ -19,6 +21,9 @@ import { gridFinds, isCoverWithin } from './gridSearch.ts';
 import { handBrow, lifted, limitsOf, seededTask } from './tasks.ts';
 
 const both = ['right', 'left'] as const;
+/** What a plan may leave outside over the least, mm², for the sake of equal sides; and of the margin. */
+const toleranceMm2 = 0.06;
+const marginToleranceMm2 = (mm2: number) => 0.03 + 3e-3 * mm2;
 const freeSides = ({ free }: PlanTask): readonly Side[] => (free === 'both' ? both : [free]);
 const solved = Array.from({ length: 350 }, (_, seed) => {
   const task = seededTask(seed);
@@ -69,13 +74,14 @@ test('[library] over 500 seeded old shapes: where it says covered, two polygon p
   expect(covered).toBeGreaterThan(150);
 });
 
-test('[library] what stays outside has the same area by both polygon packages, and is never more than the plan says', () => {
+test('[library] what stays outside has the same area by both polygon packages, and it is the area the plan says', () => {
   let compared = 0;
   for (const { name, old, cover, outline } of each.filter(({ cover }) => cover.outMm2 > 0)) {
     const { areaMm2, beforeFrontMm, beyondTailMm } = outsideOf(old, outline);
     if (++compared % 3 === 0)
       expect(Math.abs(areaMm2 - outsideAgain(old.corners, outline)), name).toBeLessThan(0.03);
-    if (beforeFrontMm === 0 && beyondTailMm === 0) expect(areaMm2, name).toBeLessThan(cover.outMm2 + 0.01);
+    if (beforeFrontMm === 0 && beyondTailMm === 0)
+      expect(Math.abs(areaMm2 - cover.outMm2), name).toBeLessThan(0.02);
   }
 });
 
@@ -134,7 +140,9 @@ test('[property] no other heights that keep limits and cover are more equal, or 
   let [tried, alike] = [0, 0];
   for (const { seed, task, plan } of planned) {
     const [apart, moved] = [asymmetry(plan.heights), movement(task, plan.heights)];
-    for (let i = 0; i < 12; i++) {
+    // Other heights that leave less are seldom met, so more are drawn where nothing need be left.
+    const isCovered = freeSides(task).every((side) => plan.cover[side]?.marginOutMm2 === 0);
+    for (let i = 0; i < (task.free !== 'both' ? 12 : isCovered ? 100 : 6); i++) {
       const far = feasible(task, plan, draw);
       for (const share of [1, 0.1, 1e-2, 1e-3]) {
         const heights = between(plan.heights, far, share);
@@ -160,9 +168,9 @@ test('[property] no other heights that keep limits and cover are more equal, or 
 
 test('[property] inside the limits no random heights leave less of the old shape outside than the plan says', () => {
   const draw = drawFrom(33);
-  for (const { name, task, side, old, spans, cover } of each.filter(({ cover }) => cover.outMm2 > 0)) {
-    const places = coverRows(old, spans, side, task.brows[side].tail.uMm);
+  for (const { name, task, side, old, outline } of each.filter(({ cover }) => cover.outMm2 > 0)) {
     const limits = task.limits[side];
+    const leftMm2 = outsideOf(old, outline).areaMm2;
     for (let i = 0; i < 30; i++) {
       const heights = forBrowMarks(
         (mark) =>
@@ -170,21 +178,13 @@ test('[property] inside the limits no random heights leave less of the old shape
           limits.lowerMostMm[mark] +
           draw() * (limits.raiseMostMm[mark] + limits.lowerMostMm[mark]),
       );
-      if (
-        !rowsOf(task, side).every(
-          ({ coefficients, atLeast }) => rowValue(coefficients, listOf(heights)) >= atLeast,
-        )
-      )
-        continue;
-      // How far each knot must give way at least, alone: with two knots a row shares it, so the greater share
-      // is counted.
-      const out = places.widthsMm.map(() => 0);
-      easedRows(places, 0, []).forEach(({ coefficients, atLeast }, at) => {
-        const short = atLeast - rowValue(coefficients, listOf(heights));
-        for (const knot of places.rows[at]?.knots ?? []) out[knot] = Math.max(out[knot] ?? 0, short);
-      });
-      const sum = out.reduce((total, mm, knot) => total + mm * (places.widthsMm[knot] ?? 0), 0);
-      expect(cover.outMm2, name).toBeLessThan(sum + 1e-3);
+      const brow = withHeights(task.brows[side], heights);
+      const other = outlineOf(brow);
+      const isInside = rowsOf(task, side).every(
+        ({ coefficients, atLeast }) => rowValue(coefficients, listOf(heights)) >= atLeast,
+      );
+      if (isInside && other.ok)
+        expect(leftMm2, name).toBeLessThan(outsideOf(old, other).areaMm2 + toleranceMm2);
     }
   }
 });
@@ -202,11 +202,16 @@ test('[property] wider limits and a smaller margin never leave more outside', ()
       const was = plan.cover[side];
       const now = wide.ok ? wide.cover[side] : undefined;
       if (!was || !now) throw new Error(`still planned ${seed}`);
-      expect(now.outMm2, `seed ${seed}`).toBeLessThanOrEqual(was.outMm2 + 1e-3);
+      expect(now.outMm2, `seed ${seed}`).toBeLessThanOrEqual(was.outMm2 + toleranceMm2);
       if (was.outMm2 === 0)
-        expect(now.marginOutMm2, `seed ${seed}`).toBeLessThanOrEqual(was.marginOutMm2 + 1e-3);
-      if (slim.ok)
-        expect(slim.cover[side]?.marginOutMm2, `seed ${seed}`).toBeLessThanOrEqual(was.marginOutMm2 + 1e-3);
+        expect(now.marginOutMm2, `seed ${seed}`).toBeLessThanOrEqual(
+          was.marginOutMm2 + marginToleranceMm2(was.marginOutMm2),
+        );
+      // Half the margin is half the way out, wherever its edge lies beyond: never a larger area.
+      if (slim.ok && was.outMm2 === 0)
+        expect(slim.cover[side]?.marginOutMm2, `seed ${seed}`).toBeLessThanOrEqual(
+          was.marginOutMm2 + marginToleranceMm2(was.marginOutMm2),
+        );
     }
   }
 });
@@ -345,7 +350,7 @@ function feasible(task: PlanTask, plan: PlannedHeights, draw: Draw): Heights {
 function coverOf(task: PlanTask, side: Side) {
   const [spans, old] = [edgeSpans(task.brows[side]), task.old[side]];
   if (!old) throw new Error('marks in order, old work present');
-  return easedRows(coverRows(old, spans, side, task.brows[side].tail.uMm), task.marginMm, []);
+  return withMargin(coverRows(old, spans, side, task.brows[side].tail.uMm), task.marginMm);
 }
 
 function rowsOf(task: PlanTask, side: Side) {
@@ -354,10 +359,15 @@ function rowsOf(task: PlanTask, side: Side) {
   return limitRows(task.brows[side], spans, side, task.limits[side], task.old[side]?.areaMm2);
 }
 
-/** Limits hold and no place of the old edge is worse covered than by the plan, but for rounding. */
+/**
+ * Limits hold and no place of the old edge is worse covered than by the plan, but for rounding. Where not all
+ * is covered a plan comes to within a tenth of its tolerance of what equal sides could gain: other heights
+ * must leave that much less.
+ */
 function keeps(task: PlanTask, plan: PlannedHeights, side: Side, heights: readonly number[]): boolean {
   const before = listOf(plan.heights[side]);
   return (
+    leavesLess(task, plan, side, heights) &&
     rowsOf(task, side).every(
       ({ coefficients, atLeast }) => rowValue(coefficients, heights) >= atLeast - 1e-9,
     ) &&
@@ -366,4 +376,25 @@ function keeps(task: PlanTask, plan: PlannedHeights, side: Side, heights: readon
         rowValue(coefficients, heights) >= Math.min(atLeast, rowValue(coefficients, before)) - 1e-9,
     )
   );
+}
+
+function leavesLess(task: PlanTask, plan: PlannedHeights, side: Side, heights: readonly number[]): boolean {
+  const cover = plan.cover[side];
+  if (!cover || cover.marginOutMm2 === 0) return true;
+  const [now, was] = [areasMm2(task, side, heights), areasMm2(task, side, listOf(plan.heights[side]))];
+  const isLess = (one: number, other: number, toleranceMm2: number) => one <= other - 0.15 * toleranceMm2;
+  return (
+    (cover.outMm2 === 0 || isLess(now.outMm2, was.outMm2, Math.max(0.01, 1e-3 * was.outMm2))) &&
+    isLess(now.marginOutMm2, was.marginOutMm2, Math.max(4e-3, 1e-3 * was.marginOutMm2))
+  );
+}
+
+function areasMm2({ brows, old, marginMm }: PlanTask, side: Side, heights: readonly number[]) {
+  const shape = old[side];
+  if (!shape) throw new Error('old work present');
+  const { added, taken, margin } = oldPieces(shape, edgeSpans(brows[side]), brows[side].tail.uMm, marginMm);
+  return {
+    outMm2: areaBeyondMm2(added, heights) - areaBeyondMm2(taken, heights),
+    marginOutMm2: areaBeyondMm2(margin, heights),
+  };
 }
