@@ -24,7 +24,10 @@ export function fromAddress<S extends State, R>(
     known.add(field.key);
     const text = given.get(field.key);
     if (text === null) return (holdsAny ? field.startBefore : undefined) ?? field.start;
-    if (field.kept === 'memory') return field.start;
+    if (field.kept === 'memory') {
+      refused.push({ key: field.key, text, refusal: { code: 'never-kept' } });
+      return field.start;
+    }
     const read = field.read(text, parsers);
     if (read.ok) return read.value;
     refused.push({ key: field.key, text, refusal: read.refusal });

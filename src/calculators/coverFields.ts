@@ -131,7 +131,11 @@ export const coverFields: Calculator<CoverState, undefined> = {
     thickness: numberField('thickness', 8, { unit: 'mm', lo: 2, hi: 20, step: 0.1, decimals: 1 }),
     growth: numberField('growth', 35, { unit: '%', lo: 0, hi: 200, step: 5, decimals: 0 }),
     free: choiceField<Free>('free', 'both', ['both', 'right', 'left']),
-    skin: choiceField<OldSkin>('skin', 'quiet', ['quiet', 'raised', 'itchy', 'scaly']),
+    // An answer about health: asked anew each time.
+    skin: {
+      ...choiceField<OldSkin>('skin', 'quiet', ['quiet', 'raised', 'itchy', 'scaly']),
+      kept: 'memory',
+    },
     margin: numberField('margin', 0.4, { unit: 'mm', lo: 0, hi: 2, step: 0.1, decimals: 1 }),
     error: numberField('error', exampleErrorMm, { unit: 'mm', lo: 0.05, hi: 3, step: 0.05, decimals: 2 }),
     readings: numberField('readings', 3, { unit: '1', lo: 1, hi: 9, step: 1, decimals: 0 }),

@@ -11,6 +11,7 @@ export type Refusal = Readonly<{
     | 'unknown-choice'
     | 'not-a-point'
     | 'unknown-field'
+    | 'never-kept'
     | 'not-pairs'
     | 'too-many-pairs';
   lo?: number;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fromAddress } from '#calculators/address.ts';
+import { fromAddress, toAddress } from '#calculators/address.ts';
 import { namedMarks, pointOf } from '#calculators/marks.ts';
 import { levelLine } from '#calculators/levelLine.ts';
 import { frontAndTail } from '#calculators/frontAndTail.ts';
@@ -151,6 +151,14 @@ test('[hand] cover of the old shape opens on the ferry pilot: 1.8 mm above the r
   expect(moveWords({ byMm: 1.04, halfMm: 0.51, isLeft: false })).toBe('raise 1.0 mm (± 0.5)');
   expect(moveWords({ byMm: -0.6, halfMm: 0.5, isLeft: false })).toBe('lower 0.6 mm (± 0.5)');
   expect(moveWords({ byMm: 0.2, halfMm: 0.5, isLeft: true })).toBe('leave');
+});
+
+test('[hand] cover: the skin is asked anew, whatever an old link says, and the rest of that link is read', () => {
+  const { state, refused } = fromAddress(coverTheOldShape, 'raise=2.5&skin=itchy&oldArchTopR=-41.3_22.3');
+  expect([state.raise, state.skin, state.oldArchTopR]).toEqual([2.5, 'quiet', { xMm: -41.3, yMm: 22.3 }]);
+  expect(refused.map(({ key }) => key)).toEqual(['skin']);
+  const scaly: typeof state = { ...state, skin: 'scaly' };
+  expect(toAddress(coverTheOldShape, scaly)).not.toMatch(/skin|scaly/);
 });
 
 test('[hand] cover below its own doubt is as good as covered, small areas are shown, and sides left uneven are said', () => {

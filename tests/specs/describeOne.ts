@@ -58,6 +58,7 @@ export function describeOne<S extends State, R>(
 ) {
   described.add(calculator.id);
   const keys = Object.keys(calculator.fields);
+  const isWritten = (name: string) => calculator.fields[name]?.kept === 'address';
   const mostSolved = mostSolvedOf(calculator);
   const pairs = fc.array(fc.tuple(fc.oneof(fc.constantFrom(...keys), hostile), hostile), { maxLength: 6 });
 
@@ -94,7 +95,8 @@ export function describeOne<S extends State, R>(
       const start = startState(calculator);
       expect(toAddress(calculator, start)).toBe('');
       for (const name in calculator.fields) {
-        const { control } = calculator.fields[name];
+        const { control, kept } = calculator.fields[name];
+        if (kept === 'memory') continue;
         const others: readonly (string | number | { xMm: number; yMm: number })[] =
           control.kind === 'choice'
             ? control.options
@@ -123,10 +125,28 @@ export function describeOne<S extends State, R>(
       const content = writeMarkFile(calculator, start);
       const read = readMarkFile(content, [calculator.id]);
       if (!read.ok) throw new Error(read.reason);
-      expect(Object.keys(read.file.fields)).toHaveLength(keys.length);
+      expect(Object.keys(read.file.fields).sort()).toEqual(keys.filter(isWritten).sort());
       expect(read.file).toMatchObject({ schema: 1, calculator: calculator.id, library: libraryVersion });
       expect(fromAddress(calculator, read.query)).toEqual({ state: start, refused: [] });
       expect(content.length).toBeLessThan(mostBytes / 10);
+    });
+
+    test('[property] an answer about health never reaches an address or a file; an old link that holds one opens with the rest and says so', () => {
+      for (const name of keys.filter((key) => !isWritten(key))) {
+        const field = calculator.fields[name];
+        if (!field || field.control.kind !== 'choice') throw new Error(name);
+        for (const text of field.control.options) {
+          const state = { ...startState(calculator), [name]: text };
+          expect(toAddress(calculator, state)).toBe('');
+          expect(writeMarkFile(calculator, state)).not.toContain(`"${field.key}"`);
+          const { state: opened, refused } = fromAddress(calculator, `${field.key}=${text}`);
+          expect(opened).toEqual(startState(calculator));
+          expect(refused).toEqual([{ key: field.key, text, refusal: { code: 'never-kept' } }]);
+          expect(refused.map(({ refusal }) => refusalSentence('Skin', refusal))).toEqual([
+            'Skin: this is asked anew each time. It is never kept in a link or a file, so answer it here.',
+          ]);
+        }
+      }
     });
 
     test('[hand] limits refuse just outside and accept the ends, in words that say what is accepted', () => {
