@@ -13,15 +13,15 @@ import type { CoverSeen } from '#words/coverTheOldShape.ts';
  */
 export type SidePaths = Readonly<{ old: string; out: string; planned: string; moves: string }>;
 /**
- * Both sides where they are, and each larger, its middle at (0, 0). Made with the plan, so that a lesson
- * loads no geometry.
+ * Both sides where they are, and each larger, its middle at (0, 0). The first is made at build, so that a
+ * lesson loads no geometry before a mark moves.
  */
 export type CoverPaths = Readonly<Record<Side, Readonly<{ there: SidePaths; larger: SidePaths }>>>;
 
 const largerTimes = 2.6;
 
-/** The drawing of one state and its plan. */
-export function coverPaths(state: CoverState, cover: CoverSeen): CoverPaths {
+/** The drawing of one state and its plan; until there is one, of the marks as they stand. */
+export function coverPaths(state: CoverState, cover?: CoverSeen): CoverPaths {
   const side = (name: Side) => {
     const { frontTop, tail, archTop } = browOf(state, 'planned', name);
     const middle = { uMm: (frontTop.uMm + tail.uMm) / 2, vMm: (archTop.vMm + tail.vMm) / 2 + 1 };
@@ -35,7 +35,7 @@ export function coverPaths(state: CoverState, cover: CoverSeen): CoverPaths {
 
 function sidePaths(
   state: CoverState,
-  cover: CoverSeen,
+  cover: CoverSeen | undefined,
   side: Side,
   times: number,
   from: FacePoint,
@@ -46,10 +46,10 @@ function sidePaths(
   const closed = (corners: readonly FacePoint[]) => `M${corners.map(at).join('L')}Z`;
   const drawn = outlineOf(browOf(state, 'old', side));
   const marked = browOf(state, 'planned', side);
-  const plan = cover.ok ? cover.plan.brows[side] : marked;
+  const plan = cover?.ok ? cover.plan.brows[side] : marked;
   return {
     old: drawn.ok ? closed(spreadShape(drawn, state.spread)) : '',
-    out: cover.ok ? cover.sides[side].outside.pieces.map(closed).join('') : '',
+    out: cover?.ok ? cover.sides[side].outside.pieces.map(closed).join('') : '',
     planned: plannedPath(plan, at),
     moves: browMarks
       .filter((mark) => Math.abs(plan[mark].vMm - marked[mark].vMm) > shownFromMm)

@@ -14,3 +14,6 @@ export const freeWords = {
   right: 'the right side only',
   left: 'the left side only',
 } as const;
+
+/** While marks are newer than their answer. */
+export const beingWorkedOut = 'The plan for these marks is being worked out.';

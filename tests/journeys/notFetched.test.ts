@@ -79,7 +79,16 @@ const parts: readonly Part[] = [
     keeps: /frontTopR=/,
   },
   {
-    file: 'coverTold',
+    file: 'askCoverWorker',
+    address: '/calculators/cover-the-old-shape/',
+    ask: step,
+    what: 'The planner',
+    where: says,
+    works: /\d/,
+    keeps: /old/,
+  },
+  {
+    file: 'coverPaths',
     address: '/calculators/cover-the-old-shape/',
     ask: step,
     what: 'The planner',

@@ -8,12 +8,13 @@ import {
 } from '#calculators/coverFields.ts';
 import { CoverOverlay } from '#components/pictures/CoverOverlay.tsx';
 import { onDemand } from '#components/site/onDemand.ts';
-import { freeWords, oldSkinWords, shapeWords } from '#words/coverLabels.ts';
+import { beingWorkedOut, freeWords, oldSkinWords, shapeWords } from '#words/coverLabels.ts';
 import { browMarkWords, capital } from '#words/marks.ts';
 import { fixed } from '#words/number.ts';
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { ChoiceBox } from '../fields/ChoiceBox.tsx';
+import type { CoverPaths } from '#components/pictures/coverPaths.ts';
 import type { CoverTold } from './coverTold.ts';
 import { type CoverTablesOf, LaterCoverTables } from './LaterCoverTables.tsx';
 import { coverView } from './coverView.ts';
@@ -24,6 +25,7 @@ import { NumberBox } from '../fields/NumberBox.tsx';
 import { rounded, useCalculator } from '../frame/useCalculator.ts';
 import { useKept } from '../lazy/useKept.ts';
 import { useLater } from '../lazy/useLater.ts';
+import { useSums } from '../lazy/useSums.tsx';
 
 const labels = {
   spread: 'Spread since',
@@ -61,7 +63,16 @@ const groups = (['planned', 'old'] as const).flatMap((shape) =>
 const markOf = (key: string) => coverMarks.find((mark) => mark.key === key);
 const optionsOf = (words: Readonly<Record<string, string>>) =>
   Object.entries(words).map(([value, label]) => ({ value, label }));
-const load = onDemand(async () => (await import('./coverTold.ts')).tellCover);
+const load = onDemand(async () => (await import('../workers/askCoverWorker.ts')).askCoverWorker);
+/** Draws the marks as they stand, while their plan is worked out; a state once. */
+const loadDrawing = onDemand(async () => {
+  const { coverPaths } = await import('#components/pictures/coverPaths.ts');
+  let drawn: Readonly<{ state: CoverState; paths: CoverPaths }> | undefined;
+  return (state: CoverState): CoverPaths => {
+    if (drawn?.state !== state) drawn = { state, paths: coverPaths(state) };
+    return drawn.paths;
+  };
+});
 
 type Props = Readonly<{
   id?: string;
@@ -73,8 +84,8 @@ type Props = Readonly<{
 }>;
 
 /**
- * Cover of the old shape: the island. The first plan is made at build; the planner is fetched at the first
- * change.
+ * Cover of the old shape: the island. The first plan is made at build; later ones are worked out beside the
+ * page. The drawing follows the marks at once, and no plan stands beside marks that are newer than it.
  */
 export function CoverTheOldShape({
   id = 'cover',
@@ -84,12 +95,14 @@ export function CoverTheOldShape({
   legend,
   children,
 }: Props) {
-  const desk = useCalculator(coverFields, nameOf);
+  const drawing = useSums(coverFields, start.paths, loadDrawing);
+  const desk = useCalculator(drawing.calculator, nameOf);
   const { state } = desk;
   const {
     result: { cover: result, says, caution, paths },
     is,
   } = useLater<CoverState, CoverTold>(state, start, load);
+  const isFresh = is === 'fresh';
   useKept(desk, is === 'missing');
   const [isOpen, setIsOpen] = useState(open);
   const [active, setActive] = useState<CoverKey>('oldArchTopR');
@@ -122,15 +135,15 @@ export function CoverTheOldShape({
       onType={(text) => desk.type(name, text)}
     />
   );
-  const isMissing = is === 'missing';
+  const isMissing = is === 'missing' || drawing.isMissing;
   return (
     <Frame
       tall
       desk={desk}
       id={id}
       address="/calculators/cover-the-old-shape/"
-      says={says}
-      caution={caution}
+      says={isFresh ? says : { answer: beingWorkedOut, doubt: '' }}
+      caution={isFresh ? caution : undefined}
       missing={isMissing && 'The planner'}
       picture={
         <>
@@ -152,12 +165,13 @@ export function CoverTheOldShape({
               <CoverOverlay
                 id={id}
                 state={state}
-                paths={paths}
+                paths={isFresh ? paths : desk.result}
                 shape={shape}
                 side={chosen?.side ?? 'right'}
               />
             </MarkStage>
           </div>
+          {drawing.watch(state)}
           {legend}
         </>
       }
@@ -199,7 +213,7 @@ export function CoverTheOldShape({
               </div>
               {result.ok && (
                 <p class="hint plain">
-                  Your reading error asks for a margin of {fixed(result.askedMarginMm, 2)} mm.
+                  Your reading error asks for a margin of {isFresh ? fixed(result.askedMarginMm, 2) : '…'} mm.
                 </p>
               )}
               <div class="mark-two">
@@ -216,8 +230,8 @@ export function CoverTheOldShape({
         open={open}
         onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}
       >
-        <summary>The plan, mark by mark</summary>
-        <div class="tables">
+        <summary>The plan, mark by mark{is === 'late' && ', being worked out'}</summary>
+        <div class={isFresh ? 'tables' : 'tables late'} aria-busy={is === 'late'}>
           {result.ok &&
             !isMissing &&
             (Tables ? (

@@ -9,11 +9,12 @@ export type Later<R> = Readonly<{ result: R; is: 'fresh' | 'late' | 'missing' }>
 /**
  * A sum whose code is fetched at the first change. Until then the result made at build stands, so the first
  * render equals the server's. Answers come in the order of the states; an older one never replaces a newer.
+ * A state that was overtaken may be answered with nothing.
  */
 export function useLater<S, R>(
   state: S,
   start: R,
-  load: () => Promise<(state: S) => R | Promise<R>>,
+  load: () => Promise<(state: S) => R | Promise<R | undefined>>,
 ): Later<R> {
   const [later, setLater] = useState<Later<R>>({ result: start, is: 'fresh' });
   const first = useRef(state);

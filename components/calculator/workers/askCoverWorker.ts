@@ -1,0 +1,11 @@
+import type { CoverState } from '#calculators/coverFields.ts';
+import type { CoverTold } from '../cover/coverTold.ts';
+import { askBeside } from './askBeside.ts';
+import { askLatest } from './askLatest.ts';
+
+/** The plan of the last state asked about, worked out beside the page. */
+export const askCoverWorker = askLatest(
+  askBeside<CoverState, CoverTold>(
+    () => new Worker(new URL('./coverWorker.ts', import.meta.url), { type: 'module' }),
+  ),
+);
