@@ -1,5 +1,8 @@
-import { expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { askLatest } from '#components/calculator/workers/askLatest.ts';
+
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
 
 /** Somebody who answers when told to. */
 function slowly() {
@@ -13,30 +16,52 @@ function slowly() {
   };
   const tell = async (isRight = true) => {
     answers.shift()?.(isRight);
-    await new Promise((done) => setTimeout(done, 0));
+    await vi.advanceTimersByTimeAsync(0);
   };
-  return { asked, tell, latest: askLatest(ask) };
+  return { asked, tell, latest: askLatest(ask, 100) };
 }
 
-test('[hand] one question is out at a time; of five the first and the last are asked, the others come back empty', async () => {
+test('[hand] nothing is asked until 100 ms have passed without a newer question', async () => {
   const { asked, tell, latest } = slowly();
-  const answers = [1, 2, 3, 4, 5].map(latest);
+  const answers = [1, 2, 3].map((state) => {
+    vi.advanceTimersByTime(99);
+    return latest(state);
+  });
+  expect(asked).toEqual([]);
+  expect(await Promise.all(answers.slice(0, 2))).toEqual([undefined, undefined]);
+  vi.advanceTimersByTime(99);
+  expect(asked).toEqual([]);
+  vi.advanceTimersByTime(1);
+  expect(asked).toEqual([3]);
+  await tell();
+  expect(await answers[2]).toBe('of 3');
+});
+
+test('[hand] one question is out at a time: what comes meanwhile waits for its answer and for its own 100 ms', async () => {
+  const { asked, tell, latest } = slowly();
+  const first = latest(1);
+  vi.advanceTimersByTime(100);
+  const [second, third] = [latest(2), latest(3)];
+  vi.advanceTimersByTime(100);
   expect(asked).toEqual([1]);
-  expect(await Promise.all(answers.slice(1, 4))).toEqual([undefined, undefined, undefined]);
+  expect(await second).toBeUndefined();
   await tell();
-  expect(asked).toEqual([1, 5]);
+  expect(asked).toEqual([1, 3]);
+  const fourth = latest(4);
   await tell();
-  expect([await answers[0], await answers[4]]).toEqual(['of 1', 'of 5']);
-  const later = latest(6);
-  expect(asked).toEqual([1, 5, 6]);
+  expect(asked).toEqual([1, 3]);
+  vi.advanceTimersByTime(100);
+  expect(asked).toEqual([1, 3, 4]);
   await tell();
-  expect(await later).toBe('of 6');
+  expect(await Promise.all([first, third, fourth])).toEqual(['of 1', 'of 3', 'of 4']);
 });
 
 test('[hand] a question that fails is rejected, and the one that waits is asked all the same', async () => {
   const { asked, tell, latest } = slowly();
-  const [first, second] = [latest(1), latest(2)];
-  const failed = first.catch((reason: unknown) => String(reason));
+  const failed = latest(1).catch((reason: unknown) => String(reason));
+  vi.advanceTimersByTime(100);
+  const second = latest(2);
+  vi.advanceTimersByTime(100);
   await tell(false);
   expect(await failed).toBe('Error: gone');
   expect(asked).toEqual([1, 2]);

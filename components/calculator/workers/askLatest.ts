@@ -1,23 +1,36 @@
 /**
- * Asks one question at a time. Of the questions that come while one is out only the last is asked after it;
- * those it overtook come back empty.
+ * Asks once nothing new has come for so many ms, and one question at a time: of the questions that come
+ * meanwhile only the last is asked. Those it overtook come back empty.
  */
-export function askLatest<S, R>(ask: (state: S) => Promise<R>): (state: S) => Promise<R | undefined> {
+export function askLatest<S, R>(
+  ask: (state: S) => Promise<R>,
+  stillMs: number,
+): (state: S) => Promise<R | undefined> {
   let isOut = false;
+  let timer: ReturnType<typeof setTimeout> | undefined;
   let next: Readonly<{ go: () => void; drop: () => void }> | undefined;
   const onward = () => {
-    isOut = next !== undefined;
-    next?.go();
-    next = undefined;
+    if (isOut || timer !== undefined || !next) return;
+    const { go } = next;
+    [next, isOut] = [undefined, true];
+    go();
+  };
+  const back = () => {
+    isOut = false;
+    onward();
+  };
+  const still = () => {
+    timer = undefined;
+    onward();
   };
   return (state) =>
     new Promise((resolve, reject) => {
-      const go = () => void ask(state).then(resolve, reject).finally(onward);
       next?.drop();
-      if (isOut) next = { go, drop: () => resolve(undefined) };
-      else {
-        isOut = true;
-        go();
-      }
+      next = {
+        go: () => void ask(state).then(resolve, reject).finally(back),
+        drop: () => resolve(undefined),
+      };
+      clearTimeout(timer);
+      timer = setTimeout(still, stillMs);
     });
 }
