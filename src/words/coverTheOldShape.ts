@@ -5,7 +5,7 @@ import type { NoOldShape } from '#lib/mapping/plan/oldShape.ts';
 import type { Outside } from '#lib/mapping/plan/outsideOf.ts';
 import type { CorrectionPlan, OldSkin } from '#lib/mapping/plan/planCorrections.ts';
 import { oldSkinWords } from './coverLabels.ts';
-import { heldByWords, markName, moveWords, outsideWords } from './coverPlan.ts';
+import { coverAreaWords, heldByWords, markName, moveWords, outsideWords } from './coverPlan.ts';
 import { listed, type Says } from './midline.ts';
 import { fixed, signed } from './number.ts';
 import { outlineFaultWords } from './outlineAndCover.ts';
@@ -71,9 +71,7 @@ function unevenWords({ remainingMm, remainingHalfMm }: CorrectionPlan): string {
   return `The two sides stay uneven: the ${remainingMm[worst] > 0 ? 'left' : 'right'} ${markName(worst)} stands ${fixed(Math.abs(remainingMm[worst]))} mm higher${uneven.length > 1 ? ', and more below' : ''}. `;
 }
 
-/** Small areas keep their tenth: 0.4 mm² is not nothing. */
-const areaWords = (mm2: number): string => `${fixed(mm2, mm2 < smallAreaMm2 ? 1 : 0)} mm² in all`;
-const smallAreaMm2 = 10;
+const areaWords = (mm2: number): string => `${coverAreaWords(mm2)} mm² in all`;
 
 const grownBy = (growth: Growth | undefined): string =>
   growth ? `${signed(growth.thicknessMm)} mm, ${signed(100 * growth.share, 0)} %` : 'nothing to compare';

@@ -14,7 +14,7 @@ import { startState } from '#calculators/startState.ts';
 import { wideNoseFace } from '#lib/face/wideNoseFace.ts';
 import { frontAndTailSays } from '#words/frontAndTail.ts';
 import { outlineSays } from '#words/outlineAndCover.ts';
-import { moveWords } from '#words/coverPlan.ts';
+import { coverAreaWords, moveWords } from '#words/coverPlan.ts';
 import { coverCaution, coverSays } from '#words/coverTheOldShape.ts';
 import { levelLineSays } from '#words/levelLine.ts';
 import { poseCaution, poseSays } from '#words/pose.ts';
@@ -151,6 +151,18 @@ test('[hand] cover of the old shape opens on the ferry pilot: 1.8 mm above the r
   expect(moveWords({ byMm: 1.04, halfMm: 0.51, isLeft: false })).toBe('raise 1.0 mm (± 0.5)');
   expect(moveWords({ byMm: -0.6, halfMm: 0.5, isLeft: false })).toBe('lower 0.6 mm (± 0.5)');
   expect(moveWords({ byMm: 0.2, halfMm: 0.5, isLeft: true })).toBe('leave');
+});
+
+test('[hand] an area that is not nothing is never printed as nothing', () => {
+  expect([0, 0.01, 0.04, 0.05, 0.4, 9.94, 12.4].map(coverAreaWords)).toEqual([
+    '0.0',
+    'less than 0.1',
+    'less than 0.1',
+    '0.1',
+    '0.4',
+    '9.9',
+    '12',
+  ]);
 });
 
 test('[hand] cover: the skin is asked anew, whatever an old link says, and the rest of that link is read', () => {

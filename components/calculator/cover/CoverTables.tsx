@@ -1,7 +1,7 @@
 import { browMarks } from '#lib/mapping/marks/markSet.ts';
-import { growthWords, heldByWords, moveWords, outsideWords } from '#words/coverPlan.ts';
+import { coverAreaWords, growthWords, heldByWords, moveWords, outsideWords } from '#words/coverPlan.ts';
 import { browMarkWords, capital } from '#words/marks.ts';
-import { fixed, signed } from '#words/number.ts';
+import { signed } from '#words/number.ts';
 import type { CoverTablesProps } from './LaterCoverTables.tsx';
 
 const sides = ['right', 'left'] as const;
@@ -56,7 +56,7 @@ export function CoverTables({ plan, sides: seen }: CoverTablesProps) {
           <tr>
             <th scope="row">Stays outside, mm²</th>
             {sides.map((side) => (
-              <td key={side}>{fixed(seen[side].outside.areaMm2)}</td>
+              <td key={side}>{coverAreaWords(seen[side].outside.areaMm2)}</td>
             ))}
           </tr>
           <tr>
