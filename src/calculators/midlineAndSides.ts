@@ -1,4 +1,6 @@
 import type { MarkSet } from '#lib/mapping/marks/markSet.ts';
+import { mirrorMarksOf } from '#lib/mapping/marks/mirrorMarks.ts';
+import { hasRivalMidline } from '#lib/mapping/midline/rivalMidline.ts';
 import {
   type FaceReading,
   type NoFaceReading,
@@ -27,8 +29,15 @@ export function choicesOf({ level, error, readings, judged }: MidlineAndSidesSta
   };
 }
 
+/** A reading, and whether a second midline fits its marks about as well. */
+export type FaceRead = FaceReading & Readonly<{ hasRivalMidline: boolean }>;
+
 /** One set of marks: midline, roll, which marks are trusted, left against right for ten numbers. */
-export const midlineAndSides: Calculator<MidlineAndSidesState, FaceReading | NoFaceReading> = {
+export const midlineAndSides: Calculator<MidlineAndSidesState, FaceRead | NoFaceReading> = {
   ...midlineAndSidesFields,
-  solve: (state) => readFace(readingOf(state), choicesOf(state)),
+  solve: (state) => {
+    const marks = readingOf(state);
+    const reading = readFace(marks, choicesOf(state));
+    return reading.ok ? { ...reading, hasRivalMidline: hasRivalMidline(mirrorMarksOf(marks)) } : reading;
+  },
 };

@@ -87,8 +87,14 @@ function realOnes(brows: ShownReading['brows']): readonly { text: string; size: 
   });
 }
 
+/** Said where another midline fits about equally well. */
+const rivalSays =
+  'Two midlines fit about equally well: read the marks of the face again before you trust one.';
+
 /** What the figure of midline and sides says about one reading. */
-export function midlineSays(reading: ShownReading | NoFaceReading): Says {
+export function midlineSays(
+  reading: (ShownReading & Readonly<{ hasRivalMidline?: boolean }>) | NoFaceReading,
+): Says {
   if (!reading.ok) return refusedReading(reading);
   const lean = leanSentence(reading.rollDeg);
   const untrusted = untrustedNames(reading.notTrusted);
@@ -102,7 +108,7 @@ export function midlineSays(reading: ShownReading | NoFaceReading): Says {
       ? 'No difference is shown to be real.'
       : `${capital(real[0]?.text ?? '')}.${real.length > 1 ? ` ${real.length - 1} more ${real.length === 2 ? 'difference is' : 'differences are'} real: see All numbers.` : ' No other is shown to be real.'}`;
   return {
-    answer: `${lean}. ${trust}`,
+    answer: `${lean}. ${trust}${reading.hasRivalMidline === true ? ` ${rivalSays}` : ''}`,
     doubt: `${others}${real.length === 0 ? ' That is not the same as equal.' : ''}`,
   };
 }

@@ -22,6 +22,16 @@ test('[hand] the answer of the lesson stands without touching anything: nose not
   expect(doubt).toMatch(/left arch stands 1\.\d mm higher/);
 });
 
+test('[hand] a second midline that fits about as well is said once, after what is trusted; the first face has none', () => {
+  const reading = midlineAndSides.solve(startState(midlineAndSides));
+  if (!reading.ok) throw new Error(reading.reason);
+  expect(reading.hasRivalMidline).toBe(false);
+  expect(midlineSays(reading).answer).not.toContain('Two midlines');
+  expect(midlineSays({ ...reading, hasRivalMidline: true }).answer).toMatch(
+    /Not trusted: .*\. Two midlines fit about equally well: read the marks of the face again before you trust one\.$/,
+  );
+});
+
 test('[hand] readings that were not taken alike are refused, each with its own reason', () => {
   const start = startState(midlineAndSides);
   const changed = [{ pose: 'raised' }, { posture: 'lying' }, { skin: 'swollen' }] as const;
