@@ -57,12 +57,11 @@ export function outsideWords(
 }
 const shownFromMm = 0.05;
 
-/** An area without its unit: small ones keep their tenth, and what is not nothing is never printed as 0. */
-export function coverAreaWords(mm2: number): string {
+/** An area without its unit: below `wholeFromMm2` with its tenth, and what is not nothing is never printed as 0. */
+export function coverAreaWords(mm2: number, wholeFromMm2 = 10): string {
   if (mm2 > 0 && mm2 < 0.05) return 'less than 0.1';
-  return fixed(mm2, mm2 < smallAreaMm2 ? 1 : 0);
+  return fixed(mm2, mm2 < wholeFromMm2 ? 1 : 0);
 }
-const smallAreaMm2 = 10;
 
 /** "right +1.0 mm, +48 mm², +24 %" */
 export function growthWords(growth: Growth | undefined): string {

@@ -154,7 +154,7 @@ test('[hand] cover of the old shape opens on the ferry pilot: 1.8 mm above the r
 });
 
 test('[hand] an area that is not nothing is never printed as nothing', () => {
-  expect([0, 0.01, 0.04, 0.05, 0.4, 9.94, 12.4].map(coverAreaWords)).toEqual([
+  expect([0, 0.01, 0.04, 0.05, 0.4, 9.94, 12.4].map((mm2) => coverAreaWords(mm2))).toEqual([
     '0.0',
     'less than 0.1',
     'less than 0.1',

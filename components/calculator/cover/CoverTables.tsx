@@ -56,7 +56,7 @@ export function CoverTables({ plan, sides: seen }: CoverTablesProps) {
           <tr>
             <th scope="row">Stays outside, mm²</th>
             {sides.map((side) => (
-              <td key={side}>{coverAreaWords(seen[side].outside.areaMm2)}</td>
+              <td key={side}>{coverAreaWords(seen[side].outside.areaMm2, Infinity)}</td>
             ))}
           </tr>
           <tr>
