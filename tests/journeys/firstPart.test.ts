@@ -167,7 +167,7 @@ withBrowsers('the first part of a figure', ({ open, site }) => {
     async (_, address, box, keys) => {
       const { page, faults, letGo } = await openHeld(address);
       await focusOn(page, box);
-      for (const key of keys) await page.keyboard.press(key === ' ' ? 'Space' : '2');
+      await page.keyboard.type(keys);
       await page.keyboard.press('Enter');
       await letGo();
       await page.waitForSelector(keys === '' ? '.problem .field-error' : '.problem :is(.fb, .fb-right)');
