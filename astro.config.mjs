@@ -5,6 +5,7 @@ import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { bundleScript } from './src/build/bundleScript.ts';
 import { bundlerJsx } from './src/build/bundlerJsx.ts';
 import { drawnAtBuild } from './src/build/drawnAtBuild.ts';
 import { formulaBoxes } from './src/build/formulaBoxes.ts';
@@ -12,13 +13,15 @@ import { house } from './src/build/house.ts';
 import { plainImports } from './src/build/plainImports.ts';
 import { scriptHash } from './src/build/scriptHash.ts';
 import { sharedChunks } from './src/build/sharedChunks.ts';
-import { themeScript } from './src/build/themeScript.ts';
 import { tieNumbers } from './src/build/tieNumbers.ts';
 import { withoutFacades } from './src/build/withoutFacades.ts';
 import { withoutSignals } from './src/build/withoutSignals.ts';
 
 // No usage reports leave this machine.
 process.env.ASTRO_TELEMETRY_DISABLED = '1';
+
+/** Stands in every page, so the content policy names it by its hash. */
+const firstScript = await bundleScript(new URL('components/site/first.ts', import.meta.url));
 
 export default defineConfig({
   site: 'https://tautline.example',
@@ -36,6 +39,7 @@ export default defineConfig({
   },
   integrations: [preact(), mdx(), sitemap(), house()],
   vite: {
+    define: { firstScript: JSON.stringify(firstScript) },
     plugins: [bundlerJsx(), drawnAtBuild(), plainImports(), withoutFacades(), withoutSignals()],
     build: {
       rolldownOptions: {
@@ -61,7 +65,7 @@ export default defineConfig({
       ],
       styleDirective: { resources: ["'self'"] },
       // The search index is WebAssembly, compiled in the page when a reader asks for it.
-      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"], hashes: [scriptHash(themeScript)] },
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"], hashes: [scriptHash(firstScript)] },
     },
   },
 });

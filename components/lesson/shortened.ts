@@ -1,5 +1,5 @@
 /** More digits than any picture or sentence shows. */
-const digits = 6;
+const digits = 5;
 
 function shorten(part: object): void {
   for (const [key, value] of Object.entries(part)) {
@@ -11,7 +11,7 @@ function shorten(part: object): void {
 }
 
 /**
- * A copy of an answer with its numbers to six digits. It is sent with the page: the eleven digits more of a
+ * A copy of an answer with its numbers to five digits. It is sent with the page: the twelve digits more of a
  * number could not be packed, and nobody sees them.
  */
 export function shortened<T extends object>(answer: T): T {

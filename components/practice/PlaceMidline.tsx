@@ -86,6 +86,7 @@ export default function PlaceMidline({
         <div class="side">
           <form
             class="place-fields js-only no-print"
+            method="dialog"
             autocomplete="off"
             onSubmit={(event) => {
               event.preventDefault();
@@ -154,6 +155,7 @@ export default function PlaceMidline({
       </div>
       <form
         class="place-which js-only no-print"
+        method="dialog"
         autocomplete="off"
         onSubmit={(event) => {
           event.preventDefault();

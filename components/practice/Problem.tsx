@@ -101,6 +101,7 @@ export function Problem<G>(props: Bound<G> & ProblemSettings) {
           <form
             class="js-only"
             method="dialog"
+            data-early={!inSet || undefined}
             onSubmit={(event) => {
               event.preventDefault();
               act.check();

@@ -22,6 +22,7 @@ export function SheetDesk({ paper, refused, notice, missing, boxes, links, child
       <div class="no-print">{refused}</div>
       <form
         class="sheet-boxes js-only no-print"
+        method="dialog"
         autocomplete="off"
         onSubmit={(event) => event.preventDefault()}
       >

@@ -1,6 +1,8 @@
+import { sayComing } from './coming.ts';
 import { keepOffline } from './offline.ts';
 import { switchTheme } from './switchTheme.ts';
 
+sayComing();
 keepOffline();
 
 for (const button of document.querySelectorAll('[data-theme-switch]'))
@@ -28,10 +30,9 @@ document.addEventListener('keydown', (event) => {
   openSearch();
 });
 
-for (const menu of document.querySelectorAll<HTMLDetailsElement>('details.menu')) {
-  menu.addEventListener('keydown', (event) => {
-    if (event.key !== 'Escape') return;
-    menu.open = false;
-    menu.querySelector('summary')?.focus();
-  });
-}
+const menu = document.querySelector<HTMLDetailsElement>('details.menu');
+menu?.addEventListener('keydown', (event) => {
+  if (event.key !== 'Escape') return;
+  menu.open = false;
+  menu.querySelector('summary')?.focus();
+});

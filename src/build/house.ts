@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { bundleScript } from './bundleScript.ts';
 import { eachBuiltPage, filesUnder } from './builtPages.ts';
 import { faultsIn, gates } from './gates/index.ts';
 import { narrowed, writePolicy } from './narrowPolicy.ts';
@@ -54,6 +55,11 @@ export function house(): AstroIntegration {
             yield page;
           }
         }
+        // Before the gates: what the first script of every page names has to be there.
+        writeFileSync(
+          join(folder, 'again.js'),
+          await bundleScript(new URL('../../components/site/again.ts', import.meta.url)),
+        );
         const site = { origin, files: new Set(filesUnder(folder)) };
         const faults = faultsIn(read(), site);
         for (const line of faults.slice(0, mostShown)) logger.error(line);

@@ -4,11 +4,24 @@ import type { Plugin } from 'vite';
 const helperFile = /(?:^|\/)fetch\.[\w-]+\.js$/;
 const helperImport = /import\s*\{\s*(?:\w+ as )?([\w$]+)\s*\}\s*from\s*["']\.\/fetch\.[\w-]+\.js["'];?/;
 
+/** The calls of that helper: around a bare import(), or around one that picks what is used of it. */
+const callsOf = (helper: string): RegExp =>
+  new RegExp(
+    String.raw`(?<![\w$.])${helper.replaceAll('$', String.raw`\$`)}\((?:\(\)=>|async\(\)=>\{let\{[\w$:,]+\}=await )(import\([^()]*\))(?:;return\{[\w$:,]+\}\})?,\[\]\)`,
+    'g',
+  );
+
+/** A script without its line that asks for the helper, and with a plain import() where the helper was called. */
+function withoutHelper(code: string): string {
+  const [line, helper] = helperImport.exec(code) ?? [];
+  if (line === undefined || helper === undefined) return code;
+  return code.replace(line, () => '').replace(callsOf(helper), '$1');
+}
+
 /**
  * Parts fetched on demand here never bring style sheets of their own, so the bundler's preload helper (1 kB
  * on every page) and its lists of what to fetch beside each part have nothing to do: a plain import() is
- * enough. What is left of the helper is one word, written where it is used: a file of 48 bytes would cost
- * every page a request.
+ * enough. What is left of the helper would cost every page a request, so its calls go, too.
  */
 export function plainImports(): Plugin {
   return {
@@ -26,7 +39,12 @@ export function plainImports(): Plugin {
         for (const [file, part] of Object.entries(bundle)) {
           if (helperFile.test(file)) delete bundle[file];
           else if (part.type === 'chunk') {
-            part.code = part.code.replace(helperImport, 'const $1=e=>e();');
+            part.code = withoutHelper(part.code);
+            // A call of another shape would ask for what is no longer there.
+            if (/,\[\]\)/.test(part.code) && /await import\([^()]*\);return\{/.test(part.code))
+              throw new Error(
+                `${file}: the bundler calls its preload helper in a way that is not known here.`,
+              );
             part.imports = part.imports.filter((name) => !helperFile.test(name));
           }
         }

@@ -15,6 +15,8 @@ export type Journey = Readonly<{
   name: BrowserName;
   open: (width?: number, height?: number) => Promise<WatchedPage>;
   site: () => Site;
+  /** For a journey that needs tabs of its own, or a site that changes. */
+  browser: () => Browser;
 }>;
 
 /**
@@ -41,6 +43,7 @@ export function withBrowsers(
     journeys({
       name,
       site: () => site,
+      browser: () => browser,
       open: (width, height) => openPage(browser, site.origin, width, height),
     });
   });

@@ -24,7 +24,7 @@ export type WatchedPage = Readonly<{ page: Page; faults: string[] }>;
 
 /** Opens a tab that watches itself. `allowed` is the one origin it may talk to. */
 export async function openPage(
-  browser: Browser,
+  browser: Pick<Browser, 'newPage'>,
   allowed: string,
   width = 1280,
   height = 900,

@@ -22,6 +22,8 @@ part
   ?.querySelector('[data-save]')
   ?.addEventListener('click', () => files().then(({ saveMarks }) => saveMarks(say), sayMissing));
 part?.querySelector('[data-open]')?.addEventListener('click', () => chooser?.click());
+for (const button of part?.querySelectorAll('button') ?? []) button.disabled = false;
+delete part?.dataset['waits'];
 chooser?.addEventListener('change', () => {
   const [chosen] = chooser.files ?? [];
   // The same file can be chosen again after it was changed.

@@ -16,7 +16,10 @@ export function startPhoto(part: HTMLElement): void {
       return part.dataset['photo'] ?? '';
     }
   };
-  part.querySelector('button')?.addEventListener('click', () => chooser.click());
+  const button = part.querySelector('button');
+  button?.addEventListener('click', () => chooser.click());
+  if (button) button.disabled = false;
+  delete part.dataset['waits'];
   chooser.addEventListener('change', async () => {
     const [file] = chooser.files ?? [];
     // The same file can be chosen again after it was changed.

@@ -32,7 +32,7 @@ export function PinRow({ id, pin, xMm, draft, onType, onStep }: Props) {
     </button>
   );
   return (
-    <div class="pin-row">
+    <div class="pin-row" data-early>
       <NumberBox
         id={id}
         label={words.across[pin]}

@@ -1,8 +1,11 @@
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 
-/** The offline worker and what it imports as one classic script, which every browser starts as a worker. */
-export async function bundleWorker(): Promise<string> {
+/**
+ * A file of ours and what it imports as one classic script, small: for the offline worker, which every browser
+ * starts so, and for what stands within the pages.
+ */
+export async function bundleScript(entry: URL): Promise<string> {
   const built = await build({
     configFile: false,
     publicDir: false,
@@ -10,16 +13,12 @@ export async function bundleWorker(): Promise<string> {
     define: { 'process.env.NODE_ENV': '"production"' },
     build: {
       write: false,
-      lib: {
-        entry: fileURLToPath(new URL('offlineWorker.ts', import.meta.url)),
-        formats: ['iife'],
-        name: 'offlineWorker',
-      },
+      lib: { entry: fileURLToPath(entry), formats: ['iife'], name: 'ours' },
     },
   });
   const parts = [built].flat().flatMap((made) => ('output' in made ? made.output : []));
   const [script] = parts;
   if (parts.length !== 1 || script?.type !== 'chunk')
-    throw new Error('The offline worker did not become one script.');
-  return script.code;
+    throw new Error(`${entry.pathname} did not become one script.`);
+  return script.code.trim();
 }
