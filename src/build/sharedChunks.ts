@@ -55,6 +55,7 @@ const together = {
     'components/calculator/fields/moveMarks.ts',
     'components/calculator/fields/useGrip.ts',
     'components/calculator/frame/Shell.tsx',
+    'components/calculator/frame/useSettled.ts',
     'components/calculator/lazy/useSums.tsx',
     'src/calculators/marks.ts',
     'src/words/facePairs.ts',

@@ -5,6 +5,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { notFetched } from '#words/fetching.ts';
 import { pullWords } from '#words/pull.ts';
+import { onDemand } from '#components/site/onDemand.ts';
 import { StepBack } from '../fields/StepBack.tsx';
 import type {} from './askDesk.ts';
 import type { MendedNotice } from '../mendedNotice.tsx';
@@ -33,6 +34,8 @@ type Props<S extends State, R> = Readonly<{
   mended?: MendedNotice | undefined;
   children?: ComponentChildren;
 }>;
+
+const stay = onDemand(() => import('./stayInView.ts'));
 
 /**
  * The frame of every calculator: refused parts of a link, picture, fields, sentence, copy link, print, start
@@ -64,7 +67,21 @@ export function Frame<S extends State, R>({
     />
   );
   return (
-    <div class="calculator" id={id} onAskDesk={({ detail: take }) => take(desk)} onFocusOut={desk.hold.letGo}>
+    <div
+      class="calculator"
+      id={id}
+      onAskDesk={({ detail: take }) => take(desk)}
+      onFocusOut={desk.hold.letGo}
+      onFocusIn={({ currentTarget }) =>
+        void (
+          innerWidth < 761 &&
+          stay().then(
+            (by) => by.stayInView(currentTarget),
+            () => undefined,
+          )
+        )
+      }
+    >
       {mended?.box}
       {desk.refused}
       <div class={tall ? 'fig tall' : 'fig'}>

@@ -10,6 +10,7 @@ import { moveMarks } from '../fields/moveMarks.ts';
 import { MarkStage, type View } from '../fields/MarkStage.tsx';
 import { NumberBox } from '../fields/NumberBox.tsx';
 import { isPoint, rounded, useCalculator } from './useCalculator.ts';
+import { useSettled } from './useSettled.ts';
 
 /**
  * What a calculator adds to the shell: its words and its drawing. Fields, limits and addresses come from its
@@ -34,6 +35,8 @@ export type CalculatorFace<S extends State, R> = Readonly<{
   says: (result: R, state: S) => Readonly<{ answer: string; doubt: string }>;
   caution: (state: S) => string | undefined;
   missing?: string | false;
+  /** Where sums that come later stand: what they say changes with it. */
+  sums?: string;
 }>;
 
 type Props<S extends State, R> = Readonly<{
@@ -67,6 +70,7 @@ export function Shell<S extends State, R>({
   const desk = useCalculator(calculator, nameOf);
   const move = moveMarks(desk);
   const { state, result } = desk;
+  const { value: told, isBehind } = useSettled({ state, result }, [state, face.sums]);
   const named = (key: string) => listed.find((mark) => mark.key === key)?.key;
   const pick = (key: string) => setActive(named(key) ?? active);
   const at = (key: keyof S & string): PointMm => {
@@ -172,7 +176,9 @@ export function Shell<S extends State, R>({
         onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}
       >
         <summary>All numbers</summary>
-        <div class="tables">{!face.missing && tables(result, state, isOpen)}</div>
+        <div class="tables" aria-busy={isBehind}>
+          {!face.missing && tables(told.result, told.state, isOpen)}
+        </div>
       </details>
     </Frame>
   );

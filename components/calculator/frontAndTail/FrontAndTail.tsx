@@ -60,7 +60,7 @@ type Props = Readonly<{
  * Front and tail: the island. The sums are fetched at the first change; the still face comes in as children.
  */
 export function FrontAndTail({ id = 'placing', open = false, start, legend, children }: Props) {
-  const { calculator, isMissing, watch } = useSums(frontAndTailFields, start, fetchSums);
+  const { calculator, is, isMissing, watch } = useSums(frontAndTailFields, start, fetchSums);
   const face: CalculatorFace<FrontAndTailState, Placing | NoPlacing> = {
     ...words,
     calculator,
@@ -71,6 +71,7 @@ export function FrontAndTail({ id = 'placing', open = false, start, legend, chil
       </>
     ),
     missing: isMissing && 'What places front and tail',
+    sums: is,
   };
   return (
     <Shell

@@ -75,7 +75,7 @@ export function OutlineAndCover({
   legend,
   children,
 }: Props) {
-  const { calculator, isMissing, watch } = useSums(outlineAndCoverFields, start, fetchSums);
+  const { calculator, is, isMissing, watch } = useSums(outlineAndCoverFields, start, fetchSums);
   const face: CalculatorFace<OutlineAndCoverState, OutlineReport> = {
     ...words(options),
     calculator,
@@ -87,6 +87,7 @@ export function OutlineAndCover({
     ),
     says: outlineSays,
     missing: isMissing && 'What works out the outline',
+    sums: is,
   };
   return (
     <Shell
