@@ -165,8 +165,6 @@ const mayBeLonger: Readonly<Record<string, string>> = {
     'one form with its answer, to be made anew with the colour pages',
   'components/pictures/face/peopleOlder.ts': 'drawn people: data',
   'components/pictures/face/peopleYounger.ts': 'drawn people: data',
-  'components/practice/placeMidline/usePlaceMidline.ts':
-    'one state of one problem, to share its core with the other problems',
   'components/practice/useProblem.ts': 'one state of one problem, to share its core with the placed midline',
   'src/checks/colour/conversions.ts': 'rows of printed values',
   'src/checks/mapping/shape.ts': 'rows of printed values',

@@ -28,6 +28,9 @@ export const starts = {
   'why-it-healed-this-way': once(() =>
     calculators['why-it-healed-this-way'].solve(startState(calculators['why-it-healed-this-way'])),
   ),
+  'front-and-tail': once(() =>
+    calculators['front-and-tail'].solve(startState(calculators['front-and-tail'])),
+  ),
   'outline-and-cover': once(() =>
     calculators['outline-and-cover'].solve(startState(calculators['outline-and-cover'])),
   ),

@@ -2,7 +2,7 @@ import { limitVerdict } from '#lib/mapping/placing/limitVerdict.ts';
 import { frontAnchors } from '#lib/mapping/placing/anchorDistances.ts';
 import type { NoPlacing, Placing } from '#lib/mapping/placing/placeFrontAndTail.ts';
 import { tailLimitAtMm } from '#lib/mapping/placing/tailLine.ts';
-import type { FrontAndTailState } from '#calculators/frontAndTail.ts';
+import type { FrontAndTailState } from '#calculators/frontAndTailFields.ts';
 import { placingKeys } from '#calculators/wideNoseMarks.ts';
 import { fixed } from '#words/number.ts';
 

@@ -1,6 +1,8 @@
 import { ChoiceBox } from '#components/calculator/fields/ChoiceBox.tsx';
 import { MarkStage } from '#components/calculator/fields/MarkStage.tsx';
+import { StepBack } from '#components/calculator/fields/StepBack.tsx';
 import { fixed } from '#words/number.ts';
+import { pullWords } from '#words/pull.ts';
 import { pinWords, placeMidlineWords as words } from '#words/skills/placeMidline.ts';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
@@ -74,16 +76,24 @@ export default function PlaceMidline({
               marks={pins.map((pin) => ({ key: pin, point: { xMm: across[pin], yMm: pinHeightsMm[pin] } }))}
               active={active}
               activeLabel={pinWords(active, across[active])}
+              hold={act.hold}
               onPick={(key) => act.setActive(pinOf(key))}
               onMove={(key, { xMm }) => act.moveTo(pinOf(key), xMm)}
+              onStep={(key, { xMm }) => xMm !== 0 && act.moveBy(pinOf(key), xMm)}
             >
               {desk && given && judged && <desk.AnswerLines given={given} judged={judged} />}
               {desk && given && !judged && hasMarks && <desk.FaceMarks markSet={given.markSet} />}
               {!judged && <Thread across={across} />}
             </MarkStage>
           </div>
+          <div class="calc-tools pull no-print">
+            <p class="hint plain" role="status">
+              {act.stop || pullWords}
+            </p>
+            <StepBack undoes={act.undoes} onUndo={act.undo} resets="Reset the pins" onReset={act.reset} />
+          </div>
         </div>
-        <div class="side">
+        <div class="side" onFocusOut={act.hold.letGo}>
           <form
             class="place-fields js-only no-print"
             method="dialog"
@@ -103,7 +113,7 @@ export default function PlaceMidline({
                 onType={(text) => act.type(pin, text)}
                 onStep={(by) => {
                   act.setActive(pin);
-                  act.moveTo(pin, across[pin] + by);
+                  act.moveBy(pin, by);
                 }}
               />
             ))}

@@ -5,7 +5,7 @@ import { useCalculator } from '#components/calculator/frame/useCalculator.ts';
 import { onDemand } from '#components/site/onDemand.ts';
 import { libraryVersion } from '#lib/version.ts';
 import { practiceSheetWords as words, scaledFor, sheetFoot, sheetWords } from '#words/sheets.ts';
-import { placeMidlineWords } from '#words/skills/placeMidline.ts';
+import { practiceFaceLevels } from '#words/practiceFaces.ts';
 import type { ComponentChildren } from 'preact';
 import { BarCheck } from './BarCheck.tsx';
 import { PaperBoxes, paperName } from './PaperBoxes.tsx';
@@ -15,7 +15,7 @@ import { SheetPage } from './SheetPage.tsx';
 import { useDrawing } from './useDrawing.ts';
 
 const { title } = sheetWords['mapping-practice'];
-const levels = sheetLevels.map((value, i) => ({ value, label: placeMidlineWords.levels[i] ?? value }));
+const levels = sheetLevels.map((value, i) => ({ value, label: practiceFaceLevels[i] ?? value }));
 const nameOf = (key: string) => (key === 'seed' || key === 'level' ? words[key] : paperName(key));
 const fetchDrawing = onDemand(async () => (await import('./PracticeSheetDrawing.tsx')).PracticeSheetDrawing);
 

@@ -8,8 +8,7 @@ import { fileURLToPath } from 'node:url';
  *
  * `base`: every island. `fields`: every calculator. `marks`: marks that are moved in a picture. `problem`:
  * every problem; `draws`: chance from a
- * seed; `quantities`: typed numbers and days. `taken`: how a reading was taken, and
- * keys that count ahead; `measured`: how well marks can be read. `colour`: every swatch, and what a mended
+ * seed; `quantities`: typed numbers and days. `taken`: how a reading was taken; `measured`: how well marks can be read. `colour`: every swatch, and what a mended
  * page says. `hues`: old hues. `drops`: bottles and skins. The rest: one calculator each, with its own page
  * apart from what a lesson shows of it.
  *
@@ -17,6 +16,10 @@ import { fileURLToPath } from 'node:url';
  */
 const together = {
   base: [
+    'components/calculator/fields/ChoiceBox.tsx',
+    'components/calculator/fields/NumberBox.tsx',
+    'components/calculator/fields/StepBack.tsx',
+    'components/calculator/fields/useSteps.ts',
     'components/site/Icon.tsx',
     'components/site/Later.tsx',
     'components/site/icons.ts',
@@ -36,10 +39,9 @@ const together = {
     'src/words/fetching.ts',
     'src/words/marks.ts',
     'src/words/number.ts',
+    'src/words/pull.ts',
   ],
   fields: [
-    'components/calculator/fields/ChoiceBox.tsx',
-    'components/calculator/fields/NumberBox.tsx',
     'components/calculator/frame/Frame.tsx',
     'components/calculator/frame/useCalculator.ts',
     'components/calculator/lazy/useKept.ts',
@@ -50,7 +52,10 @@ const together = {
   marks: [
     'components/calculator/fields/MarkPanel.tsx',
     'components/calculator/fields/MarkStage.tsx',
+    'components/calculator/fields/moveMarks.ts',
+    'components/calculator/fields/useGrip.ts',
     'components/calculator/frame/Shell.tsx',
+    'components/calculator/frame/useSettled.ts',
     'components/calculator/lazy/useSums.tsx',
     'src/calculators/marks.ts',
     'src/words/facePairs.ts',
@@ -79,6 +84,7 @@ const together = {
     'components/practice/putDown.ts',
     'components/practice/today.ts',
     'src/calculators/readWithin.ts',
+    'src/words/practiceFaces.ts',
     'src/lib/quantities/decimal.ts',
     'src/lib/quantities/isoDay.ts',
   ],
@@ -92,7 +98,6 @@ const together = {
     'src/lib/mapping/compare/unfitToMap.ts',
     'src/lib/mapping/numbers/arch.ts',
     'src/lib/mapping/placing/goldenShare.ts',
-    'components/calculator/lazy/useAhead.ts',
     'src/lib/mapping/level/fakedHeight.ts',
     'src/lib/mapping/level/tiltBehind.ts',
     'src/words/emergencySigns.ts',
@@ -160,6 +165,12 @@ const together = {
     'src/calculators/levelFaceMarks.ts',
     'src/words/outlineAndCover.ts',
   ],
+  placeMidline: [
+    'components/practice/PlaceMidline.tsx',
+    'components/practice/placeMidline/Thread.tsx',
+    'components/practice/placeMidline/placeView.ts',
+    'src/words/skills/placeMidline.ts',
+  ],
   curves: [
     'src/lib/mapping/outline/halfEdge.ts',
     'src/lib/mapping/outline/outline.ts',
@@ -168,7 +179,8 @@ const together = {
   ],
   placing: [
     'src/lib/mapping/placing/limitVerdict.ts',
-    'src/lib/mapping/placing/placeFrontAndTail.ts',
+    'src/lib/mapping/placing/anchorDistances.ts',
+    'src/lib/mapping/placing/drawnLengths.ts',
     'src/lib/mapping/placing/tailLine.ts',
   ],
 } as const;

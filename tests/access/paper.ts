@@ -24,7 +24,7 @@ export function offPaper(): string[] {
   const words = document.body.innerText;
   return [
     ...lost.slice(0, 5).map((part) => `not on paper: ${part.textContent?.trim().slice(0, 40)}`),
-    ...['Copy link', 'Back to the start', 'Skip to the page', 'Search lessons']
+    ...['Copy link', 'Reset the marks', 'Reset the numbers', 'Skip to the page', 'Search lessons']
       .filter((control) => words.includes(control))
       .map((control) => `on paper: ${control}`),
   ];

@@ -45,7 +45,7 @@ withBrowsers(
       );
       expect(await page.$('.calculator .field-error')).toBeNull();
       expect(await wordsOf(page, '.calculator .says'), 'the sentence follows the number').not.toBe(opening);
-      await press(page, '.calculator', 'Back to the start');
+      await press(page, '.calculator', 'Reset the marks');
       await page.waitForFunction(
         (words) =>
           document.querySelector<HTMLElement>('.calculator .says')?.innerText.replace(/\s+/g, ' ').trim() ===

@@ -50,7 +50,7 @@ export async function changed(
 export const backToStart = (page: Page): Promise<void> =>
   page.evaluate(() =>
     [...document.querySelectorAll<HTMLButtonElement>('.calc-tools button')]
-      .find((button) => button.innerText.includes('Back to the start'))
+      .find((button) => button.innerText.startsWith('Reset the '))
       ?.click(),
   );
 

@@ -14,7 +14,7 @@ const kinds = [
     islands: Infinity,
     most: 5000,
   },
-  { kind: 'lesson with its live figure', address: /^\/lessons\/[^/]+\/[^/]+\/$/, islands: 1, most: 19_050 },
+  { kind: 'lesson with its live figure', address: /^\/lessons\/[^/]+\/[^/]+\/$/, islands: 1, most: 20_000 },
   {
     kind: 'lesson worked through to its end',
     address: /^\/lessons\/[^/]+\/[^/]+\/$/,
@@ -28,7 +28,7 @@ const kinds = [
     kind: 'page for placing the midline, before its drawing',
     address: /^\/practice\/place-the-midline\/$/,
     islands: 1,
-    most: 20_000,
+    most: 22_000,
   },
   {
     kind: 'sheet for paper, before another drawing',
@@ -77,9 +77,7 @@ const asked = [
   { kind: 'rule card', address: /^\/rules\/[^/]+\/$/, most: 7 },
   { kind: 'lesson', address: /^\/lessons\/[^/]+\/[^/]+\/$/, most: 11 },
   { kind: 'calculator', address: /^\/calculators\/[^/]+\/$/, most: 12 },
-  { kind: 'practice page', address: /^\/practice\/(?!place-the-midline\/)[^/]+\/$/, most: 12 },
-  // It has movable marks like a calculator, typed numbers like a problem, and a style sheet of its own.
-  { kind: 'page for placing the midline', address: /^\/practice\/place-the-midline\/$/, most: 13 },
+  { kind: 'practice page', address: /^\/practice\/[^/]+\/$/, most: 12 },
   { kind: 'sheet for paper', address: /^\/sheets\/[^/]+\/$/, most: 14 },
 ] as const;
 

@@ -11,8 +11,7 @@ import { ChoiceBox } from '../fields/ChoiceBox.tsx';
 import { Frame } from '../frame/Frame.tsx';
 import { MarkStage } from '../fields/MarkStage.tsx';
 import { NumberBox } from '../fields/NumberBox.tsx';
-import { useAhead } from '../lazy/useAhead.ts';
-import { rounded, useCalculator } from '../frame/useCalculator.ts';
+import { useCalculator } from '../frame/useCalculator.ts';
 
 type Name = Exclude<keyof ArchPlacementState, 'rule'>;
 type Handle = Exclude<Name, 'iris'>;
@@ -41,29 +40,13 @@ export function ArchPlacement({
   const { state, result } = desk;
   const [active, setActive] = useState<Handle>('share');
   const pick = (key: string) => isHandle(key) && setActive(key);
-  const ahead = useAhead(state);
   const lengthMm = state.tail - state.front;
   const placeOf = (key: Handle) =>
     key === 'share' ? state.front + (state.share / 100) * lengthMm : state[key];
-  /** Holds a moved handle inside its field's own limits. */
-  const put = (key: Handle, mm: number) => {
-    const { control } = archPlacement.fields[key];
-    if (control.kind !== 'number') return;
-    const wanted = key === 'share' ? ((mm - state.front) / lengthMm) * 100 : mm;
-    const value = rounded(Math.min(control.hi, Math.max(control.lo, wanted)), control.decimals);
-    ahead.ask(
-      key,
-      key === 'share' ? state.front + (value / 100) * lengthMm : value,
-      desk.type(key, String(value)),
-    );
-  };
-  const step = (key: Handle, byMm: number) => put(key, ahead.from(key, placeOf(key)) + byMm);
-  const move = (key: Handle, toMm: number) => {
-    const byMm = toMm - placeOf(key);
-    const keyed = ahead.keyed(byMm);
-    if (keyed !== undefined) step(key, keyed);
-    else if (byMm !== 0) put(key, toMm);
-  };
+  /** The share moves by millimetres in the picture. */
+  const move = (key: Handle, mm: number) =>
+    desk.slideTo(key, key === 'share' ? ((mm - state.front) / lengthMm) * 100 : mm);
+  const step = (byMm: number) => desk.slideBy(active, active === 'share' ? (byMm / lengthMm) * 100 : byMm);
   const box = (name: Name, unit = 'mm') => (
     <NumberBox
       key={name}
@@ -78,6 +61,7 @@ export function ArchPlacement({
   const shown = { chosen: state.rule, frontMm: state.front, tailMm: state.tail };
   return (
     <Frame
+      pulled
       desk={desk}
       id={id}
       address="/calculators/arch-placement/"
@@ -96,8 +80,10 @@ export function ArchPlacement({
               )}
               active={active}
               activeLabel={`${nameOf(active)}: ${fixed(placeOf(active))} millimetres from the midline. Arrow keys move it in and out.`}
+              hold={desk.hold}
               onPick={pick}
               onMove={(key, { xMm }) => isHandle(key) && move(key, xMm)}
+              onStep={(_, { xMm }) => xMm !== 0 && step(xMm)}
             >
               {result.ok && <ArchOverlay places={result.places} {...shown} />}
             </MarkStage>
@@ -142,7 +128,7 @@ export function ArchPlacement({
               class="btn line"
               type="button"
               aria-label={`In 0.1 millimetres: ${nameOf(active)}`}
-              onClick={() => step(active, -0.1)}
+              onClick={() => step(-0.1)}
             >
               In 0.1
             </button>
@@ -150,7 +136,7 @@ export function ArchPlacement({
               class="btn line"
               type="button"
               aria-label={`Out 0.1 millimetres: ${nameOf(active)}`}
-              onClick={() => step(active, 0.1)}
+              onClick={() => step(0.1)}
             >
               Out 0.1
             </button>

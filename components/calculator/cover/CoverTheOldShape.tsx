@@ -20,6 +20,7 @@ import { type CoverTablesOf, LaterCoverTables } from './LaterCoverTables.tsx';
 import { coverView } from './coverView.ts';
 import { Frame } from '../frame/Frame.tsx';
 import { MarkPanel } from '../fields/MarkPanel.tsx';
+import { moveMarks } from '../fields/moveMarks.ts';
 import { MarkStage } from '../fields/MarkStage.tsx';
 import { NumberBox } from '../fields/NumberBox.tsx';
 import { rounded, useCalculator } from '../frame/useCalculator.ts';
@@ -97,6 +98,7 @@ export function CoverTheOldShape({
 }: Props) {
   const drawing = useSums(coverFields, start.paths, loadDrawing);
   const desk = useCalculator(drawing.calculator, nameOf);
+  const move = moveMarks(desk);
   const { state } = desk;
   const {
     result: { cover: result, says, caution, paths },
@@ -139,6 +141,7 @@ export function CoverTheOldShape({
   return (
     <Frame
       tall
+      pulled
       desk={desk}
       id={id}
       address="/calculators/cover-the-old-shape/"
@@ -159,8 +162,10 @@ export function CoverTheOldShape({
                 .map(({ key }) => ({ key, point: state[key] }))}
               active={active}
               activeLabel={`${nameOf(active)}: across ${fixed(point.xMm)}, up ${fixed(point.yMm)} millimetres. Arrow keys move it.`}
+              hold={desk.hold}
               onPick={pick}
-              onMove={(key, to) => desk.moveTo(markOf(key)?.key ?? active, to)}
+              onMove={(key, to) => move.to(markOf(key)?.key ?? active, to)}
+              onStep={(_, by) => move.by(active, by)}
             >
               <CoverOverlay
                 id={id}
@@ -191,8 +196,8 @@ export function CoverTheOldShape({
             point={point}
             drafts={{ x: desk.draft(`${active}.x`), y: desk.draft(`${active}.y`) }}
             onPick={pick}
-            onType={(axis, text) => desk.typeAxis(active, axis, text)}
-            onStep={(by) => desk.moveTo(active, { xMm: point.xMm + by.xMm, yMm: point.yMm + by.yMm })}
+            onType={(axis, text) => move.type(active, axis, text)}
+            onStep={(by) => move.by(active, by)}
           />
           <div class="mark-two">
             {number('raise', 'mm')}

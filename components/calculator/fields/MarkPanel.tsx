@@ -53,6 +53,7 @@ export function MarkPanel({ id, groups, active, point, drafts, onPick, onType, o
           id={`${id}-x`}
           label="Across"
           unit="mm"
+          signed
           shown={fixed(point.xMm)}
           refused={drafts.x}
           onType={(text) => onType('x', text)}
@@ -61,6 +62,7 @@ export function MarkPanel({ id, groups, active, point, drafts, onPick, onType, o
           id={`${id}-y`}
           label="Up"
           unit="mm"
+          signed
           shown={fixed(point.yMm)}
           refused={drafts.y}
           onType={(text) => onType('y', text)}

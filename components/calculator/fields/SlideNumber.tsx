@@ -19,7 +19,15 @@ type Props = Readonly<{
 export function SlideNumber({ id, label, unit, value, shown, lo, hi, step, ends, refused, onType }: Props) {
   return (
     <div class="slide-number">
-      <NumberBox id={id} label={label} unit={unit} shown={shown} refused={refused} onType={onType} />
+      <NumberBox
+        id={id}
+        label={label}
+        unit={unit}
+        shown={shown}
+        refused={refused}
+        onType={onType}
+        signed={lo < 0}
+      />
       <div>
         <input
           type="range"

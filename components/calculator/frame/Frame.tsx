@@ -1,9 +1,12 @@
 import type { State } from '#calculators/spec.ts';
 import { Icon } from '#components/site/Icon.tsx';
-import { cautionIcon, linkIcon, printIcon, undoIcon } from '#components/site/icons.ts';
+import { cautionIcon, linkIcon, printIcon } from '#components/site/icons.ts';
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { notFetched } from '#words/fetching.ts';
+import { pullWords } from '#words/pull.ts';
+import { onDemand } from '#components/site/onDemand.ts';
+import { StepBack } from '../fields/StepBack.tsx';
 import type {} from './askDesk.ts';
 import type { MendedNotice } from '../mendedNotice.tsx';
 import type { Desk } from './useCalculator.ts';
@@ -25,10 +28,14 @@ type Props<S extends State, R> = Readonly<{
    * A tall picture: the sentence stands beside it, above the fields, so that it is seen without scrolling.
    */
   tall?: boolean;
+  /** The picture has marks that are pulled. */
+  pulled?: boolean;
   /** While the calculator is being mended: then no answer stands as advice. */
   mended?: MendedNotice | undefined;
   children?: ComponentChildren;
 }>;
+
+const stay = onDemand(() => import('./stayInView.ts'));
 
 /**
  * The frame of every calculator: refused parts of a link, picture, fields, sentence, copy link, print, start
@@ -45,17 +52,50 @@ export function Frame<S extends State, R>({
   missing,
   given,
   tall = false,
+  pulled = false,
   mended,
   children,
 }: Props<S, R>) {
   const [copied, setCopied] = useState('');
   const lacks = missing || desk.missing;
+  const back = (
+    <StepBack
+      undoes={desk.undoes}
+      onUndo={desk.undo}
+      onReset={desk.reset}
+      resets={pulled ? 'Reset the marks' : 'Reset the numbers'}
+    />
+  );
   return (
-    <div class="calculator" id={id} onAskDesk={({ detail: take }) => take(desk)}>
+    <div
+      class="calculator"
+      id={id}
+      onAskDesk={({ detail: take }) => take(desk)}
+      onFocusOut={desk.hold.letGo}
+      onFocusIn={({ currentTarget }) =>
+        void (
+          innerWidth < 761 &&
+          stay().then(
+            (by) => by.stayInView(currentTarget),
+            () => undefined,
+          )
+        )
+      }
+    >
       {mended?.box}
       {desk.refused}
       <div class={tall ? 'fig tall' : 'fig'}>
-        <div class="pic">{picture}</div>
+        <div class="pic">
+          {picture}
+          {pulled && (
+            <div class="calc-tools pull no-print">
+              <p class="hint plain" role="status">
+                {desk.stop || pullWords}
+              </p>
+              {back}
+            </div>
+          )}
+        </div>
         {given && <p class="on-paper plain small">{given}</p>}
         {/* The sentence stands above the fields on a phone: after them it would push them down as it arrives. */}
         <div class="says" role="status">
@@ -84,9 +124,7 @@ export function Frame<S extends State, R>({
         <button class="btn line needs-js" type="button" onClick={() => print()}>
           <Icon of={printIcon} /> Print
         </button>
-        <button class="btn text needs-js" type="button" onClick={desk.reset}>
-          <Icon of={undoIcon} /> Back to the start
-        </button>
+        {!pulled && back}
         <span role="status" class="plain small quiet">
           {copied}
         </span>

@@ -6,9 +6,11 @@ import { useState } from 'preact/hooks';
 import { ChoiceBox } from '../fields/ChoiceBox.tsx';
 import { Frame } from './Frame.tsx';
 import { MarkPanel } from '../fields/MarkPanel.tsx';
+import { moveMarks } from '../fields/moveMarks.ts';
 import { MarkStage, type View } from '../fields/MarkStage.tsx';
 import { NumberBox } from '../fields/NumberBox.tsx';
 import { isPoint, rounded, useCalculator } from './useCalculator.ts';
+import { useSettled } from './useSettled.ts';
 
 /**
  * What a calculator adds to the shell: its words and its drawing. Fields, limits and addresses come from its
@@ -33,6 +35,8 @@ export type CalculatorFace<S extends State, R> = Readonly<{
   says: (result: R, state: S) => Readonly<{ answer: string; doubt: string }>;
   caution: (state: S) => string | undefined;
   missing?: string | false;
+  /** Where sums that come later stand: what they say changes with it. */
+  sums?: string;
 }>;
 
 type Props<S extends State, R> = Readonly<{
@@ -64,7 +68,9 @@ export function Shell<S extends State, R>({
   const listed = marks.flatMap((group) => group.marks);
   const nameOf = (key: string) => listed.find((mark) => mark.key === key)?.label ?? labels[key]?.label ?? key;
   const desk = useCalculator(calculator, nameOf);
+  const move = moveMarks(desk);
   const { state, result } = desk;
+  const { value: told, isBehind } = useSettled({ state, result }, [state, face.sums]);
   const named = (key: string) => listed.find((mark) => mark.key === key)?.key;
   const pick = (key: string) => setActive(named(key) ?? active);
   const at = (key: keyof S & string): PointMm => {
@@ -99,6 +105,7 @@ export function Shell<S extends State, R>({
           label={words.label}
           hint={words.hint}
           unit={unit}
+          signed={control.lo < 0}
           shown={String(rounded(value, 3))}
           refused={desk.draft(name)}
           onType={(text) => desk.type(name, text)}
@@ -120,8 +127,10 @@ export function Shell<S extends State, R>({
           marks={listed.map(({ key }) => ({ key, point: at(key) }))}
           active={active}
           activeLabel={`${nameOf(active)}: across ${fixed(point.xMm)}, up ${fixed(point.yMm)} millimetres. Arrow keys move it.`}
+          hold={desk.hold}
           onPick={pick}
-          onMove={(key, to) => desk.moveTo(named(key) ?? active, to)}
+          onMove={(key, to) => move.to(named(key) ?? active, to)}
+          onStep={(_, by) => move.by(active, by)}
         >
           {face.draw(state, result)}
         </MarkStage>
@@ -138,8 +147,8 @@ export function Shell<S extends State, R>({
         point={point}
         drafts={{ x: desk.draft(`${active}.x`), y: desk.draft(`${active}.y`) }}
         onPick={pick}
-        onType={(axis, text) => desk.typeAxis(active, axis, text)}
-        onStep={(by) => desk.moveTo(active, { xMm: point.xMm + by.xMm, yMm: point.yMm + by.yMm })}
+        onType={(axis, text) => move.type(active, axis, text)}
+        onStep={(by) => move.by(active, by)}
       />
       {face.shown.map(field)}
       <details class="fold">
@@ -151,6 +160,7 @@ export function Shell<S extends State, R>({
   return (
     <Frame
       tall
+      pulled
       desk={desk}
       id={id}
       address={address}
@@ -166,7 +176,9 @@ export function Shell<S extends State, R>({
         onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}
       >
         <summary>All numbers</summary>
-        <div class="tables">{!face.missing && tables(result, state, isOpen)}</div>
+        <div class="tables" aria-busy={isBehind}>
+          {!face.missing && tables(told.result, told.state, isOpen)}
+        </div>
       </details>
     </Frame>
   );

@@ -1,6 +1,6 @@
 import { toAddress } from '#calculators/address.ts';
 import { parsers } from '#calculators/parsers.ts';
-import type { Box, Calculator, Field, Read, State } from '#calculators/spec.ts';
+import type { Box, Calculator, Field, Limits, Read, State } from '#calculators/spec.ts';
 import { refusalSentence } from '#words/refusal.ts';
 import { fromLink } from './RefusedParts.tsx';
 
@@ -22,6 +22,13 @@ function tell<T>(label: string, read: Read<T>): Told<T> {
 export function readField<T>(field: Field<T>, label: string, text: string): Told<T> {
   return tell(label, field.read(text, parsers));
 }
+
+/** A number that was moved beyond its field's limits. */
+export const readNumber = (
+  control: Limits & Readonly<{ decimals: number }>,
+  label: string,
+  value: number,
+): Told<number> => tell(label, parsers.readWithin(value.toFixed(control.decimals), control));
 
 /** A typed text for one of a mark's two numbers. */
 export function readAxis(box: Box, axis: 'x' | 'y', text: string): Told<number> {

@@ -1,10 +1,11 @@
 import type { PointMm } from '#lib/geometry/point.ts';
-import type { Calculator, Field, State, Value } from '#calculators/spec.ts';
+import type { Calculator, State, Value } from '#calculators/spec.ts';
 import { startState } from '#calculators/startState.ts';
 import { onDemand } from '#components/site/onDemand.ts';
 import { notFetched } from '#words/fetching.ts';
 import type { VNode } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { type Hold, useSteps } from '../fields/useSteps.ts';
 import type { Told } from './reading.ts';
 
 export type Axis = 'x' | 'y';
@@ -24,10 +25,28 @@ export type Desk<S extends State, R> = Readonly<{
   draft: (slot: string) => Draft | undefined;
   /** A typed text for a number or choice field. Resolves once it has been read, or could not be. */
   type: (name: keyof S & string, text: string) => Promise<void>;
-  /** A typed text for one of a mark's two numbers. */
-  typeAxis: (name: keyof S & string, axis: Axis, text: string) => void;
-  /** Moves a mark to a place, held inside its box and rounded to its step. */
-  moveTo: (name: keyof S & string, point: PointMm) => void;
+  /** The state as last written, also before it is drawn. */
+  now: () => S;
+  /** Writes a value, as a step that can be taken back, and drops the refused texts of these boxes. */
+  change: (name: keyof S & string, value: Value, ...boxes: readonly string[]) => void;
+  /** Reads a typed text and puts it, or keeps it in its box with a sentence. */
+  settle: <T extends Value>(
+    box: string,
+    text: string,
+    read: (by: Reading) => Told<T>,
+    put: (value: T) => void,
+  ) => Promise<void>;
+  /** Says which limit stopped what was moved beyond it, in the words that a typed number gets. */
+  sayStop: (read: (by: Reading) => Told<number>) => void;
+  /** Puts a number that a picture or a button moves, held inside its limits; `slideBy` from what it is. */
+  slideTo: (name: keyof S & string, value: number) => void;
+  slideBy: (name: keyof S & string, by: number) => void;
+  /** Where a limit stopped what was moved, as a sentence; else empty. */
+  stop: string;
+  hold: Hold;
+  /** Takes the last change back; `undoes` names what that changed. */
+  undo: () => void;
+  undoes: string | undefined;
   reset: () => void;
   /** What of the address was refused, as a note. */
   refused: VNode | undefined;
@@ -46,12 +65,15 @@ export function rounded(value: number, decimals: number): number {
   return Number(value.toFixed(decimals)) || 0;
 }
 
-function held<V extends Value>({ control }: Field<V>, { xMm, yMm }: PointMm): PointMm | undefined {
-  if (control.kind !== 'mark') return undefined;
-  const into = (value: number, [lo, hi]: readonly [number, number]) =>
-    rounded(Math.min(hi, Math.max(lo, value)), control.decimals);
-  return { xMm: into(xMm, control.x), yMm: into(yMm, control.y) };
-}
+type Ends = readonly [number, number];
+/** The nearest value that a field takes. */
+export const inside = (asked: number, [lo, hi]: Ends, { decimals }: Readonly<{ decimals: number }>) =>
+  rounded(Math.min(hi, Math.max(lo, asked)), decimals);
+/** By more than the noise of sums. */
+export const isBeyond = (asked: number, [lo, hi]: Ends) => asked < lo - 1e-6 || asked > hi + 1e-6;
+
+/** What is written down: the state, the refused texts, and the limit that stopped a moved mark. */
+type Written<S extends State> = Readonly<{ state: S; drafts: Readonly<Record<string, Draft>>; stop: string }>;
 
 type Reading = typeof import('./reading.ts');
 /** Everything typed waits on the same promise, so answers arrive in the order of the keys. */
@@ -67,17 +89,29 @@ export function useCalculator<S extends State, R>(
   calculator: Calculator<S, R>,
   nameOf: (name: string) => string,
 ): Desk<S, R> {
-  const [state, setState] = useState(() => startState(calculator));
-  const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>({});
+  const [written, draw] = useState<Written<S>>(() => ({
+    state: startState(calculator),
+    drafts: {},
+    stop: '',
+  }));
+  // Quick changes count from the last one, also before that is drawn.
+  const now = useRef(written);
+  const steps = useSteps<Written<S>>();
   const [refused, setRefused] = useState<VNode>();
   const [isUnread, setUnread] = useState(false);
+  const write = (next: Written<S>) => {
+    now.current = next;
+    draw(next);
+  };
+  const goBack = (before: Written<S> | undefined) => before && write({ ...before, stop: '' });
+  const { state, drafts, stop } = written;
 
   useEffect(() => {
     if (location.search.length < 2) return;
     reading().then(
       ({ fromLink }) => {
         const { state: given, note } = fromLink(calculator, location.search, nameOf);
-        setState(given);
+        write({ ...now.current, state: given });
         setRefused(note);
       },
       () => setUnread(true),
@@ -88,8 +122,15 @@ export function useCalculator<S extends State, R>(
   // A tenth of a millisecond at most: cheaper to work out again than to remember.
   const result = calculator.solve(state);
 
-  const clear = (slot: string) => setDrafts(({ [slot]: _, ...rest }) => rest);
-  /** Puts what was read, or keeps the refused text with a sentence. */
+  const change = (name: keyof S & string, value: Value, ...boxes: readonly string[]) => {
+    const before = now.current;
+    if (before.state[name] !== value) steps.remember(name, before);
+    write({
+      state: { ...before.state, [name]: value },
+      drafts: Object.fromEntries(Object.entries(before.drafts).filter(([box]) => !boxes.includes(box))),
+      stop: '',
+    });
+  };
   const settle = async <T extends Value>(
     slot: string,
     text: string,
@@ -99,11 +140,28 @@ export function useCalculator<S extends State, R>(
     const by = await reading().catch(() => undefined);
     setUnread(!by);
     const told = by && read(by);
-    if (told?.ok) {
-      clear(slot);
-      put(told.value);
-    } else setDrafts((all) => ({ ...all, [slot]: { text, sentence: told?.sentence ?? noReader() } }));
+    if (told?.ok) put(told.value);
+    else {
+      const refusal: Draft = { text, sentence: told?.sentence ?? noReader() };
+      write({ ...now.current, drafts: { ...now.current.drafts, [slot]: refusal } });
+    }
   };
+  const sayStop = (read: (by: Reading) => Told<number>) => {
+    const stopped = now.current;
+    reading().then(
+      (by) => now.current === stopped && write({ ...stopped, stop: read(by).sentence ?? '' }),
+      () => undefined,
+    );
+  };
+
+  const slideTo = (name: keyof S & string, asked: number) => {
+    const { control } = calculator.fields[name];
+    if (control.kind !== 'number') return;
+    const ends = [control.lo, control.hi] as const;
+    change(name, inside(asked, ends, control), name);
+    if (isBeyond(asked, ends)) sayStop((by) => by.readNumber(control, nameOf(name), asked));
+  };
+  const last = steps.last();
 
   return {
     calculator,
@@ -117,34 +175,21 @@ export function useCalculator<S extends State, R>(
         name,
         text,
         (by) => by.readField(calculator.fields[name], nameOf(name), text),
-        (value) => setState((old) => ({ ...old, [name]: value })),
+        (value) => change(name, value, name),
       ),
-    typeAxis: (name, axis, text) => {
-      const { control } = calculator.fields[name];
-      if (control.kind !== 'mark') return;
-      settle(
-        `${name}.${axis}`,
-        text,
-        (by) => by.readAxis(control, axis, text),
-        (value) =>
-          setState((old) => {
-            const point = old[name];
-            return isPoint(point)
-              ? { ...old, [name]: axis === 'x' ? { ...point, xMm: value } : { ...point, yMm: value } }
-              : old;
-          }),
-      );
-    },
-    moveTo: (name, point) => {
-      const place = held(calculator.fields[name], point);
-      if (!place) return;
-      clear(`${name}.x`);
-      clear(`${name}.y`);
-      setState((old) => ({ ...old, [name]: place }));
-    },
+    now: () => now.current.state,
+    change,
+    settle,
+    sayStop,
+    slideTo,
+    slideBy: (name, by) => slideTo(name, Number(now.current.state[name]) + by),
+    stop,
+    hold: { take: steps.take, letGo: steps.close, putBack: () => goBack(steps.broken()) },
+    undo: () => goBack(steps.back()),
+    undoes: last === undefined ? undefined : last && nameOf(last),
     reset: () => {
-      setState(startState(calculator));
-      setDrafts({});
+      steps.remember('', now.current);
+      write({ state: startState(calculator), drafts: {}, stop: '' });
       setRefused(undefined);
       setUnread(false);
     },

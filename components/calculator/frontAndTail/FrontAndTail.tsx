@@ -1,6 +1,7 @@
-import { frontAndTail, type FrontAndTailState } from '#calculators/frontAndTail.ts';
+import { frontAndTailFields, type FrontAndTailState } from '#calculators/frontAndTailFields.ts';
 import { placingKeys } from '#calculators/wideNoseMarks.ts';
 import { FrontAndTailOverlay } from '#components/pictures/FrontAndTailOverlay.tsx';
+import { onDemand } from '#components/site/onDemand.ts';
 import type { NoPlacing, Placing } from '#lib/mapping/placing/placeFrontAndTail.ts';
 import { anchorWords, edgeWords, frontAndTailSays } from '#words/frontAndTail.ts';
 import { facePairWords } from '#words/facePairs.ts';
@@ -9,6 +10,7 @@ import type { ComponentChildren } from 'preact';
 import { FrontAndTailTables } from './FrontAndTailTables.tsx';
 import { frontAndTailView } from './frontAndTailView.ts';
 import { type CalculatorFace, Shell } from '../frame/Shell.tsx';
+import { useSums } from '../lazy/useSums.tsx';
 
 const names: Readonly<Record<string, string>> = { ...facePairWords, ...browMarkWords, tail: 'tail tip' };
 const markOf = (key: (typeof placingKeys)[number]) => ({
@@ -16,8 +18,7 @@ const markOf = (key: (typeof placingKeys)[number]) => ({
   label: `${capital(names[key.slice(0, -1)] ?? key)}, ${key.endsWith('R') ? 'right' : 'left'}`,
 });
 
-const face: CalculatorFace<FrontAndTailState, Placing | NoPlacing> = {
-  calculator: frontAndTail,
+const words = {
   labels: {
     anchor: { label: 'Start the fronts above', options: anchorWords },
     own: { label: 'My own distance', hint: 'From the midline; used when chosen above.' },
@@ -39,21 +40,39 @@ const face: CalculatorFace<FrontAndTailState, Placing | NoPlacing> = {
   view: frontAndTailView,
   pictureLabel:
     'Brows, eyes and nose on millimetre paper: anchors for the front, line and level for the tail',
-  draw: (state, placing) => <FrontAndTailOverlay state={state} placing={placing} />,
   says: frontAndTailSays,
   caution: () => undefined,
-};
+} as const satisfies Partial<CalculatorFace<FrontAndTailState, Placing | NoPlacing>>;
+
+const fetchSums = onDemand(async () => (await import('#calculators/frontAndTailSums.ts')).frontAndTailSums);
 
 type Props = Readonly<{
   id?: string;
   /** On the calculator's own page every table stands open. */
   open?: boolean;
+  /** The placing of the first state, made at build. */
+  start: Placing | NoPlacing;
   legend?: ComponentChildren;
   children?: ComponentChildren;
 }>;
 
-/** Front and tail: the island. The still face comes in as children, drawn at build. */
-export function FrontAndTail({ id = 'placing', open = false, legend, children }: Props) {
+/**
+ * Front and tail: the island. The sums are fetched at the first change; the still face comes in as children.
+ */
+export function FrontAndTail({ id = 'placing', open = false, start, legend, children }: Props) {
+  const { calculator, is, isMissing, watch } = useSums(frontAndTailFields, start, fetchSums);
+  const face: CalculatorFace<FrontAndTailState, Placing | NoPlacing> = {
+    ...words,
+    calculator,
+    draw: (state, placing) => (
+      <>
+        <FrontAndTailOverlay state={state} placing={placing} />
+        {watch(state)}
+      </>
+    ),
+    missing: isMissing && 'What places front and tail',
+    sums: is,
+  };
   return (
     <Shell
       face={face}

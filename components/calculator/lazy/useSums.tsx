@@ -52,6 +52,7 @@ export function useSums<S extends State, R>(
   const isMissing = is === 'missing';
   return {
     calculator,
+    is,
     isMissing,
     /** Stands beside the drawing and asks. */
     watch: (state: S): VNode => (

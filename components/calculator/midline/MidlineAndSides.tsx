@@ -69,7 +69,7 @@ type Props = Readonly<{
  * fetched at the first change.
  */
 export function MidlineAndSides({ id = 'midline', start, own, legend, children }: Props) {
-  const { calculator, isMissing, watch } = useSums(midlineAndSidesFields, start, fetchSums, own?.solve);
+  const { calculator, is, isMissing, watch } = useSums(midlineAndSidesFields, start, fetchSums, own?.solve);
   const face: CalculatorFace<MidlineAndSidesState, Answer> = {
     ...words,
     calculator,
@@ -80,6 +80,7 @@ export function MidlineAndSides({ id = 'midline', start, own, legend, children }
       </>
     ),
     missing: isMissing && 'What works out the midline',
+    sums: is,
   };
   return (
     <Shell

@@ -1,13 +1,13 @@
 import { browKeys, type BrowKey } from '#calculators/browFields.ts';
 import { outlineAndCoverFields, type OutlineAndCoverState } from '#calculators/outlineAndCoverFields.ts';
 import { OutlineOverlay } from '#components/pictures/OutlineOverlay.tsx';
+import { Later } from '#components/site/Later.tsx';
 import { onDemand } from '#components/site/onDemand.ts';
 import type { OutlineReport } from '#calculators/outlineSums.ts';
 import { browMarkWords, capital } from '#words/marks.ts';
 import { outlineSays } from '#words/outlineAndCover.ts';
 import { browMarks } from '#lib/mapping/marks/markSet.ts';
 import type { ComponentChildren } from 'preact';
-import { OutlineTables } from './OutlineTables.tsx';
 import { outlineView } from './outlineView.ts';
 import { type CalculatorFace, Shell } from '../frame/Shell.tsx';
 import { useSums } from '../lazy/useSums.tsx';
@@ -46,6 +46,7 @@ const words = (options: Options) =>
     caution: () => undefined,
   }) as const satisfies Partial<CalculatorFace<OutlineAndCoverState, OutlineReport>>;
 
+const fetchTables = onDemand(() => import('./OutlineTables.tsx'));
 const fetchSums = onDemand(async () => (await import('#calculators/outlineSums.ts')).outlineSums);
 
 type Props = Readonly<{
@@ -55,6 +56,8 @@ type Props = Readonly<{
   /** The result of the first state, and the names of the choices: both made at build. */
   start: OutlineReport;
   options: Options;
+  /** The tables of the first state, made at build: on the calculator's own page, where they stand open. */
+  firstTables?: ComponentChildren;
   legend?: ComponentChildren;
   children?: ComponentChildren;
 }>;
@@ -63,8 +66,16 @@ type Props = Readonly<{
  * Outline and thickness: the island. The sums are fetched at the first change; the still face comes in as
  * children.
  */
-export function OutlineAndCover({ id = 'outline', open = false, start, options, legend, children }: Props) {
-  const { calculator, isMissing, watch } = useSums(outlineAndCoverFields, start, fetchSums);
+export function OutlineAndCover({
+  id = 'outline',
+  open = false,
+  start,
+  options,
+  firstTables,
+  legend,
+  children,
+}: Props) {
+  const { calculator, is, isMissing, watch } = useSums(outlineAndCoverFields, start, fetchSums);
   const face: CalculatorFace<OutlineAndCoverState, OutlineReport> = {
     ...words(options),
     calculator,
@@ -76,6 +87,7 @@ export function OutlineAndCover({ id = 'outline', open = false, start, options, 
     ),
     says: outlineSays,
     missing: isMissing && 'What works out the outline',
+    sums: is,
   };
   return (
     <Shell
@@ -84,7 +96,15 @@ export function OutlineAndCover({ id = 'outline', open = false, start, options, 
       open={open}
       legend={legend}
       address="/calculators/outline-and-cover/"
-      tables={(report) => <OutlineTables report={report} />}
+      tables={(report, _, isOpen) => (
+        <Later
+          fetchPart={fetchTables}
+          isWanted={isOpen}
+          what="The tables"
+          meanwhile={report === start && firstTables}
+          show={({ OutlineTables }) => <OutlineTables report={report} />}
+        />
+      )}
     >
       {children}
     </Shell>

@@ -7,7 +7,6 @@ import type { ComponentChildren } from 'preact';
 import { Frame } from '../frame/Frame.tsx';
 import { MarkStage } from '../fields/MarkStage.tsx';
 import { NumberBox } from '../fields/NumberBox.tsx';
-import { useAhead } from '../lazy/useAhead.ts';
 import { useCalculator } from '../frame/useCalculator.ts';
 
 const labels = {
@@ -28,7 +27,6 @@ const units: Readonly<Record<Name, string>> = {
   readings: '',
 };
 const isName = (key: string): key is Name => Object.hasOwn(labels, key);
-const mostDeg = 6;
 
 /** A level line and its tilt: the island. The still face comes in as children, drawn at build. */
 export function LevelLine({
@@ -37,20 +35,10 @@ export function LevelLine({
 }: Readonly<{ id?: string; children?: ComponentChildren }>) {
   const desk = useCalculator(levelLine, (key) => (isName(key) ? labels[key] : key));
   const { state, result } = desk;
-  const ahead = useAhead(state);
-  const tiltTo = (deg: number) => {
-    const tilt = Math.min(mostDeg, Math.max(0, Math.round(deg * 10) / 10));
-    ahead.ask('tilt', tilt, desk.type('tilt', String(tilt)));
-  };
-  const step = (byDeg: number) => tiltTo(ahead.from('tilt', state.tilt) + byDeg);
   const turn = (state.tilt * Math.PI) / 180;
   const end = { xMm: reachMm * Math.cos(turn), yMm: archHeightMm + reachMm * Math.sin(turn) };
-  /** A tenth of a millimetre by key is a tenth of a degree. */
-  const move = ({ xMm, yMm }: typeof end) => {
-    const keyed = ahead.keyed(yMm - end.yMm);
-    if (keyed !== undefined) step(keyed);
-    else if (yMm !== end.yMm) tiltTo((Math.atan2(yMm - archHeightMm, Math.max(1, xMm)) * 180) / Math.PI);
-  };
+  const move = ({ xMm, yMm }: typeof end) =>
+    desk.slideTo('tilt', (Math.atan2(yMm - archHeightMm, Math.max(1, xMm)) * 180) / Math.PI);
   const box = (name: Name) => (
     <NumberBox
       key={name}
@@ -64,6 +52,7 @@ export function LevelLine({
   );
   return (
     <Frame
+      pulled
       desk={desk}
       id={id}
       address="/calculators/level-line/"
@@ -79,8 +68,11 @@ export function LevelLine({
             marks={[{ key: 'tilt', point: end }]}
             active="tilt"
             activeLabel={`End of the thread: ${fixed(state.tilt)} degrees off level. Arrow keys move it up and down.`}
+            hold={desk.hold}
             onPick={() => undefined}
             onMove={(_, to) => move(to)}
+            // A tenth of a millimetre by key is a tenth of a degree.
+            onStep={(_, { yMm }) => yMm !== 0 && desk.slideBy('tilt', yMm)}
           >
             <TiltedThread tiltDeg={state.tilt} spanMm={state.span} fakedMm={result.fakedMm} />
           </MarkStage>
@@ -90,10 +82,20 @@ export function LevelLine({
         <>
           {box('tilt')}
           <div class="stepper">
-            <button class="btn line" type="button" aria-label="0.1 degrees less" onClick={() => step(-0.1)}>
+            <button
+              class="btn line"
+              type="button"
+              aria-label="0.1 degrees less"
+              onClick={() => desk.slideBy('tilt', -0.1)}
+            >
               − 0.1
             </button>
-            <button class="btn line" type="button" aria-label="0.1 degrees more" onClick={() => step(0.1)}>
+            <button
+              class="btn line"
+              type="button"
+              aria-label="0.1 degrees more"
+              onClick={() => desk.slideBy('tilt', 0.1)}
+            >
               + 0.1
             </button>
           </div>

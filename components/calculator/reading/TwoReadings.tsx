@@ -10,7 +10,6 @@ import { ChoiceBox } from '../fields/ChoiceBox.tsx';
 import { Frame } from '../frame/Frame.tsx';
 import { MarkStage } from '../fields/MarkStage.tsx';
 import { NumberBox } from '../fields/NumberBox.tsx';
-import { useAhead } from '../lazy/useAhead.ts';
 import { rounded, useCalculator } from '../frame/useCalculator.ts';
 
 type Name = keyof TwoReadingsState;
@@ -92,21 +91,11 @@ export function TwoReadings({
     </div>
   );
   const pick = (key: string) => isArch(key) && setActive(key);
-  const ahead = useAhead(state);
-  const heightTo = (arch: Arch, mm: number) => {
-    const height = rounded(Math.min(40, Math.max(5, mm)), 1);
-    ahead.ask(arch, height, desk.type(arch, String(height)));
-  };
-  const step = (arch: Arch, byMm: number) => heightTo(arch, ahead.from(arch, state[arch]) + byMm);
-  const move = (arch: Arch, mm: number) => {
-    const keyed = ahead.keyed(mm - state[arch]);
-    if (keyed !== undefined) step(arch, keyed);
-    else if (mm !== state[arch]) heightTo(arch, mm);
-  };
   return (
     <div class="two-up">
       <Frame
         tall
+        pulled
         desk={desk}
         id={id}
         address="/calculators/two-readings/"
@@ -129,8 +118,10 @@ export function TwoReadings({
               }))}
               active={active}
               activeLabel={`${fullName(active)}: ${fixed(state[active])} millimetres above the pupils. Arrow keys move it up and down.`}
+              hold={desk.hold}
               onPick={pick}
-              onMove={(key, { yMm }) => isArch(key) && move(key, yMm + dropMm(key))}
+              onMove={(key, { yMm }) => isArch(key) && desk.slideTo(key, yMm + dropMm(key))}
+              onStep={(_, { yMm }) => yMm !== 0 && desk.slideBy(active, yMm)}
             >
               <ReadingRows
                 rows={[
@@ -173,7 +164,7 @@ export function TwoReadings({
                   class="btn line"
                   type="button"
                   aria-label={`${fullName(active)}: 0.1 millimetres lower`}
-                  onClick={() => step(active, -0.1)}
+                  onClick={() => desk.slideBy(active, -0.1)}
                 >
                   − 0.1
                 </button>
@@ -181,7 +172,7 @@ export function TwoReadings({
                   class="btn line"
                   type="button"
                   aria-label={`${fullName(active)}: 0.1 millimetres higher`}
-                  onClick={() => step(active, 0.1)}
+                  onClick={() => desk.slideBy(active, 0.1)}
                 >
                   + 0.1
                 </button>

@@ -5,8 +5,7 @@ import { placeWords, usualSays } from '#words/usualDifference.ts';
 import { ChoiceBox } from '../fields/ChoiceBox.tsx';
 import { Frame } from '../frame/Frame.tsx';
 import { NumberBox } from '../fields/NumberBox.tsx';
-import { useAhead } from '../lazy/useAhead.ts';
-import { rounded, useCalculator } from '../frame/useCalculator.ts';
+import { useCalculator } from '../frame/useCalculator.ts';
 
 const options = (['front', 'middle', 'tail'] as const).map((value) => ({ value, label: placeWords[value] }));
 const labels = { difference: 'Height difference', place: 'Where on the brow' } as const;
@@ -17,14 +16,7 @@ const nameOf = (key: string) => (key === 'difference' || key === 'place' ? label
 export function UsualDifference({ id = 'usual' }: Readonly<{ id?: string }>) {
   const desk = useCalculator(usualDifference, nameOf);
   const { state, result } = desk;
-  const ahead = useAhead(state);
-  const step = (byMm: number) => {
-    const difference = Math.min(
-      8,
-      Math.max(0, rounded(ahead.from('difference', state.difference) + byMm, 1)),
-    );
-    ahead.ask('difference', difference, desk.type('difference', String(difference)));
-  };
+  const step = (byMm: number) => desk.slideBy('difference', byMm);
   return (
     <Frame
       desk={desk}

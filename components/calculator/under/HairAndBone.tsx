@@ -1,3 +1,4 @@
+import type { PointMm } from '#lib/geometry/point.ts';
 import { hairAndBone, plannedLeft, type HairAndBoneState } from '#calculators/hairAndBone.ts';
 import { lengthOfMm } from '#lib/mapping/under/stretch.ts';
 import { shareOf } from '#lib/mapping/under/underOutline.ts';
@@ -19,8 +20,7 @@ import { ChoiceBox } from '../fields/ChoiceBox.tsx';
 import { Frame } from '../frame/Frame.tsx';
 import { MarkStage } from '../fields/MarkStage.tsx';
 import { NumberBox } from '../fields/NumberBox.tsx';
-import { useAhead } from '../lazy/useAhead.ts';
-import { rounded, useCalculator } from '../frame/useCalculator.ts';
+import { useCalculator } from '../frame/useCalculator.ts';
 
 type Handle = Exclude<keyof HairAndBoneState, 'cowlick'>;
 const handles = [
@@ -55,7 +55,6 @@ export function HairAndBone({
   const { state, result } = desk;
   const [active, setActive] = useState<Handle>('hairTo');
   const pick = (key: string) => isHandle(key) && setActive(key);
-  const ahead = useAhead(state);
   const lowerEdge = (placeMm: number) =>
     brow.lowerEdgeMm[Math.round((placeMm / plannedLeft.lengthMm) * 20)] ?? 0;
   const bonePlace = { boneArch: plannedLeft.archMm, boneTail: plannedLeft.lengthMm } as const;
@@ -63,21 +62,12 @@ export function HairAndBone({
     key === 'boneArch' || key === 'boneTail'
       ? { xMm: underX(bonePlace[key]), yMm: underScale * (lowerEdge(bonePlace[key]) + state[key]) }
       : { xMm: underX(state[key]), yMm: key === 'cowlickAt' ? 34 : 14 };
-  const put = (key: Handle, mm: number) => {
-    const { control } = hairAndBone.fields[key];
-    if (control.kind !== 'number') return;
-    const value = rounded(Math.min(control.hi, Math.max(control.lo, mm)), control.decimals);
-    ahead.ask(key, value, desk.type(key, String(value)));
-  };
-  const step = (key: Handle, byMm: number) => put(key, ahead.from(key, state[key]) + byMm);
+  const along = (key: Handle, { xMm, yMm }: PointMm) =>
+    key === 'boneArch' || key === 'boneTail' ? yMm : xMm;
+  const move = (key: Handle, to: PointMm) =>
+    desk.slideTo(key, state[key] + (along(key, to) - along(key, pointOf(key))) / underScale);
   /** A tenth of a picture unit by key is a tenth of a millimetre of the brow. */
-  const move = (key: Handle, to: Readonly<{ xMm: number; yMm: number }>) => {
-    const from = pointOf(key);
-    const byUnits = key === 'boneArch' || key === 'boneTail' ? to.yMm - from.yMm : to.xMm - from.xMm;
-    const keyed = ahead.keyed(byUnits);
-    if (keyed !== undefined) step(key, keyed);
-    else if (byUnits !== 0) put(key, state[key] + byUnits / underScale);
-  };
+  const step = (by: PointMm) => along(active, by) !== 0 && desk.slideBy(active, along(active, by));
   const box = (name: Handle, hint?: string) => (
     <NumberBox
       key={name}
@@ -92,6 +82,7 @@ export function HairAndBone({
   );
   return (
     <Frame
+      pulled
       desk={desk}
       id={id}
       address="/calculators/hair-and-bone/"
@@ -109,8 +100,10 @@ export function HairAndBone({
               marks={handles.map((key) => ({ key, point: pointOf(key) }))}
               active={active}
               activeLabel={`${nameOf(active)}: ${fixed(state[active])} millimetres. Arrow keys move it.`}
+              hold={desk.hold}
               onPick={pick}
               onMove={(key, to) => isHandle(key) && move(key, to)}
+              onStep={(_, by) => step(by)}
             >
               {result.ok && <UnderOverlay id={id} brow={brow} state={state} under={result.under} />}
             </MarkStage>
@@ -136,7 +129,7 @@ export function HairAndBone({
               class="btn line"
               type="button"
               aria-label={`Less 0.1 millimetres: ${nameOf(active)}`}
-              onClick={() => step(active, -0.1)}
+              onClick={() => desk.slideBy(active, -0.1)}
             >
               Less
             </button>
@@ -144,7 +137,7 @@ export function HairAndBone({
               class="btn line"
               type="button"
               aria-label={`More 0.1 millimetres: ${nameOf(active)}`}
-              onClick={() => step(active, 0.1)}
+              onClick={() => desk.slideBy(active, 0.1)}
             >
               More
             </button>

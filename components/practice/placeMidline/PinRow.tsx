@@ -4,7 +4,7 @@ import { Icon } from '#components/site/Icon.tsx';
 import { leftIcon, rightIcon } from '#components/site/icons.ts';
 import { fixed } from '#words/number.ts';
 import { placeMidlineWords as words } from '#words/skills/placeMidline.ts';
-import type { Pin } from './usePlaceMidline.ts';
+import type { Pin } from './usePins.ts';
 
 type Props = Readonly<{
   id: string;
@@ -37,6 +37,7 @@ export function PinRow({ id, pin, xMm, draft, onType, onStep }: Props) {
         id={id}
         label={words.across[pin]}
         unit="mm"
+        signed
         shown={fixed(xMm, decimals(xMm))}
         refused={draft}
         onType={onType}

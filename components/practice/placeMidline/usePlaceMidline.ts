@@ -1,53 +1,20 @@
 import type { PracticeLevel } from '#lib/face/disturbance.ts';
 import type { Answered } from '#lib/practice/progress.ts';
-import { readWithin } from '#calculators/readWithin.ts';
-import type { Draft } from '#components/calculator/frame/useCalculator.ts';
 import type { PlaceMidlineGiven } from '#skills/mapping/placeMidline.ts';
-import { badAcross, placeMidlineWords } from '#words/skills/placeMidline.ts';
+import { placeMidlineWords } from '#words/skills/placeMidline.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { putDown } from '../putDown.ts';
 import { today } from '../today.ts';
-import type { Across, Judged } from './judge.ts';
-import { pinReachMm } from './placeView.ts';
+import { type Attempt, type Pin, usePins } from './usePins.ts';
 
-export type Pin = keyof Across;
 export type Shown = Readonly<{ seed: number; level: PracticeLevel }>;
 type Desk = typeof import('./desk.ts');
-
-/**
- * What one face has gone through; a new face starts from `fresh`. The thread starts on the ruler's 0, which
- * is never the midline.
- */
-type Attempt = Readonly<{
-  across: Across;
-  drafts: Partial<Readonly<Record<Pin, Draft>>>;
-  hasMarks: boolean;
-  hints: number;
-  judged?: Judged;
-  tries: number;
-  firstCredit: number;
-  slip?: string;
-  isKept: boolean;
-  review: string;
-}>;
-const fresh: Attempt = {
-  across: { top: 0, foot: 0 },
-  drafts: {},
-  hasMarks: false,
-  hints: 0,
-  tries: 0,
-  firstCredit: 0,
-  isKept: false,
-  review: '',
-};
 
 /** The face that stands in the page without scripts. */
 export const firstFace: Shown = { seed: 1, level: 1 };
 const skillId = 'place-the-midline';
 const levels = [0, 1, 2, 3, 4] as const;
 const levelFrom = (text: string): PracticeLevel | undefined => levels.find((level) => String(level) === text);
-
-const held = (mm: number) => Math.round(Math.min(pinReachMm, Math.max(-pinReachMm, mm)) * 10) / 10 + 0;
 
 /** Nothing when it cannot be fetched: the answer is put down without it, and the next page takes it up. */
 const loadKeeping = async () => {
@@ -77,13 +44,13 @@ export function usePlaceMidline({ version, inLink }: ExerciseVersion) {
   const [seedText, setSeedText] = useState(String(firstFace.seed));
   const [faults, setFaults] = useState<Readonly<{ seed?: string; level?: string }>>({});
   const [active, setActive] = useState<Pin>('top');
-  const [attempt, setAttempt] = useState(fresh);
+  const { attempt, now, write, isSettled, forget, ...pins } = usePins(setActive);
   const [desk, setDesk] = useState<Desk | undefined>();
   const [given, setGiven] = useState<PlaceMidlineGiven | undefined>();
   const [notice, setNotice] = useState('');
   const [linkNote, setLinkNote] = useState('');
   const skipped = useRef(0);
-  const change = (part: Partial<Attempt>) => setAttempt((before) => ({ ...before, ...part }));
+  const change = (part: Partial<Attempt>) => write({ ...now.current, ...part });
 
   /** Drawing and marking, fetched once. A failed fetch says so and can be tried again. */
   async function withDesk(): Promise<Desk | undefined> {
@@ -101,7 +68,7 @@ export function usePlaceMidline({ version, inLink }: ExerciseVersion) {
   async function open(next: Shown) {
     setShown(next);
     setSeedText(String(next.seed));
-    setAttempt(fresh);
+    forget();
     const loaded = await withDesk();
     if (loaded) setGiven(loaded.deal(next.seed, next.level));
   }
@@ -168,29 +135,6 @@ export function usePlaceMidline({ version, inLink }: ExerciseVersion) {
     await open(next);
   }
 
-  /** A thread that is right stays where it is; moving any other takes the answer away again. */
-  const isSettled = attempt.judged?.marked.right === true;
-
-  function moveTo(pin: Pin, xMm: number) {
-    if (isSettled) return;
-    setAttempt(({ judged: _, drafts: { [pin]: __, ...drafts }, ...before }) => ({
-      ...before,
-      drafts,
-      across: { ...before.across, [pin]: held(xMm) },
-    }));
-  }
-
-  function type(pin: Pin, text: string) {
-    if (isSettled) return;
-    setActive(pin);
-    const read = readWithin(text, { unit: 'mm', lo: -pinReachMm, hi: pinReachMm });
-    setAttempt(({ judged: _, drafts: { [pin]: __, ...others }, ...before }) =>
-      read.ok
-        ? { ...before, drafts: others, across: { ...before.across, [pin]: read.value } }
-        : { ...before, drafts: { ...others, [pin]: { text, sentence: badAcross(pin) } } },
-    );
-  }
-
   /** True when the thread was judged; a refused number or a failed fetch stops it. */
   async function check(): Promise<boolean> {
     if (isSettled || attempt.drafts.top || attempt.drafts.foot) return false;
@@ -209,7 +153,7 @@ export function usePlaceMidline({ version, inLink }: ExerciseVersion) {
       firstCredit: isFirst ? judged.marked.credit : attempt.firstCredit,
       ...(slip ? { slip } : {}),
     };
-    setAttempt(next);
+    write(next);
     if (judged.marked.right) void keep(true, next);
     return true;
   }
@@ -238,7 +182,10 @@ export function usePlaceMidline({ version, inLink }: ExerciseVersion) {
     await moveOn({ seed, level: shown.level });
   }
 
-  const tryAgain = () => setAttempt(({ judged: _, ...before }) => before);
+  const tryAgain = () => {
+    const { judged: _, ...before } = now.current;
+    write(before);
+  };
   return {
     shown,
     seedText,
@@ -251,8 +198,7 @@ export function usePlaceMidline({ version, inLink }: ExerciseVersion) {
     given,
     notice,
     linkNote,
-    moveTo,
-    type,
+    ...pins,
     check,
     showMarks,
     another,

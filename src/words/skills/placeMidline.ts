@@ -1,5 +1,6 @@
 import { notFetched } from '../fetching.ts';
 import { fixed } from '../number.ts';
+import { practiceFaceLevels } from '../practiceFaces.ts';
 
 /** Where a line crosses the two heights at which it is marked, on the ruler of the picture, mm. */
 export type Ends = Readonly<{ browsMm: number; chinMm: number }>;
@@ -34,7 +35,7 @@ export const placeMidlineWords = {
   across: { top: 'Across at the top', foot: 'Across at the foot' },
   arrows: 'Arrow keys move',
   level: 'Level',
-  levels: ['Symmetric', 'One brow higher', 'Head tilted', 'Nose leans', 'Near camera, old work'],
+  levels: practiceFaceLevels,
   face: 'Face number',
   faceHint: 'From 0 to 999. The same number is always the same face.',
   badFace: 'Face number: type a whole number from 0 to 999. Until then you see face 1.',
