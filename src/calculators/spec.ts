@@ -11,6 +11,7 @@ export type Refusal = Readonly<{
     | 'unknown-choice'
     | 'not-a-point'
     | 'unknown-field'
+    | 'given-twice'
     | 'not-pairs'
     | 'too-many-pairs';
   lo?: number;

@@ -46,6 +46,8 @@ export function refusalSentence(given: string, { code, lo, hi, unit, lines = [] 
       return `${name}: ${lines.map((fault) => `line ${fault.line}, ${lineFaults[fault.code] ?? `the numbers must be${limits}`}`).join('; ')}.`;
     case 'too-many-pairs':
       return `${name}: at most ${hi ?? 0} pairs.`;
+    case 'given-twice':
+      return `${name} stands in the address more than once. The first is used.`;
     case 'unknown-field':
       return `The address holds “${name}”, which this page does not know. It was left out.`;
     default:

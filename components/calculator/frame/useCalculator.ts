@@ -4,8 +4,8 @@ import { startState } from '#calculators/startState.ts';
 import { onDemand } from '#components/site/onDemand.ts';
 import { notFetched } from '#words/fetching.ts';
 import type { VNode } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
-import type { Told } from './reading.ts';
+import { isTypedKept } from '#components/site/typedToday.ts';
+import { useEffect, useRef, useState } from 'preact/hooks';
 
 export type Axis = 'x' | 'y';
 
@@ -53,14 +53,14 @@ function held<V extends Value>({ control }: Field<V>, { xMm, yMm }: PointMm): Po
   return { xMm: into(xMm, control.x), yMm: into(yMm, control.y) };
 }
 
-type Reading = typeof import('./reading.ts');
 /** Everything typed waits on the same promise, so answers arrive in the order of the keys. */
 const reading = onDemand(() => import('./reading.ts'));
 const reader = 'What reads and links numbers';
 const noReader = () => notFetched(reader);
+const noDrafts: Readonly<Record<string, Draft>> = {};
 
 /**
- * The first render equals the server's: the address is read after mount. `nameOf` gives a field's label for
+ * The first render equals the server's: the address, and what was typed earlier today, are read after mount. `nameOf` gives a field's label for
  * messages.
  */
 export function useCalculator<S extends State, R>(
@@ -68,40 +68,47 @@ export function useCalculator<S extends State, R>(
   nameOf: (name: string) => string,
 ): Desk<S, R> {
   const [state, setState] = useState(() => startState(calculator));
-  const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>({});
+  const [drafts, setDrafts] = useState(noDrafts);
   const [refused, setRefused] = useState<VNode>();
   const [isUnread, setUnread] = useState(false);
 
+  /** What the page opened with: as long as that stands, there is nothing of the reader's to keep. */
+  const opened = useRef(state);
+
   useEffect(() => {
-    if (location.search.length < 2) return;
+    if (location.search.length < 2 && !isTypedKept()) return;
     reading().then(
-      ({ fromLink }) => {
-        const { state: given, note } = fromLink(calculator, location.search, nameOf);
-        setState(given);
-        setRefused(note);
+      (by) => {
+        const found = by.arrive(calculator, nameOf);
+        setState((now) => (now === opened.current ? (opened.current = found.state) : now));
+        if (found.drafts) setDrafts({ ...found.drafts });
+        setRefused(found.note);
       },
-      () => setUnread(true),
+      () => setUnread(location.search.length > 1),
     );
     // oxlint-disable-next-line react-hooks/exhaustive-deps -- names never change under a calculator.
   }, [calculator]);
+
+  useEffect(() => {
+    if (state !== opened.current || drafts !== noDrafts)
+      reading().then(
+        (by) => by.keep(calculator, state, drafts),
+        () => undefined,
+      );
+  }, [calculator, state, drafts]);
 
   // A tenth of a millisecond at most: cheaper to work out again than to remember.
   const result = calculator.solve(state);
 
   const clear = (slot: string) => setDrafts(({ [slot]: _, ...rest }) => rest);
   /** Puts what was read, or keeps the refused text with a sentence. */
-  const settle = async <T extends Value>(
-    slot: string,
-    text: string,
-    read: (by: Reading) => Told<T>,
-    put: (value: T) => void,
-  ) => {
+  const typeSlot = async (slot: string, text: string) => {
     const by = await reading().catch(() => undefined);
     setUnread(!by);
-    const told = by && read(by);
+    const told = by?.readSlot(calculator, slot, text, nameOf);
     if (told?.ok) {
       clear(slot);
-      put(told.value);
+      setState(told.value);
     } else setDrafts((all) => ({ ...all, [slot]: { text, sentence: told?.sentence ?? noReader() } }));
   };
 
@@ -112,29 +119,8 @@ export function useCalculator<S extends State, R>(
     refused,
     missing: isUnread && reader,
     draft: (slot) => drafts[slot],
-    type: (name, text) =>
-      settle(
-        name,
-        text,
-        (by) => by.readField(calculator.fields[name], nameOf(name), text),
-        (value) => setState((old) => ({ ...old, [name]: value })),
-      ),
-    typeAxis: (name, axis, text) => {
-      const { control } = calculator.fields[name];
-      if (control.kind !== 'mark') return;
-      settle(
-        `${name}.${axis}`,
-        text,
-        (by) => by.readAxis(control, axis, text),
-        (value) =>
-          setState((old) => {
-            const point = old[name];
-            return isPoint(point)
-              ? { ...old, [name]: axis === 'x' ? { ...point, xMm: value } : { ...point, yMm: value } }
-              : old;
-          }),
-      );
-    },
+    type: typeSlot,
+    typeAxis: (name, axis, text) => void typeSlot(`${name}.${axis}`, text),
     moveTo: (name, point) => {
       const place = held(calculator.fields[name], point);
       if (!place) return;

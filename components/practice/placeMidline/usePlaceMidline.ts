@@ -119,13 +119,20 @@ export function usePlaceMidline({ version, inLink }: ExerciseVersion) {
       ...(badSeed && { seed: placeMidlineWords.badFace }),
       ...(levelAsked !== null && level === undefined && { level: placeMidlineWords.badLevel }),
     });
-    const next = { seed: seed ?? firstFace.seed, level: level ?? firstFace.level };
-    if (next.seed !== firstFace.seed || next.level !== firstFace.level) await open(next);
+    const linked = { seed: seed ?? firstFace.seed, level: level ?? firstFace.level };
+    const { face, placed, said } = loaded.typedPins(version, linked, location.search);
+    setNotice(said);
+    if (face.seed !== firstFace.seed || face.level !== firstFace.level) await open(face);
+    if (placed) setAttempt((before) => (before === fresh ? { ...fresh, ...placed } : before));
     if (badSeed) setSeedText(seedAsked.slice(0, 20));
   }
 
   // oxlint-disable-next-line react-hooks/exhaustive-deps -- the address is read once, on arrival.
   useEffect(() => void readAddress(), []);
+
+  useEffect(() => {
+    desk?.keepPins(version, shown, attempt, attempt === fresh);
+  }, [attempt, shown, desk, version]);
 
   async function keep(solved: boolean, { firstCredit: credit, tries, hints, slip, isKept }: Attempt) {
     if (isKept) return;
