@@ -90,7 +90,7 @@ export default function PlaceMidline({
             <p class="hint plain" role="status">
               {act.stop || pullWords}
             </p>
-            <StepBack undoes={act.undoes} onUndo={act.undo} resets="Reset the pins" onReset={act.reset} />
+            <StepBack {...act} all="pins" />
           </div>
         </div>
         <div class="side" onFocusOut={act.hold.letGo}>

@@ -20,7 +20,9 @@ export function impatient(place: Place, waitMs: number): Place {
         reject(new Error('This place does not answer.'));
       }, waitMs);
     });
-    return Promise.race([ask(), end]).finally(() => clearTimeout(timer));
+    // Where storage is denied, asking can throw at once: that must end the wait as well.
+    const answer = new Promise<T>((resolve) => resolve(ask()));
+    return Promise.race([answer, end]).finally(() => clearTimeout(timer));
   }
   return {
     kind: place.kind,

@@ -6,6 +6,7 @@ import { readDecimal } from '#lib/quantities/decimal.ts';
 import { fixed } from '#words/number.ts';
 import { practiceWords, refusedNumber, reviewWords, type BeadState } from '#words/practice.ts';
 import { tied } from '#words/skills/say.ts';
+import { isTypedKept } from '#components/site/typedToday.ts';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Bound, ProblemSettings } from './bound.ts';
 import { putDown } from './putDown.ts';
@@ -55,6 +56,8 @@ const loadKeeping = async () => {
   }
 };
 
+const typing = () => import('./typedAnswer.ts');
+
 /** A link without a version is of the first: where that is today's, nothing needs to be fetched. */
 const noteOnLink = (text: string | null, version: number): Promise<string> =>
   import('./versionNotes.ts').then(
@@ -92,6 +95,8 @@ export function useProblem<G>({ skill, main = false, inSet, seed: firstSeed }: B
   const field = useRef<HTMLInputElement>(null);
   const isTouched = useRef(false);
   const isReady = useRef(false);
+  /** Something was typed into this problem, now or earlier today. */
+  const hasTyped = useRef(false);
   /** A fetch that fails is tried again at the next touch. */
   const getReady = () => {
     if (isReady.current) return;
@@ -127,6 +132,7 @@ export function useProblem<G>({ skill, main = false, inSet, seed: firstSeed }: B
   useEffect(() => {
     const typed = typedEarlier(field.current);
     if (typed) setText(typed);
+    const takenUp = isTypedKept() ? takeUpTyped(typed) : undefined;
     if (inSet && !inSet.isFirst) heading.current?.focus();
     if (!main) return undefined;
     const link = new URLSearchParams(location.search);
@@ -137,7 +143,7 @@ export function useProblem<G>({ skill, main = false, inSet, seed: firstSeed }: B
         void noteOnLink(link.get('version'), skill.version).then(setLinkNote);
     }
     let stop: (() => void) | undefined;
-    void loadKeeping().then((keeping) => {
+    void Promise.all([loadKeeping(), takenUp]).then(([keeping]) => {
       stop = keeping?.onKept(({ progress, newer }) => {
         if (newer) setNotice(practiceWords.newer);
         setKeptNote(keeping.keptNote(progress, skill));
@@ -151,6 +157,33 @@ export function useProblem<G>({ skill, main = false, inSet, seed: firstSeed }: B
     return () => stop?.();
     // oxlint-disable-next-line react-hooks/exhaustive-deps -- what is kept is asked for once, on arrival.
   }, []);
+
+  const isSettled = attempt.isKept || attempt.judged?.marked.right === true;
+  useEffect(() => {
+    if (!hasTyped.current) return;
+    const { text } = attempt;
+    typing().then(
+      (by) => by.keepTypedAnswer(skill, text && !isSettled ? { seed, index, rung, text } : undefined),
+      () => undefined,
+    );
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- a problem keeps its skill.
+  }, [attempt.text, isSettled, seed, index, rung]);
+
+  /** What was typed earlier today comes back with its item, unless a link asks for another. */
+  async function takeUpTyped(filledIn: string) {
+    const by = await typing().catch(() => undefined);
+    const found = by?.typedAnswer(skill);
+    if (!by || !found || (isTouched.current && (found === 'lost' || found.text !== filledIn))) return;
+    if (found === 'lost') return setNotice(by.typedWords.problemLost);
+    const linked = main ? readSeed(new URLSearchParams(location.search).get('seed')) : undefined;
+    if (found.seed !== (inSet ? seed : (linked ?? found.seed))) return;
+    if (!inSet) {
+      setAsked(found.seed);
+      setIndex(found.index);
+      setRung(found.rung);
+    }
+    setText(found.text);
+  }
 
   async function keep(solved: boolean, { firstCredit: credit, tries, hints, slip, isKept }: Attempt) {
     if (isKept) return;
@@ -223,6 +256,7 @@ export function useProblem<G>({ skill, main = false, inSet, seed: firstSeed }: B
 
   function setText(text: string) {
     touch();
+    hasTyped.current = true;
     setAttempt(({ error: _, ...before }) => ({ ...before, text }));
   }
 

@@ -24,6 +24,7 @@ const together = {
     'components/site/Later.tsx',
     'components/site/icons.ts',
     'components/site/onDemand.ts',
+    'components/site/typedToday.ts',
     'src/lib/geometry/direction.ts',
     'src/lib/geometry/distance.ts',
     'src/lib/geometry/line.ts',

@@ -7,9 +7,20 @@ export type Problem = Readonly<{ key: string; text: string; refusal: Refusal }>;
 /** Names the sections of an address that are not a calculator's own fields but are allowed on its page. */
 const foreignKeys: ReadonlySet<string> = new Set(['from']);
 
+/** True where an address gives at least one of this calculator's fields, well or badly. */
+export function holdsAny<S extends State>(
+  { fields }: Pick<Calculator<S, unknown>, 'fields'>,
+  query: string,
+): boolean {
+  const given = new URLSearchParams(query);
+  for (const name in fields) if (given.has(fields[name].key)) return true;
+  return false;
+}
+
 /**
  * Reads a state from an address. Total: whatever the query holds, a whole state comes back,
- * and each part that was refused is named with the reason. A key given twice counts once, the first time.
+ * and each part that was refused is named with the reason. A key given twice counts once, the first time, and
+ * the other is named where it says something else.
  */
 export function fromAddress<S extends State, R>(
   calculator: Calculator<S, R>,
@@ -18,12 +29,11 @@ export function fromAddress<S extends State, R>(
   const given = new URLSearchParams(query);
   const refused: Problem[] = [];
   const known = new Set<string>(foreignKeys);
-  let holdsAny = false;
-  for (const name in calculator.fields) holdsAny ||= given.has(calculator.fields[name].key);
+  const isHeld = holdsAny(calculator, query);
   const state = mapFields<S>(calculator.fields, (field) => {
     known.add(field.key);
     const text = given.get(field.key);
-    if (text === null) return (holdsAny ? field.startBefore : undefined) ?? field.start;
+    if (text === null) return (isHeld ? field.startBefore : undefined) ?? field.start;
     if (field.kept === 'memory') {
       refused.push({ key: field.key, text, refusal: { code: 'never-kept' } });
       return field.start;
@@ -35,6 +45,11 @@ export function fromAddress<S extends State, R>(
   });
   for (const [key, text] of given) {
     if (!known.has(key)) refused.push({ key, text, refusal: { code: 'unknown-field' } });
+    else if (
+      text !== given.get(key) &&
+      !refused.some((one) => one.key === key && one.refusal.code === 'given-twice')
+    )
+      refused.push({ key, text, refusal: { code: 'given-twice' } });
   }
   return { state, refused };
 }

@@ -12,6 +12,7 @@ export type Refusal = Readonly<{
     | 'not-a-point'
     | 'unknown-field'
     | 'never-kept'
+    | 'given-twice'
     | 'not-pairs'
     | 'too-many-pairs';
   lo?: number;

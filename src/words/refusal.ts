@@ -48,6 +48,8 @@ export function refusalSentence(given: string, { code, lo, hi, unit, lines = [] 
       return `${name}: at most ${hi ?? 0} pairs.`;
     case 'never-kept':
       return `${name}: this is asked anew each time. It is never kept in a link or a file, so answer it here.`;
+    case 'given-twice':
+      return `${name} stands in the address more than once. The first is used.`;
     case 'unknown-field':
       return `The address holds “${name}”, which this page does not know. It was left out.`;
     default:

@@ -28,7 +28,7 @@ const kinds = [
     kind: 'page for placing the midline, before its drawing',
     address: /^\/practice\/place-the-midline\/$/,
     islands: 1,
-    most: 22_000,
+    most: 22_500,
   },
   {
     kind: 'sheet for paper, before another drawing',

@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { hairAndBone } from '#calculators/hairAndBone.ts';
 import { archPlacement } from '#calculators/archPlacement.ts';
+import { fromLink } from '#components/calculator/frame/RefusedParts.tsx';
 import { fromAddress } from '#calculators/address.ts';
 import { calculators } from '#calculators/index.ts';
 import { leaningNoseMarks } from '#calculators/leaningNoseMarks.ts';
@@ -173,8 +174,28 @@ test.each([
   for (const named of namedMarks) expect(marks[named.key], named.key).toEqual(pointOf(markSet, named));
 });
 
-test('[hand] a key given twice counts once; an unknown key is named', () => {
-  const { state, refused } = fromAddress(usualDifference, 'difference=3&difference=4&colour=red');
+test('[hand] a key given twice counts once, and its other value is named, once; an unknown key is named', () => {
+  const { state, refused } = fromAddress(
+    usualDifference,
+    'difference=3&difference=4&difference=5&colour=red&place=arch&place=arch',
+  );
   expect(state.difference).toBe(3);
-  expect(refused).toEqual([{ key: 'colour', text: 'red', refusal: { code: 'unknown-field' } }]);
+  expect(refused.filter(({ key }) => key !== 'place')).toEqual([
+    { key: 'difference', text: '4', refusal: { code: 'given-twice' } },
+    { key: 'colour', text: 'red', refusal: { code: 'unknown-field' } },
+  ]);
+  expect(refused.filter(({ refusal }) => refusal.code === 'given-twice')).toHaveLength(1);
+});
+
+test('[hand] a key that every object inherits is named as it was typed, not as what it would find', () => {
+  const labels: Record<string, string> = { difference: 'Difference' };
+  const { sentences } = fromLink(
+    usualDifference,
+    'constructor=2&__proto__=1&difference=x',
+    (name) => labels[name] ?? name,
+  );
+  expect(sentences.join(' ')).toContain('“constructor”');
+  expect(sentences.join(' ')).toContain('“__proto__”');
+  expect(sentences.join(' ')).toContain('Difference: this is not a number');
+  expect(sentences.join(' ')).not.toMatch(/native code|object Object/);
 });

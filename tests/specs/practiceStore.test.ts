@@ -157,3 +157,17 @@ test('[hand] files that are no copy', () => {
   expect(readCopy('{"schema":3,"answers":[]}', have)).toEqual({ ok: false, reason: 'newer-schema' });
   expect(readCopy(' '.repeat(8_000_001), have)).toEqual({ ok: false, reason: 'too-large' });
 });
+
+test('[hand] a place that refuses at once ends its wait: no promise is left to fail with nobody listening', async () => {
+  const refuse = () => {
+    throw new Error('denied');
+  };
+  const place = impatient({ kind: 'indexeddb', read: refuse, update: refuse }, 5);
+  const left: unknown[] = [];
+  const note = (reason: unknown) => void left.push(reason);
+  process.on('unhandledRejection', note);
+  await expect(place.read()).rejects.toThrow('denied');
+  await new Promise((done) => setTimeout(done, 30));
+  process.off('unhandledRejection', note);
+  expect(left).toEqual([]);
+});

@@ -196,7 +196,7 @@ export function CoverTheOldShape({
             point={point}
             drafts={{ x: desk.draft(`${active}.x`), y: desk.draft(`${active}.y`) }}
             onPick={pick}
-            onType={(axis, text) => move.type(active, axis, text)}
+            onType={(axis, text) => desk.typeAxis(active, axis, text)}
             onStep={(by) => move.by(active, by)}
           />
           <div class="mark-two">

@@ -14,7 +14,7 @@ type Props = Readonly<{
 }>;
 
 /** The same number on the other side of nothing. */
-const turned = (text: string) => (/^\s*[-−]/.test(text) ? text.replace(/[-−]/, '') : `-${text.trim()}`);
+const turned = (text: string) => (/^\s*[-−]/.test(text) ? text.replace(/[-−]/, '') : `-${text}`);
 
 /**
  * A number with its unit in view. While the box is being typed in, it keeps exactly what was typed,

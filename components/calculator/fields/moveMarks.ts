@@ -1,21 +1,23 @@
 import type { PointMm } from '#lib/geometry/point.ts';
 import type { State } from '#calculators/spec.ts';
-import { type Axis, type Desk, inside, isBeyond, isPoint } from '../frame/useCalculator.ts';
+import { type Desk, inside, isBeyond, isPoint } from '../frame/useCalculator.ts';
 
-/** The ways to move a calculator's marks: to a place, by so much, and typed, one number at a time. */
+/** The ways to move a calculator's marks: to a place and by so much. */
 export function moveMarks<S extends State, R>(desk: Desk<S, R>) {
   type Name = keyof S & string;
   const to = (name: Name, asked: PointMm) => {
     const { control } = desk.calculator.fields[name];
     const old = desk.now()[name];
     if (control.kind !== 'mark' || !isPoint(old)) return;
-    const [xMm, yMm] = [inside(asked.xMm, control.x, control), inside(asked.yMm, control.y, control)];
+    const [xMm, yMm] = [
+      inside(asked.xMm, control.x, control.decimals),
+      inside(asked.yMm, control.y, control.decimals),
+    ];
     const isStill = xMm === old.xMm && yMm === old.yMm;
     desk.change(name, isStill ? old : { xMm, yMm }, `${name}.x`, `${name}.y`);
     for (const axis of ['x', 'y'] as const) {
       const mm = asked[`${axis}Mm`];
-      if (isBeyond(mm, control[axis]))
-        desk.sayStop((by) => by.readAxis(control, axis, mm.toFixed(control.decimals)));
+      if (isBeyond(mm, control[axis])) desk.sayStop(`${name}.${axis}`, mm, control.decimals);
     }
   };
   return {
@@ -23,20 +25,6 @@ export function moveMarks<S extends State, R>(desk: Desk<S, R>) {
     by: (name: Name, { xMm, yMm }: PointMm) => {
       const from = desk.now()[name];
       if (isPoint(from)) to(name, { xMm: from.xMm + xMm, yMm: from.yMm + yMm });
-    },
-    type: (name: Name, axis: Axis, text: string) => {
-      const { control } = desk.calculator.fields[name];
-      const box = `${name}.${axis}`;
-      if (control.kind !== 'mark') return;
-      void desk.settle(
-        box,
-        text,
-        (reading) => reading.readAxis(control, axis, text),
-        (value) => {
-          const old = desk.now()[name];
-          if (isPoint(old)) desk.change(name, { ...old, [`${axis}Mm`]: value }, box);
-        },
-      );
     },
   };
 }

@@ -8,22 +8,20 @@ export type Hold = Readonly<{ take: () => void; letGo: () => void; putBack: () =
  * drag is a step of its own.
  */
 export function useSteps<T, W extends string = string>() {
-  const past = useRef<readonly Readonly<{ what: W | ''; before: T }>[]>([]);
+  const past = useRef<Readonly<{ what: W | ''; before: T }>[]>([]);
   const open = useRef<W | ''>();
   const heldAt = useRef(0);
   const close = () => (open.current = undefined);
   /** Takes the last step away and gives what stood before it. */
   const back = () => {
-    const last = past.current.at(-1);
-    past.current = past.current.slice(0, -1);
     close();
-    return last?.before;
+    return past.current.pop()?.before;
   };
   return {
     /** What the last step changed. */
     last: () => past.current.at(-1)?.what,
     remember: (what: W | '', before: T) => {
-      if (open.current !== what) past.current = [...past.current, { what, before }];
+      if (open.current !== what) past.current.push({ what, before });
       open.current = what;
     },
     close,

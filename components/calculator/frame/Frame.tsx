@@ -58,14 +58,7 @@ export function Frame<S extends State, R>({
 }: Props<S, R>) {
   const [copied, setCopied] = useState('');
   const lacks = missing || desk.missing;
-  const back = (
-    <StepBack
-      undoes={desk.undoes}
-      onUndo={desk.undo}
-      onReset={desk.reset}
-      resets={pulled ? 'Reset the marks' : 'Reset the numbers'}
-    />
-  );
+  const back = <StepBack {...desk} all={pulled ? 'marks' : 'numbers'} />;
   return (
     <div
       class="calculator"
@@ -75,10 +68,9 @@ export function Frame<S extends State, R>({
       onFocusIn={({ currentTarget }) =>
         void (
           innerWidth < 761 &&
-          stay().then(
-            (by) => by.stayInView(currentTarget),
-            () => undefined,
-          )
+          stay()
+            .then((by) => by.stayInView(currentTarget))
+            .catch(Boolean)
         )
       }
     >

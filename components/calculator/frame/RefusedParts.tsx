@@ -1,30 +1,46 @@
 import type { Calculator, State } from '#calculators/spec.ts';
-import { fromAddress } from '#calculators/address.ts';
+import { fromAddress, holdsAny } from '#calculators/address.ts';
 import { Icon } from '#components/site/Icon.tsx';
 import { cautionIcon } from '#components/site/icons.ts';
 import { refusalSentence } from '#words/refusal.ts';
 import type { VNode } from 'preact';
 
 /**
- * What a link holds: a whole state, and a note on what of it was refused. Fetched only where there is
- * something to read.
+ * What a link holds: a whole state, whether any of it is this calculator's, and what of it was refused, in
+ * sentences.
  */
 export function fromLink<S extends State, R>(
   calculator: Calculator<S, R>,
   query: string,
   nameOf: (name: string) => string,
-): Readonly<{ state: S; note: VNode | undefined }> {
+): Readonly<{ state: S; holdsAny: boolean; sentences: readonly string[] }> {
   const { state, refused } = fromAddress(calculator, query);
   return {
     state,
-    note:
-      refused.length > 0 ? (
-        <RefusedParts sentences={refused.map(({ key, refusal }) => refusalSentence(nameOf(key), refusal))} />
-      ) : undefined,
+    holdsAny: holdsAny(calculator, query),
+    // A key that is no field's has no label: looking one up would find what every object inherits.
+    sentences: refused.map(({ key, refusal }) =>
+      refusalSentence(refusal.code === 'unknown-field' ? key : nameOf(key), refusal),
+    ),
   };
 }
 
 const mostNamed = 5;
+
+/** What is to be said about a link and about what was kept; nothing where all of it was read. */
+export function arrivalNotes(refused: readonly string[], lost?: string): VNode | undefined {
+  if (refused.length === 0 && lost === undefined) return undefined;
+  return (
+    <>
+      {refused.length > 0 && <RefusedParts sentences={refused} />}
+      {lost !== undefined && (
+        <p class="notice plain" role="status">
+          {lost}
+        </p>
+      )}
+    </>
+  );
+}
 
 function RefusedParts({ sentences }: Readonly<{ sentences: readonly string[] }>) {
   return (

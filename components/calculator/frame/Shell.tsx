@@ -147,7 +147,7 @@ export function Shell<S extends State, R>({
         point={point}
         drafts={{ x: desk.draft(`${active}.x`), y: desk.draft(`${active}.y`) }}
         onPick={pick}
-        onType={(axis, text) => move.type(active, axis, text)}
+        onType={(axis, text) => desk.typeAxis(active, axis, text)}
         onStep={(by) => move.by(active, by)}
       />
       {face.shown.map(field)}

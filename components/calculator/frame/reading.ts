@@ -1,46 +1,71 @@
 import { toAddress } from '#calculators/address.ts';
-import { parsers } from '#calculators/parsers.ts';
-import type { Box, Calculator, Field, Limits, Read, State } from '#calculators/spec.ts';
-import { refusalSentence } from '#words/refusal.ts';
-import { fromLink } from './RefusedParts.tsx';
+import type { Calculator, State } from '#calculators/spec.ts';
+import { keepTyped, typedHere } from '#components/site/typedShelf.ts';
+import { typedWords } from '#words/typed.ts';
+import type { VNode } from 'preact';
+import { readSlot, type Fields } from './readSlot.ts';
+import { arrivalNotes, fromLink } from './RefusedParts.tsx';
+import { fromTyped, toTyped } from './typedState.ts';
+import type { Draft } from './useCalculator.ts';
 
 /**
- * What is needed once something is typed, linked or copied; fetched then, so that a page that is only read
- * stays small.
+ * What is needed once something is typed, linked, copied or kept; fetched then, so that a page that is only
+ * read stays small.
  */
-export { fromLink };
+export { readSlot };
 
-/** A text as it was read, or what is wrong with it, as a sentence. */
-export type Told<T> =
-  | Readonly<{ ok: true; value: T; sentence?: never }>
-  | Readonly<{ ok: false; sentence: string }>;
-function tell<T>(label: string, read: Read<T>): Told<T> {
-  return read.ok ? read : { ok: false, sentence: refusalSentence(label, read.refusal) };
+/** Of the way in which numbers are kept. Only what is written otherwise makes another. */
+const typedVersion = 1;
+const place = ({ id }: Readonly<{ id: string }>): string => `calculator ${id}`;
+
+/** What a page finds when it is opened. */
+type Arrived<S> = Readonly<{
+  state: S;
+  drafts: Readonly<Record<string, Draft>> | undefined;
+  note: VNode | undefined;
+}>;
+
+/** Loaded again, or reached by Back: then what was typed under a link counts, and not the link. */
+const isReturn = (): boolean =>
+  performance
+    .getEntriesByType('navigation')
+    .some((entry) => 'type' in entry && (entry.type === 'reload' || entry.type === 'back_forward'));
+
+/**
+ * The state a page opens with. A link with numbers wins over what was typed earlier today, unless it was
+ * typed under this very link and the reader comes back to it.
+ */
+export function arrive<S extends State, R>(
+  calculator: Calculator<S, R>,
+  nameOf: (name: string) => string,
+): Arrived<S> {
+  const query = location.search;
+  const linked = fromLink(calculator, query, nameOf);
+  const entry = typedHere(place(calculator));
+  if (!entry) return { state: linked.state, drafts: undefined, note: arrivalNotes(linked.sentences) };
+  const typed = fromTyped(calculator, entry.typed, nameOf);
+  if (linked.holdsAny && !(typed.query === query && isReturn()))
+    return { state: linked.state, drafts: undefined, note: arrivalNotes(linked.sentences) };
+  const isLost = typed.isLost || entry.version !== typedVersion;
+  return {
+    state: typed.state,
+    drafts: Object.keys(typed.drafts).length > 0 ? typed.drafts : undefined,
+    note: arrivalNotes(linked.sentences, isLost ? typedWords.calculatorLost : undefined),
+  };
 }
 
-/** A typed text for a number or choice field. */
-export function readField<T>(field: Field<T>, label: string, text: string): Told<T> {
-  return tell(label, field.read(text, parsers));
+/** Keeps the numbers on this device until the day is over; at the start there is nothing to keep. */
+export function keep<S extends State, R>(
+  calculator: Calculator<S, R>,
+  state: S,
+  drafts: Readonly<Record<string, Draft>>,
+): void {
+  const typed = toTyped(calculator, state, drafts, location.search);
+  keepTyped(place(calculator), typed && { version: typedVersion, typed });
 }
-
-/** A number that was moved beyond its field's limits. */
-export const readNumber = (
-  control: Limits & Readonly<{ decimals: number }>,
-  label: string,
-  value: number,
-): Told<number> => tell(label, parsers.readWithin(value.toFixed(control.decimals), control));
-
-/** A typed text for one of a mark's two numbers. */
-export function readAxis(box: Box, axis: 'x' | 'y', text: string): Told<number> {
-  const [lo, hi] = box[axis];
-  return tell(axis === 'x' ? 'Across' : 'Up', parsers.readWithin(text, { unit: 'mm', lo, hi }));
-}
-
-/** As much of a calculator as its address needs. */
-type Kept<S extends State> = Pick<Calculator<S, unknown>, 'fields'>;
 
 /** An address that holds the state. */
-function linkTo<S extends State>(calculator: Kept<S>, state: S, path: string): string {
+function linkTo<S extends State>(calculator: Fields<S>, state: S, path: string): string {
   const query = toAddress(calculator, state);
   return `${location.origin}${path}${query ? `?${query}` : ''}`;
 }
@@ -49,7 +74,7 @@ function linkTo<S extends State>(calculator: Kept<S>, state: S, path: string): s
  * Copies a link that holds the state and says so; where the browser does not allow it, gives the link itself.
  */
 export async function copyLink<S extends State>(
-  calculator: Kept<S>,
+  calculator: Fields<S>,
   state: S,
   path: string,
 ): Promise<string> {
@@ -63,6 +88,6 @@ export async function copyLink<S extends State>(
 }
 
 /** Puts the state into the address of the page itself, where it outlives a new load. */
-export function keepInAddress<S extends State>(calculator: Kept<S>, state: S): void {
+export function keepInAddress<S extends State>(calculator: Fields<S>, state: S): void {
   history.replaceState(history.state, '', linkTo(calculator, state, location.pathname) + location.hash);
 }

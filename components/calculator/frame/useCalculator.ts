@@ -4,9 +4,9 @@ import { startState } from '#calculators/startState.ts';
 import { onDemand } from '#components/site/onDemand.ts';
 import { notFetched } from '#words/fetching.ts';
 import type { VNode } from 'preact';
+import { isTypedKept } from '#components/site/typedToday.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Hold, useSteps } from '../fields/useSteps.ts';
-import type { Told } from './reading.ts';
 
 export type Axis = 'x' | 'y';
 
@@ -25,19 +25,14 @@ export type Desk<S extends State, R> = Readonly<{
   draft: (slot: string) => Draft | undefined;
   /** A typed text for a number or choice field. Resolves once it has been read, or could not be. */
   type: (name: keyof S & string, text: string) => Promise<void>;
+  /** A typed text for one of a mark's two numbers. */
+  typeAxis: (name: keyof S & string, axis: Axis, text: string) => void;
   /** The state as last written, also before it is drawn. */
   now: () => S;
   /** Writes a value, as a step that can be taken back, and drops the refused texts of these boxes. */
   change: (name: keyof S & string, value: Value, ...boxes: readonly string[]) => void;
-  /** Reads a typed text and puts it, or keeps it in its box with a sentence. */
-  settle: <T extends Value>(
-    box: string,
-    text: string,
-    read: (by: Reading) => Told<T>,
-    put: (value: T) => void,
-  ) => Promise<void>;
   /** Says which limit stopped what was moved beyond it, in the words that a typed number gets. */
-  sayStop: (read: (by: Reading) => Told<number>) => void;
+  sayStop: (slot: string, asked: number, decimals: number) => void;
   /** Puts a number that a picture or a button moves, held inside its limits; `slideBy` from what it is. */
   slideTo: (name: keyof S & string, value: number) => void;
   slideBy: (name: keyof S & string, by: number) => void;
@@ -67,7 +62,7 @@ export function rounded(value: number, decimals: number): number {
 
 type Ends = readonly [number, number];
 /** The nearest value that a field takes. */
-export const inside = (asked: number, [lo, hi]: Ends, { decimals }: Readonly<{ decimals: number }>) =>
+export const inside = (asked: number, [lo, hi]: Ends, decimals: number) =>
   rounded(Math.min(hi, Math.max(lo, asked)), decimals);
 /** By more than the noise of sums. */
 export const isBeyond = (asked: number, [lo, hi]: Ends) => asked < lo - 1e-6 || asked > hi + 1e-6;
@@ -75,14 +70,14 @@ export const isBeyond = (asked: number, [lo, hi]: Ends) => asked < lo - 1e-6 || 
 /** What is written down: the state, the refused texts, and the limit that stopped a moved mark. */
 type Written<S extends State> = Readonly<{ state: S; drafts: Readonly<Record<string, Draft>>; stop: string }>;
 
-type Reading = typeof import('./reading.ts');
 /** Everything typed waits on the same promise, so answers arrive in the order of the keys. */
 const reading = onDemand(() => import('./reading.ts'));
 const reader = 'What reads and links numbers';
 const noReader = () => notFetched(reader);
+const noDrafts: Readonly<Record<string, Draft>> = {};
 
 /**
- * The first render equals the server's: the address is read after mount. `nameOf` gives a field's label for
+ * The first render equals the server's: the address, and what was typed earlier today, are read after mount. `nameOf` gives a field's label for
  * messages.
  */
 export function useCalculator<S extends State, R>(
@@ -91,7 +86,7 @@ export function useCalculator<S extends State, R>(
 ): Desk<S, R> {
   const [written, draw] = useState<Written<S>>(() => ({
     state: startState(calculator),
-    drafts: {},
+    drafts: noDrafts,
     stop: '',
   }));
   // Quick changes count from the last one, also before that is drawn.
@@ -106,50 +101,63 @@ export function useCalculator<S extends State, R>(
   const goBack = (before: Written<S> | undefined) => before && write({ ...before, stop: '' });
   const { state, drafts, stop } = written;
 
+  /** What the page opened with: as long as that stands, there is nothing of the reader's to keep. */
+  const opened = useRef(state);
+
   useEffect(() => {
-    if (location.search.length < 2) return;
+    if (location.search.length < 2 && !isTypedKept()) return;
     reading().then(
-      ({ fromLink }) => {
-        const { state: given, note } = fromLink(calculator, location.search, nameOf);
-        write({ ...now.current, state: given });
-        setRefused(note);
+      (by) => {
+        const found = by.arrive(calculator, nameOf);
+        if (now.current.state === opened.current) {
+          opened.current = found.state;
+          write({ ...now.current, state: found.state, drafts: found.drafts ?? now.current.drafts });
+        }
+        setRefused(found.note);
       },
-      () => setUnread(true),
+      () => setUnread(location.search.length > 1),
     );
     // oxlint-disable-next-line react-hooks/exhaustive-deps -- names never change under a calculator.
   }, [calculator]);
 
+  useEffect(() => {
+    if (state !== opened.current || drafts !== noDrafts)
+      reading().then(
+        (by) => by.keep(calculator, state, drafts),
+        () => undefined,
+      );
+  }, [calculator, state, drafts]);
+
   // A tenth of a millisecond at most: cheaper to work out again than to remember.
   const result = calculator.solve(state);
 
+  const without = (...boxes: readonly string[]) =>
+    Object.fromEntries(Object.entries(now.current.drafts).filter(([box]) => !boxes.includes(box)));
   const change = (name: keyof S & string, value: Value, ...boxes: readonly string[]) => {
-    const before = now.current;
-    if (before.state[name] !== value) steps.remember(name, before);
-    write({
-      state: { ...before.state, [name]: value },
-      drafts: Object.fromEntries(Object.entries(before.drafts).filter(([box]) => !boxes.includes(box))),
-      stop: '',
-    });
+    const { state: before } = now.current;
+    if (before[name] !== value) steps.remember(name, now.current);
+    write({ state: { ...before, [name]: value }, drafts: without(...boxes), stop: '' });
   };
-  const settle = async <T extends Value>(
-    slot: string,
-    text: string,
-    read: (by: Reading) => Told<T>,
-    put: (value: T) => void,
-  ) => {
+  /** Puts what was read, or keeps the refused text with a sentence. */
+  const typeSlot = async (slot: string, text: string) => {
     const by = await reading().catch(() => undefined);
     setUnread(!by);
-    const told = by && read(by);
-    if (told?.ok) put(told.value);
-    else {
+    const told = by?.readSlot(calculator, slot, text, nameOf);
+    if (told?.ok) {
+      steps.remember(slot, now.current);
+      write({ state: told.value(now.current.state), drafts: without(slot), stop: '' });
+    } else {
       const refusal: Draft = { text, sentence: told?.sentence ?? noReader() };
       write({ ...now.current, drafts: { ...now.current.drafts, [slot]: refusal } });
     }
   };
-  const sayStop = (read: (by: Reading) => Told<number>) => {
+  const sayStop = (slot: string, asked: number, decimals: number) => {
     const stopped = now.current;
     reading().then(
-      (by) => now.current === stopped && write({ ...stopped, stop: read(by).sentence ?? '' }),
+      (by) => {
+        const told = by.readSlot(calculator, slot, asked.toFixed(decimals), nameOf);
+        if (now.current === stopped) write({ ...stopped, stop: told?.sentence ?? '' });
+      },
       () => undefined,
     );
   };
@@ -157,9 +165,9 @@ export function useCalculator<S extends State, R>(
   const slideTo = (name: keyof S & string, asked: number) => {
     const { control } = calculator.fields[name];
     if (control.kind !== 'number') return;
-    const ends = [control.lo, control.hi] as const;
-    change(name, inside(asked, ends, control), name);
-    if (isBeyond(asked, ends)) sayStop((by) => by.readNumber(control, nameOf(name), asked));
+    const { lo, hi, decimals } = control;
+    change(name, inside(asked, [lo, hi], decimals), name);
+    if (isBeyond(asked, [lo, hi])) sayStop(name, asked, decimals);
   };
   const last = steps.last();
 
@@ -170,26 +178,20 @@ export function useCalculator<S extends State, R>(
     refused,
     missing: isUnread && reader,
     draft: (slot) => drafts[slot],
-    type: (name, text) =>
-      settle(
-        name,
-        text,
-        (by) => by.readField(calculator.fields[name], nameOf(name), text),
-        (value) => change(name, value, name),
-      ),
+    type: typeSlot,
+    typeAxis: (name, axis, text) => void typeSlot(`${name}.${axis}`, text),
     now: () => now.current.state,
     change,
-    settle,
     sayStop,
     slideTo,
     slideBy: (name, by) => slideTo(name, Number(now.current.state[name]) + by),
     stop,
     hold: { take: steps.take, letGo: steps.close, putBack: () => goBack(steps.broken()) },
     undo: () => goBack(steps.back()),
-    undoes: last === undefined ? undefined : last && nameOf(last),
+    undoes: last && nameOf(last.replace(/\.[xy]$/, '')),
     reset: () => {
       steps.remember('', now.current);
-      write({ state: startState(calculator), drafts: {}, stop: '' });
+      write({ state: startState(calculator), drafts: noDrafts, stop: '' });
       setRefused(undefined);
       setUnread(false);
     },

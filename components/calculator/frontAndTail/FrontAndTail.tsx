@@ -1,13 +1,13 @@
 import { frontAndTailFields, type FrontAndTailState } from '#calculators/frontAndTailFields.ts';
 import { placingKeys } from '#calculators/wideNoseMarks.ts';
 import { FrontAndTailOverlay } from '#components/pictures/FrontAndTailOverlay.tsx';
+import { Later } from '#components/site/Later.tsx';
 import { onDemand } from '#components/site/onDemand.ts';
 import type { NoPlacing, Placing } from '#lib/mapping/placing/placeFrontAndTail.ts';
 import { anchorWords, edgeWords, frontAndTailSays } from '#words/frontAndTail.ts';
 import { facePairWords } from '#words/facePairs.ts';
 import { browMarkWords, capital } from '#words/marks.ts';
 import type { ComponentChildren } from 'preact';
-import { FrontAndTailTables } from './FrontAndTailTables.tsx';
 import { frontAndTailView } from './frontAndTailView.ts';
 import { type CalculatorFace, Shell } from '../frame/Shell.tsx';
 import { useSums } from '../lazy/useSums.tsx';
@@ -44,6 +44,7 @@ const words = {
   caution: () => undefined,
 } as const satisfies Partial<CalculatorFace<FrontAndTailState, Placing | NoPlacing>>;
 
+const fetchTables = onDemand(() => import('./FrontAndTailTables.tsx'));
 const fetchSums = onDemand(async () => (await import('#calculators/frontAndTailSums.ts')).frontAndTailSums);
 
 type Props = Readonly<{
@@ -52,6 +53,8 @@ type Props = Readonly<{
   open?: boolean;
   /** The placing of the first state, made at build. */
   start: Placing | NoPlacing;
+  /** The tables of the first state, made at build: on the calculator's own page, where they stand open. */
+  firstTables?: ComponentChildren;
   legend?: ComponentChildren;
   children?: ComponentChildren;
 }>;
@@ -59,7 +62,7 @@ type Props = Readonly<{
 /**
  * Front and tail: the island. The sums are fetched at the first change; the still face comes in as children.
  */
-export function FrontAndTail({ id = 'placing', open = false, start, legend, children }: Props) {
+export function FrontAndTail({ id = 'placing', open = false, start, firstTables, legend, children }: Props) {
   const { calculator, is, isMissing, watch } = useSums(frontAndTailFields, start, fetchSums);
   const face: CalculatorFace<FrontAndTailState, Placing | NoPlacing> = {
     ...words,
@@ -80,7 +83,15 @@ export function FrontAndTail({ id = 'placing', open = false, start, legend, chil
       open={open}
       legend={legend}
       address="/calculators/front-and-tail/"
-      tables={(placing) => <FrontAndTailTables placing={placing} />}
+      tables={(placing, _, isOpen) => (
+        <Later
+          fetchPart={fetchTables}
+          isWanted={isOpen}
+          what="The tables"
+          meanwhile={placing === start && firstTables}
+          show={({ FrontAndTailTables }) => <FrontAndTailTables placing={placing} />}
+        />
+      )}
     >
       {children}
     </Shell>

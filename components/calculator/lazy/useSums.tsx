@@ -24,15 +24,10 @@ function AtFirstChange<S extends State>({
 
 /**
  * A calculator whose sums are fetched at the first change. Until they are here it shows `start`, made at build;
- * from then on it answers at once. `here` are sums that came with the page.
+ * from then on it answers at once.
  */
-export function useSums<S extends State, R>(
-  fields: Fields<S>,
-  start: R,
-  load: () => Promise<Sums<S, R>>,
-  here?: Sums<S, R>,
-) {
-  const sums = useRef(here);
+export function useSums<S extends State, R>(fields: Fields<S>, start: R, load: () => Promise<Sums<S, R>>) {
+  const sums = useRef<Sums<S, R>>();
   const [is, setIs] = useState<'first' | 'asked' | 'here' | 'missing'>('first');
   const [calculator] = useState<Calculator<S, R>>(() => ({
     ...fields,

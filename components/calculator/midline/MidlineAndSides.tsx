@@ -27,8 +27,10 @@ const inGroup = (group: 'pair' | 'single' | 'brow'): readonly Option[] =>
       ),
     }));
 
-type Answer = ShownReading | NoFaceReading;
-const fetchSums = onDemand(async () => (await import('./MidlineAndSidesPage.tsx')).solve);
+export type MidlineAnswer = ShownReading | NoFaceReading;
+const fetchSums = onDemand(
+  async () => (await import('#calculators/midlineAndSides.ts')).midlineAndSides.solve,
+);
 
 const words = {
   labels: {
@@ -52,14 +54,14 @@ const words = {
   pictureLabel: 'A face on millimetre paper: marks, midline and level',
   says: midlineSays,
   caution: takenCaution,
-} as const satisfies Partial<CalculatorFace<MidlineAndSidesState, Answer>>;
+} as const satisfies Partial<CalculatorFace<MidlineAndSidesState, MidlineAnswer>>;
 
 type Props = Readonly<{
   id?: string;
   /** The answer to the first state, made at build. */
-  start: Answer;
-  /** On the calculator's own page the tables stand open and the sums are there from the start. */
-  own?: Readonly<{ tables: Tables; solve: (state: MidlineAndSidesState) => Answer }>;
+  start: MidlineAnswer;
+  /** On the calculator's own page the tables stand open. */
+  tables?: Tables;
   legend?: ComponentChildren;
   children?: ComponentChildren;
 }>;
@@ -68,9 +70,9 @@ type Props = Readonly<{
  * Midline and sides as a lesson's island. The still face comes in as children, drawn at build; the sums are
  * fetched at the first change.
  */
-export function MidlineAndSides({ id = 'midline', start, own, legend, children }: Props) {
-  const { calculator, is, isMissing, watch } = useSums(midlineAndSidesFields, start, fetchSums, own?.solve);
-  const face: CalculatorFace<MidlineAndSidesState, Answer> = {
+export function MidlineAndSides({ id = 'midline', start, tables: Own, legend, children }: Props) {
+  const { calculator, is, isMissing, watch } = useSums(midlineAndSidesFields, start, fetchSums);
+  const face: CalculatorFace<MidlineAndSidesState, MidlineAnswer> = {
     ...words,
     calculator,
     draw: (state, reading) => (
@@ -86,12 +88,12 @@ export function MidlineAndSides({ id = 'midline', start, own, legend, children }
     <Shell
       face={face}
       id={id}
-      open={own !== undefined}
+      open={Own !== undefined}
       legend={legend}
       address="/calculators/midline-and-sides/"
       tables={(reading, state, isOpen) =>
-        own ? (
-          <own.tables reading={reading} state={state} />
+        Own ? (
+          <Own reading={reading} state={state} />
         ) : (
           <LaterTables reading={reading} state={state} isOpen={isOpen} />
         )

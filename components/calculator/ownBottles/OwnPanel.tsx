@@ -30,7 +30,8 @@ export function OwnPanel({ shelf, onShelf, ...props }: OwnPanelProps) {
     const by = await keeping();
     const kept = by.loadShelf();
     onShelf(kept.bottles);
-    setNote(kept.note);
+    // Read again, what was set aside is no longer there: what was said about it stays.
+    if (kept.note) setNote(kept.note);
     setUnread(false);
     return by;
   };
@@ -80,6 +81,11 @@ export function OwnPanel({ shelf, onShelf, ...props }: OwnPanelProps) {
           )}
         />
       </details>
+      {note && !isOpen && (
+        <p class="plain small" role="status">
+          {note}
+        </p>
+      )}
       {isUnread && !isOpen && (
         <p class="plain small" role="alert">
           {notFetched('What reads your own bottles')}

@@ -1,20 +1,11 @@
-import { browMarks } from '#lib/mapping/marks/markSet.ts';
-import { includesZero, type Interval } from '#lib/quantities/interval.ts';
-import { changeSince } from '#calculators/changeSince.ts';
 import type { MidlineAndSidesState } from '#calculators/midlineAndSidesFields.ts';
 import { Icon } from '#components/site/Icon.tsx';
 import { saveIcon } from '#components/site/icons.ts';
-import { browMarkWords, capital } from '#words/marks.ts';
-import { keptSays, takenWords } from '#words/keptReading.ts';
-import { signed } from '#words/number.ts';
+import { Later } from '#components/site/Later.tsx';
+import { onDemand } from '#components/site/onDemand.ts';
 import { useState } from 'preact/hooks';
 
-const cell = (change: Interval) => (
-  <td class={includesZero(change) ? undefined : 'is-moved'}>
-    {signed(change.value)}
-    {includesZero(change) ? '' : ' *'}
-  </td>
-);
+const changes = onDemand(() => import('./KeptChange.tsx'));
 
 /**
  * Keeps one reading on the page, in memory only, and says what moved since. This is how measuring again is
@@ -23,7 +14,6 @@ const cell = (change: Interval) => (
  */
 export function KeptReading({ state }: Readonly<{ state: MidlineAndSidesState }>) {
   const [kept, setKept] = useState<MidlineAndSidesState | undefined>();
-  const change = kept && changeSince(kept, state);
   return (
     <section class={kept ? 'kept' : 'kept no-print'}>
       <h2>Compare with a second reading</h2>
@@ -41,42 +31,13 @@ export function KeptReading({ state }: Readonly<{ state: MidlineAndSidesState }>
           </button>
         )}
       </div>
-      {kept && change && (
+      {kept && (
         <div role="status">
-          <p class="plain">
-            Kept: {takenWords(kept)}. Now: {takenWords(state)}.
-          </p>
-          <p class="plain">
-            <b>{keptSays(change)}</b>
-          </p>
-          {change.ok && (
-            <table class="meas">
-              <caption>Moved since, mm. A star marks what is real.</caption>
-              <thead>
-                <tr>
-                  <th scope="col">Mark</th>
-                  <th scope="col">Right, up</th>
-                  <th scope="col">Right, out</th>
-                  <th scope="col">Left, up</th>
-                  <th scope="col">Left, out</th>
-                </tr>
-              </thead>
-              <tbody>
-                {browMarks.map((mark) => {
-                  const { right, left } = change.changes[mark];
-                  return (
-                    <tr key={mark}>
-                      <th scope="row">{capital(browMarkWords[mark])}</th>
-                      {cell(right.up)}
-                      {cell(right.outward)}
-                      {cell(left.up)}
-                      {cell(left.outward)}
-                    </tr>
-                  );
-                })}
-              </tbody>
-            </table>
-          )}
+          <Later
+            fetchPart={changes}
+            what="What compares readings"
+            show={({ KeptChange }) => <KeptChange kept={kept} state={state} />}
+          />
         </div>
       )}
     </section>

@@ -16,3 +16,4 @@ export { FaceMarks } from './FaceMarks.tsx';
 export { judge } from './judge.ts';
 export { PlacedPanel } from './PlacedPanel.tsx';
 export { PracticeStill } from './PracticeStill.tsx';
+export { keepPins, typedPins } from './typedPins.ts';

@@ -24,7 +24,7 @@ export type Attempt = Readonly<{
   isKept: boolean;
   review: string;
 }>;
-const fresh: Attempt = {
+export const fresh: Attempt = {
   across: { top: 0, foot: 0 },
   drafts: {},
   hasMarks: false,
@@ -78,10 +78,11 @@ export function usePins(onTyped: (pin: Pin) => void) {
     write,
     isSettled,
     stop,
-    forget: () => {
+    /** Another face, with its pins where they stood earlier today. */
+    forget: (placed?: Pick<Attempt, 'across' | 'drafts'>) => {
       steps.forget();
       setStop('');
-      write(fresh);
+      write(placed ? { ...fresh, ...placed } : fresh);
     },
     moveTo,
     moveBy: (pin: Pin, byMm: number) => moveTo(pin, now.current.across[pin] + byMm),

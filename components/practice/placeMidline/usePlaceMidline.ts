@@ -5,7 +5,7 @@ import { placeMidlineWords } from '#words/skills/placeMidline.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { putDown } from '../putDown.ts';
 import { today } from '../today.ts';
-import { type Attempt, type Pin, usePins } from './usePins.ts';
+import { type Attempt, type Pin, fresh, usePins } from './usePins.ts';
 
 export type Shown = Readonly<{ seed: number; level: PracticeLevel }>;
 type Desk = typeof import('./desk.ts');
@@ -86,13 +86,20 @@ export function usePlaceMidline({ version, inLink }: ExerciseVersion) {
       ...(badSeed && { seed: placeMidlineWords.badFace }),
       ...(levelAsked !== null && level === undefined && { level: placeMidlineWords.badLevel }),
     });
-    const next = { seed: seed ?? firstFace.seed, level: level ?? firstFace.level };
-    if (next.seed !== firstFace.seed || next.level !== firstFace.level) await open(next);
+    const linked = { seed: seed ?? firstFace.seed, level: level ?? firstFace.level };
+    const { face, placed, said } = loaded.typedPins(version, linked, location.search);
+    setNotice(said);
+    if (face.seed !== firstFace.seed || face.level !== firstFace.level) await open(face);
+    if (placed && now.current === fresh) forget(placed);
     if (badSeed) setSeedText(seedAsked.slice(0, 20));
   }
 
   // oxlint-disable-next-line react-hooks/exhaustive-deps -- the address is read once, on arrival.
   useEffect(() => void readAddress(), []);
+
+  useEffect(() => {
+    desk?.keepPins(version, shown, attempt, attempt === fresh);
+  }, [attempt, shown, desk, version]);
 
   async function keep(solved: boolean, { firstCredit: credit, tries, hints, slip, isKept }: Attempt) {
     if (isKept) return;
