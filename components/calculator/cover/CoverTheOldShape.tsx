@@ -42,13 +42,11 @@ const labels = {
 } as const;
 type NumberName = Exclude<keyof typeof labels, 'free' | 'skin'>;
 const isLabel = (key: string): key is keyof typeof labels => Object.hasOwn(labels, key);
+const markOf = (key: string) => coverMarks.find((mark) => mark.key === key);
 const nameOf = (key: string) => {
-  const mark = coverMarks.find((each) => each.key === key);
-  return mark
-    ? `${capital(shapeWords[mark.shape])}, ${browMarkWords[mark.mark]}, ${mark.side}`
-    : isLabel(key)
-      ? labels[key]
-      : key;
+  const mark = markOf(key);
+  if (mark) return `${capital(shapeWords[mark.shape])}, ${browMarkWords[mark.mark]}, ${mark.side}`;
+  return isLabel(key) ? labels[key] : key;
 };
 const groups = (['planned', 'old'] as const).flatMap((shape) =>
   (['right', 'left'] as const).map((side) => ({
@@ -61,7 +59,6 @@ const groups = (['planned', 'old'] as const).flatMap((shape) =>
       })),
   })),
 );
-const markOf = (key: string) => coverMarks.find((mark) => mark.key === key);
 const optionsOf = (words: Readonly<Record<string, string>>) =>
   Object.entries(words).map(([value, label]) => ({ value, label }));
 const load = onDemand(async () => (await import('../workers/askCoverWorker.ts')).askCoverWorker);
