@@ -2,7 +2,8 @@ import type { Page } from 'puppeteer-core';
 import { expect, test } from 'vitest';
 import { skills } from '#skills/index.ts';
 import { typedWords } from '#words/typed.ts';
-import { follow, press, retype, waitForWords, wake } from './onPage.ts';
+import { follow, retype, waitForWords, wake } from './onPage.ts';
+import { backToStart } from './movable.ts';
 import { withBrowsers } from './withBrowsers.ts';
 
 // What was typed is there after a new load, after Back, and in a new tab of the same day.
@@ -85,7 +86,7 @@ withBrowsers('what was typed', ({ open, site }) => {
       await next.goto(origin + each.at);
       await wake(next, '.calculator .says');
       await holds(next, each.box, each.shows);
-      await press(next, '.calculator', 'Back to the start');
+      await backToStart(next);
       await holds(next, each.box, starts.get(each.at) ?? '');
     }
     await isEmpty(next);
@@ -116,7 +117,7 @@ withBrowsers('what was typed', ({ open, site }) => {
     await page.goto(`${origin}/calculators/find-a-recipe/`);
     await wake(page, '.calculator .says');
     await holds(page, box, '45');
-    await press(page, '.calculator', 'Back to the start');
+    await backToStart(page);
     await isEmpty(page);
     expect(faults).toEqual([]);
     await page.close();
