@@ -4,18 +4,27 @@ import type { Plugin } from 'vite';
 const helperFile = /(?:^|\/)fetch\.[\w-]+\.js$/;
 const helperImport = /import\s*\{\s*(?:\w+ as )?([\w$]+)\s*\}\s*from\s*["']\.\/fetch\.[\w-]+\.js["'];?/;
 
-/** The calls of that helper: around a bare import(), or around one that picks what is used of it. */
+/**
+ * The calls of that helper: around a bare import(), or around one that picks what is used of it, out of a file
+ * that holds more.
+ */
 const callsOf = (helper: string): RegExp =>
   new RegExp(
-    String.raw`(?<![\w$.])${helper.replaceAll('$', String.raw`\$`)}\((?:\(\)=>|async\(\)=>\{let\{[\w$:,]+\}=await )(import\([^()]*\))(?:;return\{[\w$:,]+\}\})?,\[\]\)`,
+    String.raw`(?<![\w$.])${helper.replaceAll('$', String.raw`\$`)}\((?:\(\)=>|async\(\)=>\{let\{[\w$:,]+\}=await )(import\([^()]*\)(?:\.then\(\w+=>\w+\.\w+\))?)(?:;return\{[\w$:,]+\}\})?,\[\]\)`,
     'g',
   );
 
 /** A script without its line that asks for the helper, and with a plain import() where the helper was called. */
-function withoutHelper(code: string): string {
+function withoutHelper(file: string, code: string): string {
   const [line, helper] = helperImport.exec(code) ?? [];
   if (line === undefined || helper === undefined) return code;
-  return code.replace(line, () => '').replace(callsOf(helper), '$1');
+  const plain = code.replace(line, () => '').replace(callsOf(helper), '$1');
+  // A call of another shape would ask for what is no longer there.
+  if (
+    new RegExp(String.raw`(?<![\w$.])${helper.replaceAll('$', String.raw`\$`)}\((?:async)?\(\)=>`).test(plain)
+  )
+    throw new Error(`${file}: the bundler calls its preload helper in a way that is not known here.`);
+  return plain;
 }
 
 /**
@@ -39,12 +48,7 @@ export function plainImports(): Plugin {
         for (const [file, part] of Object.entries(bundle)) {
           if (helperFile.test(file)) delete bundle[file];
           else if (part.type === 'chunk') {
-            part.code = withoutHelper(part.code);
-            // A call of another shape would ask for what is no longer there.
-            if (/,\[\]\)/.test(part.code) && /await import\([^()]*\);return\{/.test(part.code))
-              throw new Error(
-                `${file}: the bundler calls its preload helper in a way that is not known here.`,
-              );
+            part.code = withoutHelper(file, part.code);
             part.imports = part.imports.filter((name) => !helperFile.test(name));
           }
         }
