@@ -98,6 +98,8 @@ test('[hand] every text meets a page, and every page meets texts', () => {
   );
 });
 
+const mostLetters = 12_000;
+
 withBrowsers(
   'hostile addresses',
   ({ open, site }) => {
@@ -107,10 +109,14 @@ withBrowsers(
         const { page, faults } = await open(800, 900);
         const wrong: string[] = [];
         const size = Math.min(atOnce, keys.length);
-        for (let start = 0; start < given.length; start += size) {
-          const texts = given.slice(start, start + size);
+        for (let start = 0; start < given.length;) {
+          const from = start;
           // Any five names of the page in turn, so that every field meets every kind of text.
-          const turned = keys.map((_, i) => keys[(i + start) % keys.length] ?? '');
+          const turned = keys.map((_, i) => keys[(i + from) % keys.length] ?? '');
+          let texts = given.slice(start, start + size);
+          // Servers refuse an address of more than some thousand letters.
+          while (texts.length > 1 && queryOf(texts, turned).length > mostLetters) texts = texts.slice(0, -1);
+          start += texts.length;
           await page.goto(`${site().origin}${address}?${queryOf(texts, turned)}`, { waitUntil: 'load' });
           await wake(page, ready);
           // No page has fields of these names: once it says so, it has read the whole address.
