@@ -286,7 +286,8 @@ function farMarks(id: string, fields: readonly AnyField[]): readonly AnyField[] 
 }
 
 /**
- * Drives the calculators that fall to one browser: each is driven in one, by turns of the seed. A file for
+ * Drives the calculators that fall to one browser: each is driven in one or the other every second day, by turns
+ * of the seed. A file for
  * each browser: two workers share them.
  */
 export const fiveWaysIn = (browser: BrowserName): void =>
@@ -294,7 +295,7 @@ export const fiveWaysIn = (browser: BrowserName): void =>
     'five ways to move a mark',
     ({ open, site, name }) => {
       let shared: ReturnType<typeof open> | undefined;
-      test.each(partOf(every, browserNames.indexOf(browser), browserNames.length))(
+      test.each(partOf(every, browserNames.indexOf(browser), 4))(
         `[hand] $id: marks dragged, tapped, by arrow keys, by buttons and typed, numbers typed, slid and stepped: one address${bySeed}`,
         async ({ id, fields }) => {
           const { page, faults } = await (shared ??= open(1280, 1000));

@@ -7,6 +7,7 @@ import { drawnPng } from '#tests/tools/drawnPng.ts';
 import { notFetched } from '#words/fetching.ts';
 import { focusOn } from './movable.ts';
 import { press, retype, wake, waitForWords, wordsOf } from './onPage.ts';
+import { partOf } from '#tests/tools/share.ts';
 import { withBrowsers } from './withBrowsers.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'missing-'));
@@ -248,7 +249,7 @@ const strict = (faults: readonly string[]) =>
   faults.filter((fault) => !/^console: (Failed to load resource|.*NetworkError)/.test(fault));
 
 withBrowsers('a part that is not fetched', ({ open, site }) => {
-  test.each(parts)(
+  test.each(partOf(parts, 0, 2))(
     '[hand] $file on $address: it is said, nothing is lost, and a new load of the page brings it',
     async ({ file, address, ready = says, ask, what, where, works, keeps }) => {
       const { page, faults } = await open(1280, 1000);

@@ -6,7 +6,7 @@ import { drawFrom, drawWhole, seedFrom } from '#lib/quantities/seed.ts';
 import type { calculators } from '#calculators/index.ts';
 import { filesUnder } from '#build/builtPages.ts';
 import { builtFolder } from '#tests/tools/builtSite.ts';
-import { bySeed, isWhole, seed } from '#tests/tools/share.ts';
+import { bySeed, isWhole, partOf, seed } from '#tests/tools/share.ts';
 import { gripKeys } from './movable.ts';
 import { frame, marksAt, press, said, scrolled, spots, swipe, tap, type Spot } from './finger.ts';
 import { standStill, wake } from './onPage.ts';
@@ -115,7 +115,7 @@ withBrowsers(
       }
     }
 
-    test.each(stages)(
+    test.each(partOf(stages, 0, 4))(
       `[hand] $address: every mark follows a finger in every direction while the page stays${bySeed}`,
       async (stage) => {
         const { page, faults, finger } = await openTouched(stage.address);
@@ -151,7 +151,7 @@ withBrowsers(
       },
     );
 
-    test.each(stages)(
+    test.each(partOf(stages, 1, 4))(
       `[hand] $address: a swipe beside the marks scrolls and moves none, also after one was tapped; a tap places; a drag that is broken off moves nothing${bySeed}`,
       async ({ address, free }) => {
         const { page, faults, finger } = await openTouched(address);

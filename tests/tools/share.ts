@@ -52,3 +52,7 @@ export function oneOfEach<T>(list: readonly T[], kindOf: (item: T) => string, wh
  */
 export const partOf = <T>(list: readonly T[], nth: number, many: number): readonly T[] =>
   isWhole ? list : list.filter((_, i) => (((i + nth + seed) % many) + many) % many === 0);
+
+/** Whether the nth of so many has its turn in this run; each has it in the whole. */
+export const isTurn = (nth: number, many: number): boolean =>
+  isWhole || (((nth + seed) % many) + many) % many === 0;
