@@ -29,10 +29,7 @@ export function stayInView(calculator: Element): void {
   const words = document.createElement('p');
   const undo = document.createElement('button');
   Object.assign(undo, { type: 'button', tabIndex: -1, className: 'btn line', textContent: 'Undo' });
-  const press = () =>
-    [...calculator.querySelectorAll<HTMLElement>('.calc-tools button')].find(
-      ({ innerText }) => innerText.trim() === 'Undo',
-    );
+  const press = () => calculator.querySelector<HTMLElement>('.calc-tools [aria-disabled]');
   undo.addEventListener('click', () => press()?.click());
   strip.append(small, words, undo);
   calculator.append(strip);
