@@ -17,3 +17,9 @@ export const freeWords = {
 
 /** While marks are newer than their answer. */
 export const beingWorkedOut = 'The plan for these marks is being worked out.';
+
+/** Said at once, before anything is worked out: no plan goes over such skin. */
+export const skinStops = (skin: Exclude<OldSkin, 'quiet'>) => ({
+  answer: `Stop: the skin over the old work is ${oldSkinWords[skin]}. A doctor looks first.`,
+  doubt: 'There is no plan, whatever the numbers say.',
+});

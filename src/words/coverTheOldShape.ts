@@ -4,7 +4,7 @@ import type { Growth } from '#lib/mapping/plan/growth.ts';
 import type { NoOldShape } from '#lib/mapping/plan/oldShape.ts';
 import type { Outside } from '#lib/mapping/plan/outsideOf.ts';
 import type { CorrectionPlan, OldSkin } from '#lib/mapping/plan/planCorrections.ts';
-import { oldSkinWords } from './coverLabels.ts';
+import { skinStops } from './coverLabels.ts';
 import { coverAreaWords, heldByWords, markName, moveWords, outsideWords } from './coverPlan.ts';
 import { listed, type Says } from './midline.ts';
 import { fixed, signed } from './number.ts';
@@ -79,12 +79,7 @@ const grownBy = (growth: Growth | undefined): string =>
 /** The answer of the figure: cover first, then what holds it, then the growth. */
 export function coverSays(cover: CoverSeen): Says {
   if (!cover.ok) {
-    if (cover.reason === 'skin-not-quiet') {
-      return {
-        answer: `Stop: the skin over the old work is ${oldSkinWords[cover.skin]}. A doctor looks first.`,
-        doubt: 'There is no plan, whatever the numbers say.',
-      };
-    }
+    if (cover.reason === 'skin-not-quiet') return skinStops(cover.skin);
     if (cover.reason === 'limits-contradict')
       return {
         answer: 'The limits contradict each other: no outline keeps them all.',

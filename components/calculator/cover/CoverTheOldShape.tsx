@@ -8,7 +8,7 @@ import {
 } from '#calculators/coverFields.ts';
 import { CoverOverlay } from '#components/pictures/CoverOverlay.tsx';
 import { onDemand } from '#components/site/onDemand.ts';
-import { beingWorkedOut, freeWords, oldSkinWords, shapeWords } from '#words/coverLabels.ts';
+import { beingWorkedOut, skinStops, freeWords, oldSkinWords, shapeWords } from '#words/coverLabels.ts';
 import { browMarkWords, capital } from '#words/marks.ts';
 import { fixed } from '#words/number.ts';
 import type { ComponentChildren } from 'preact';
@@ -101,6 +101,8 @@ export function CoverTheOldShape({
     result: { cover: result, says, caution, paths },
     is,
   } = useLater<CoverState, CoverTold>(state, start, load);
+  // What she says of the skin needs no planner, and waits for none.
+  const stop = state.skin === 'quiet' ? undefined : skinStops(state.skin);
   const isFresh = is === 'fresh';
   useKept(desk, is === 'missing');
   const [isOpen, setIsOpen] = useState(open);
@@ -142,9 +144,9 @@ export function CoverTheOldShape({
       desk={desk}
       id={id}
       address="/calculators/cover-the-old-shape/"
-      says={isFresh ? says : { answer: beingWorkedOut, doubt: '' }}
-      caution={isFresh ? caution : undefined}
-      missing={isMissing && 'The planner'}
+      says={stop ?? (isFresh ? says : { answer: beingWorkedOut, doubt: '' })}
+      caution={isFresh && !stop ? caution : undefined}
+      missing={!stop && isMissing && 'The planner'}
       picture={
         <>
           <div class="stack">
@@ -235,7 +237,7 @@ export function CoverTheOldShape({
         <summary>The plan, mark by mark{is === 'late' && ', being worked out'}</summary>
         <div class={isFresh ? 'tables' : 'tables late'} aria-busy={is === 'late'}>
           {result.ok &&
-            !isMissing &&
+            !(stop || isMissing) &&
             (Tables ? (
               <Tables plan={result.plan} sides={result.sides} />
             ) : (

@@ -28,16 +28,16 @@ export function fromLink<S extends State, R>(
 const mostNamed = 5;
 
 /** What is to be said about a link and about what was kept; nothing where all of it was read. */
-export function arrivalNotes(refused: readonly string[], lost?: string): VNode | undefined {
-  if (refused.length === 0 && lost === undefined) return undefined;
+export function arrivalNotes(refused: readonly string[], notes: readonly string[] = []): VNode | undefined {
+  if (refused.length === 0 && notes.length === 0) return undefined;
   return (
     <>
       {refused.length > 0 && <RefusedParts sentences={refused} />}
-      {lost !== undefined && (
-        <p class="notice plain" role="status">
-          {lost}
+      {notes.map((note) => (
+        <p key={note} class="notice plain" role="status">
+          {note}
         </p>
-      )}
+      ))}
     </>
   );
 }

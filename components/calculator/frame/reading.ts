@@ -42,15 +42,19 @@ export function arrive<S extends State, R>(
   const query = location.search;
   const linked = fromLink(calculator, query, nameOf);
   const entry = typedHere(place(calculator));
-  if (!entry) return { state: linked.state, drafts: undefined, note: arrivalNotes(linked.sentences) };
-  const typed = fromTyped(calculator, entry.typed, nameOf);
-  if (linked.holdsAny && !(typed.query === query && isReturn()))
-    return { state: linked.state, drafts: undefined, note: arrivalNotes(linked.sentences) };
+  const typed = entry && fromTyped(calculator, entry.typed, nameOf);
+  const anew: string[] = [];
+  for (const name in calculator.fields)
+    if (calculator.fields[name].kept === 'memory') anew.push(typedWords.askedAnew(nameOf(name)));
+  if (!typed || (linked.holdsAny && !(typed.query === query && isReturn()))) {
+    const notes = linked.holdsAny && isReturn() ? anew : [];
+    return { state: linked.state, drafts: undefined, note: arrivalNotes(linked.sentences, notes) };
+  }
   const isLost = typed.isLost || entry.version !== typedVersion;
   return {
     state: typed.state,
     drafts: Object.keys(typed.drafts).length > 0 ? typed.drafts : undefined,
-    note: arrivalNotes(linked.sentences, isLost ? typedWords.calculatorLost : undefined),
+    note: arrivalNotes(linked.sentences, [...(isLost ? [typedWords.calculatorLost] : []), ...anew]),
   };
 }
 
